@@ -1,0 +1,215 @@
+"""The command line: options in, one call, exit status out. What the commands do is in ``importer.commands``.
+
+Nothing heavy is imported here: ``onebasis --help`` has to come at once.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from importer import __version__
+from importer.limits import MAX_SECONDS
+
+if TYPE_CHECKING:
+    from importer.models import Family
+
+app = typer.Typer(
+    name="onebasis",
+    help="Reads malt analysis sheets of any layout, language and method family and puts every figure on one basis.",
+    epilog="Example: onebasis read sheet.pdf --json sheet.json",
+    no_args_is_help=True,
+    add_completion=False,
+    rich_markup_mode=None,
+    pretty_exceptions_enable=False,
+    context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
+)
+
+
+class Basis(StrEnum):
+    """The method family that results are converted to."""
+
+    EBC = "ebc"
+    IOB = "iob"
+    ASBC = "asbc"
+
+
+class RatioRule(StrEnum):
+    """How a nitrogen ratio goes from one mash to another."""
+
+    PUBLISHED = "published"
+    PLUS_FIVE = "plus-five"
+
+
+BasisOption = Annotated[
+    Basis, typer.Option("--basis", case_sensitive=False, help="The method family that results are converted to.")
+]
+NoEstimates = Annotated[
+    bool, typer.Option("--no-estimates", help="Leave out every result that rests on a correlation between methods.")
+]
+RatioOption = Annotated[
+    RatioRule,
+    typer.Option(
+        "--ratio-rule",
+        case_sensitive=False,
+        help="How a nitrogen ratio goes from one mash to another: published factor, or 5 points as a rule of thumb.",
+    ),
+]
+JsonFile = Annotated[str | None, typer.Option("--json", metavar="FILE", help="Write JSON; - is standard output.")]
+CsvFile = Annotated[
+    str | None, typer.Option("--csv", metavar="FILE", help="Write CSV (UTF-8), one row a figure; - is standard output.")
+]
+WideFile = Annotated[
+    str | None,
+    typer.Option("--wide", metavar="FILE", help="Write CSV (UTF-8), one row an analysis; - is standard output."),
+]
+IncludeReview = Annotated[
+    bool, typer.Option("--include-review", help="In --wide, fill in figures that need review as well.")
+]
+Strict = Annotated[bool, typer.Option("--strict", help="Exit with status 3 where any figure needs review.")]
+TimeLimit = Annotated[
+    float, typer.Option("--time-limit", metavar="SECONDS", min=1.0, help="Give up a file after so many seconds.")
+]
+PrintJson = Annotated[bool, typer.Option("--json", help="Print JSON.")]
+
+
+def _version(asked: bool) -> None:
+    if asked:
+        typer.echo(f"onebasis {__version__}")
+        raise typer.Exit
+
+
+@app.callback()
+def _main(
+    version: Annotated[
+        bool, typer.Option("--version", callback=_version, is_eager=True, help="Show the version and exit.")
+    ] = False,
+) -> None:
+    pass
+
+
+@app.command(epilog="Example: onebasis read sheets/ --basis ebc --json malts.json --wide malts.csv")
+def read(
+    paths: Annotated[list[Path], typer.Argument(metavar="PATH...", exists=True, help="Sheets, or folders of sheets.")],
+    json_file: JsonFile = None,
+    csv_file: CsvFile = None,
+    wide_file: WideFile = None,
+    basis: BasisOption = Basis.EBC,
+    no_estimates: NoEstimates = False,
+    ratio_rule: RatioOption = RatioRule.PUBLISHED,
+    strict: Strict = False,
+    include_review: IncludeReview = False,
+    time_limit: TimeLimit = MAX_SECONDS,
+) -> None:
+    """Read sheets and print a table of what they say, on one basis.
+
+    PDF files, scans and photographs, spreadsheets and CSV files are read; folders are walked through their subfolders.
+    """
+    from importer.commands import read as command
+    from importer.commands.run import run
+
+    request = command.Request(
+        paths=tuple(paths),
+        json=json_file,
+        csv=csv_file,
+        wide=wide_file,
+        basis=_family(basis),
+        estimates=not no_estimates,
+        ratio_rule=ratio_rule.value,
+        strict=strict,
+        include_review=include_review,
+        seconds=time_limit,
+    )
+    run(lambda: command.read(request))
+
+
+@app.command(epilog="Example: onebasis demo --basis asbc")
+def demo(
+    json_file: JsonFile = None,
+    csv_file: CsvFile = None,
+    wide_file: WideFile = None,
+    basis: BasisOption = Basis.EBC,
+    no_estimates: NoEstimates = False,
+    ratio_rule: RatioOption = RatioRule.PUBLISHED,
+    strict: Strict = False,
+    include_review: IncludeReview = False,
+) -> None:
+    """Read the demo sheets that come with the program: the same as `read` on a folder of invented sheets."""
+    from importer.commands import read as command
+    from importer.commands.run import run
+
+    def request() -> int:
+        return command.demo(
+            json=json_file,
+            csv=csv_file,
+            wide=wide_file,
+            basis=_family(basis),
+            estimates=not no_estimates,
+            ratio_rule=ratio_rule.value,
+            strict=strict,
+            include_review=include_review,
+        )
+
+    run(request)
+
+
+@app.command(epilog='Example: onebasis label "Extract, fine grind, dry" "TSN" --family iob')
+def label(
+    texts: Annotated[list[str], typer.Argument(metavar="TEXT...", help="Labels as they are printed on a sheet.")],
+    unit: Annotated[str | None, typer.Option("--unit", help="The unit that is printed beside the label.")] = None,
+    family: Annotated[
+        Basis | None, typer.Option("--family", case_sensitive=False, help="The method family of the sheet.")
+    ] = None,
+    as_json: PrintJson = False,
+) -> None:
+    """Show which parameter a printed label is taken for, how sure that is, and what else it could be."""
+    from importer.commands import label as command
+    from importer.commands.run import run
+
+    run(lambda: command.label(texts, unit, _family(family) if family else None, as_json=as_json))
+
+
+@app.command(
+    epilog="Example: onebasis convert 3.5 SRM --to EBC",
+    context_settings={"ignore_unknown_options": True},
+)
+def convert(
+    value: Annotated[float, typer.Argument(metavar="VALUE", help="A number, with a decimal point.")],
+    unit: Annotated[str, typer.Argument(metavar="UNIT", help="Its unit, such as L°/kg or SRM.")],
+    to: Annotated[str, typer.Option("--to", metavar="UNIT", help="The unit to convert to.")],
+    parameter: Annotated[
+        str | None, typer.Option("--parameter", help="The parameter, where the unit alone does not tell.")
+    ] = None,
+    moisture: Annotated[
+        float | None, typer.Option("--moisture", metavar="PERCENT", help="The malt's moisture, for dry and as-is.")
+    ] = None,
+    extract: Annotated[
+        float | None,
+        typer.Option(
+            "--extract", metavar="PERCENT", help="The malt's extract, for figures in the wort and in the malt."
+        ),
+    ] = None,
+    as_json: PrintJson = False,
+) -> None:
+    """Convert one value, and show the kind of the conversion, its formula, its spread and its source."""
+    from importer.commands import convert as command
+    from importer.commands.run import run
+
+    run(
+        lambda: command.convert(
+            value, unit, to, parameter=parameter, moisture=moisture, extract=extract, as_json=as_json
+        )
+    )
+
+
+def _family(basis: Basis) -> Family:
+    families: dict[Basis, Family] = {Basis.EBC: "EBC", Basis.IOB: "IoB", Basis.ASBC: "ASBC"}
+    return families[basis]
+
+
+def main() -> None:
+    """Entry point of the ``onebasis`` command."""
+    app(prog_name="onebasis")

@@ -1,0 +1,186 @@
+"""The commands ``read`` and ``demo``: files in, table or data out."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import TYPE_CHECKING, Literal
+
+from importer.commands.run import IN_REVIEW, NOT_ALL_READ, READ, UsageError, tell
+from importer.guard import GuardedReader, RatioRule
+from importer.limits import MAX_SECONDS
+from importer.walk import Found, find_files
+
+if TYPE_CHECKING:
+    from importer.models import Document, Family, Sheet
+
+STANDARD_OUTPUT = "-"
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """One ``read``, as it was asked for. The outputs are file names, ``-`` for standard output, None for none."""
+
+    paths: tuple[Path, ...]
+    json: str | None = None
+    csv: str | None = None
+    wide: str | None = None
+    basis: Family = "EBC"
+    estimates: bool = True
+    ratio_rule: RatioRule = "published"
+    strict: bool = False
+    include_review: bool = False
+    seconds: float = MAX_SECONDS
+
+    @property
+    def outputs(self) -> dict[str, str]:
+        """The outputs asked for, by option."""
+        pairs = {"--json": self.json, "--csv": self.csv, "--wide": self.wide}
+        return {option: target for option, target in pairs.items() if target is not None}
+
+
+def demo(
+    *,
+    json: str | None,
+    csv: str | None,
+    wide: str | None,
+    basis: Family,
+    estimates: bool,
+    ratio_rule: RatioRule,
+    strict: bool,
+    include_review: bool,
+) -> int:
+    """Reads the sheets that ship with the program."""
+    from importer.data import demo_folder
+
+    request = Request((), json, csv, wide, basis, estimates, ratio_rule, strict, include_review)
+    sheets = sorted(path for path in demo_folder().rglob("*") if path.suffix.lower() not in (".md", ".json"))
+    return read(replace(request, paths=tuple(path for path in sheets if path.is_file())))
+
+
+def read(request: Request) -> int:
+    """Reads the sheets, writes the outputs, returns the exit status."""
+    _check_outputs(request)
+    with GuardedReader(request.seconds) as reader:
+        reader.start()
+        files = list(find_files(request.paths))
+        _keep_sheets_safe(request, files)
+        if not files:
+            tell("No sheets were found there.")
+        sheets = list(_read_all(reader, request, files))
+    from importer.output.json_out import document
+
+    doc = document(sheets, request.basis)
+    _write(request, doc)
+    _tell_outcome(request, doc, len(files))
+    if request.strict and any(f.state == "review" for a in doc.analyses for f in (*a.figures, *a.derived)):
+        return IN_REVIEW
+    return NOT_ALL_READ if doc.problems else READ
+
+
+def _read_all(reader: GuardedReader, request: Request, files: list[Found]) -> Iterator[Sheet]:
+    progress = sys.stderr.isatty() and len(files) > 1
+    for number, found in enumerate(files, 1):
+        if progress:
+            tell(f"[{number}/{len(files)}] {found.path}")
+        if found.error is not None:
+            yield _closed_folder(found)
+        else:
+            yield reader.read(found.path, request.basis, estimates=request.estimates, ratio_rule=request.ratio_rule)
+
+
+def _closed_folder(found: Found) -> Sheet:
+    from importer.intake.names import safe_name
+    from importer.models import Problem, Sheet
+
+    name = safe_name(found.path)
+    message = f"The folder {name} cannot be looked into: {found.error}. Check that it may be read."
+    return Sheet(problems=(Problem(file=name, code="damaged", message=message),))
+
+
+def _check_outputs(request: Request) -> None:
+    """Refuses what cannot work before any time is spent on reading."""
+    from importer.output.csv_out import schema_path
+
+    outputs = request.outputs
+    if list(outputs.values()).count(STANDARD_OUTPUT) > 1:
+        raise UsageError("Only one of --json, --csv and --wide can go to standard output.")
+    taken: dict[Path, str] = {}
+    for option, target in outputs.items():
+        if target == STANDARD_OUTPUT:
+            continue
+        if not target:
+            raise UsageError(f"{option} needs the name of a file.")
+        path = Path(target)
+        if path.is_dir():
+            raise UsageError(f"{option}: {target} is a folder. Give the name of a file.")
+        if not path.absolute().parent.is_dir():
+            raise UsageError(f"{option}: there is no folder {path.parent}. Make it first.")
+        for written in (path,) if option == "--json" else (path, schema_path(path)):
+            other = taken.setdefault(written.absolute(), option)
+            if other != option:
+                raise UsageError(f"{option} and {other} would both write {written}. Give them different names.")
+
+
+def _keep_sheets_safe(request: Request, files: list[Found]) -> None:
+    """An output must never take the place of a sheet that is read."""
+    for option, target in request.outputs.items():
+        path = Path(target)
+        if target == STANDARD_OUTPUT or not path.is_file():
+            continue
+        if any(found.error is None and path.samefile(found.path) for found in files if found.path.exists()):
+            raise UsageError(f"{option}: {target} is one of the sheets to read. Give another name.")
+
+
+def _write(request: Request, doc: Document) -> None:
+    """Every output that was asked for; the table where nothing else goes to standard output."""
+    from importer.output.atomic import write_text
+
+    for option, target in request.outputs.items():
+        text, schema = _render(option, request, doc)
+        if target == STANDARD_OUTPUT:
+            sys.stdout.flush()
+            sys.stdout.buffer.write(text.encode("utf-8"))
+            sys.stdout.buffer.flush()
+            continue
+        if schema is not None:
+            from importer.output.csv_out import schema_path
+
+            write_text(schema_path(Path(target)), schema)
+        write_text(Path(target), text)
+    if STANDARD_OUTPUT not in request.outputs.values():
+        from importer.output.table_out import to_table
+
+        print(to_table(doc), end="")
+
+
+def _render(option: str, request: Request, doc: Document) -> tuple[str, str | None]:
+    """The text of one output and of the schema beside it."""
+    if option == "--json":
+        from importer.output.json_out import to_json
+
+        return to_json(doc), None
+    if option == "--csv":
+        from importer.output.csv_out import to_csv
+
+        return to_csv(doc)
+    from importer.output.wide_out import to_wide
+
+    return to_wide(doc, include_review=request.include_review)
+
+
+def _tell_outcome(request: Request, doc: Document, count: int) -> None:
+    """One line on standard error where the data went elsewhere, and each problem."""
+    if STANDARD_OUTPUT in request.outputs.values():
+        for problem in doc.problems:
+            tell(f"{problem.file}: {problem.message} [{problem.code}]")
+    for option, target in request.outputs.items():
+        if target != STANDARD_OUTPUT:
+            kind: Literal["JSON", "CSV"] = "JSON" if option == "--json" else "CSV"
+            tell(f"Wrote {kind} of {_plural(len(doc.analyses), 'analysis', 'analyses')} to {target}.")
+
+
+def _plural(count: int, one: str, many: str) -> str:
+    return f"{count} {one if count == 1 else many}"

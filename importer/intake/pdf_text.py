@@ -1,0 +1,298 @@
+"""The text layer of a PDF page: characters with positions, grouped into words on an upright page.
+
+pdfium gives character boxes in the page's own space, bottom-left, before any turn. Everything is brought here, once,
+to points from the top left of the page as a person reads it: by the direction most characters run in, whatever the
+page's rotation entry says.
+"""
+
+from __future__ import annotations
+
+import ctypes
+from collections import Counter
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+import pypdfium2.raw as pdfium
+
+from importer.intake.pdf_drawing import Drawing, is_white
+from importer.intake.glyphs import TELLING_DIGITS, Sample
+from importer.words import Box, Word
+
+# Shares of the font size. A space is about 0.25 em; kerning and letter spacing stay well below 0.2 em.
+WORD_GAP = 0.2
+# Between two separately drawn pieces of text a smaller gap already parts them: cells of a tight table nearly touch.
+PIECE_GAP = 0.12
+BASELINE_SHIFT = 0.25
+BACKWARD = 0.35
+# Smaller than this is not meant to be read.
+SMALLEST_TYPE = 2.0
+
+
+class Char(NamedTuple):
+    text: str
+    box: Box
+    size: float
+    turn: int
+    bold: bool
+    hidden: bool
+    piece: int
+    damaged: bool
+
+
+@dataclass(frozen=True, slots=True)
+class TextLayer:
+    """Words of one page, those that cannot be seen, and how far the layer can be believed.
+
+    ``turn`` is the number of clockwise quarter turns that make the page upright. ``damaged`` is the share of
+    characters without a usable Unicode value. ``samples`` holds one drawn example of each telling digit of each font,
+    in page space.
+    """
+
+    words: tuple[Word, ...]
+    hidden: tuple[Word, ...]
+    width: float
+    height: float
+    turn: int
+    damaged: float
+    samples: tuple[Sample, ...]
+
+
+class _Piece(NamedTuple):
+    """What all characters of one text object share."""
+
+    size: float
+    turn: int
+    bold: bool
+    invisible: bool
+    white: bool
+    order: int
+    font: str
+
+
+def _turn_of(a: float, b: float) -> int:
+    """Quarter turns counter-clockwise of a baseline whose direction is (a, b)."""
+    if abs(a) >= abs(b):
+        return 0 if a >= 0 else 2
+    return 1 if b > 0 else 3
+
+
+def _piece(handle: Any, drawing: Drawing) -> _Piece:
+    size = ctypes.c_float()
+    pdfium.FPDFTextObj_GetFontSize(handle, size)
+    matrix = pdfium.FS_MATRIX()
+    pdfium.FPDFPageObj_GetMatrix(handle, matrix)
+    scale = (matrix.a**2 + matrix.b**2) ** 0.5 or 1.0
+    mode = pdfium.FPDFTextObj_GetTextRenderMode(handle)
+    r, g, b, alpha = (ctypes.c_uint() for _ in range(4))
+    coloured = pdfium.FPDFPageObj_GetFillColor(handle, r, g, b, alpha)
+    font = pdfium.FPDFTextObj_GetFont(handle)
+    weight = pdfium.FPDFFont_GetWeight(font) if font else 0
+    name = _font_name(font)
+    return _Piece(
+        size=size.value * scale,
+        turn=_turn_of(matrix.a, matrix.b),
+        bold=weight >= 600 or "bold" in name.lower(),
+        invisible=mode in (pdfium.FPDF_TEXTRENDERMODE_INVISIBLE, pdfium.FPDF_TEXTRENDERMODE_CLIP)
+        or bool(coloured and alpha.value < 20),
+        white=bool(coloured) and is_white(r.value, g.value, b.value),
+        order=drawing.order_of(handle),
+        font=name,
+    )
+
+
+def _font_name(font: Any) -> str:
+    if not font:
+        return ""
+    buffer = ctypes.create_string_buffer(128)
+    pdfium.FPDFFont_GetBaseFontName(font, buffer, 128)
+    return buffer.value.decode("utf-8", "replace")
+
+
+def _is_damaged(code: int) -> bool:
+    """True for a code that stands for no character a sheet prints: unmapped, private use, controls."""
+    return code == 0 or code == 0xFFFD or 0xE000 <= code <= 0xF8FF or code < 9 or 14 <= code < 32
+
+
+def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str], Sample]) -> list[Char]:
+    chars: list[Char] = []
+    pieces: dict[int, tuple[int, _Piece]] = {}
+    rect = pdfium.FS_RECTF()
+    get_code, get_box = pdfium.FPDFText_GetUnicode, pdfium.FPDFText_GetLooseCharBox
+    get_object, generated = pdfium.FPDFText_GetTextObject, pdfium.FPDFText_IsGenerated
+    for i in range(pdfium.FPDFText_CountChars(text_page)):
+        code = get_code(text_page, i)
+        if code in (32, 160, 13, 10, 9) or code == 0xFFFE or code == 0xFEFF:
+            if generated(text_page, i) != 1:
+                chars.append(_SPACE)
+            continue
+        handle = get_object(text_page, i)
+        if not handle:
+            continue
+        address = ctypes.addressof(handle.contents)
+        known = pieces.get(address)
+        if known is None:
+            known = (len(pieces), _piece(handle, drawing))
+            pieces[address] = known
+        number, piece = known
+        get_box(text_page, i, rect)
+        box = Box(rect.left, rect.bottom, rect.right, rect.top)
+        if box.height > 3 * piece.size + 4 or box.width > 4 * piece.size + 4:
+            box = _tight_box(text_page, i)
+        hidden = piece.invisible or piece.size < SMALLEST_TYPE or drawing.hides(box, piece.order, piece.white)
+        char = Char(chr(code), box, piece.size, piece.turn, piece.bold, hidden, number, _is_damaged(code))
+        chars.append(char)
+        if char.text in TELLING_DIGITS and not hidden and piece.turn == 0:
+            samples.setdefault((piece.font, char.text), Sample(char.text, box))
+    return chars
+
+
+_SPACE = Char(" ", Box(0, 0, 0, 0), 0, 0, False, False, -1, False)
+
+
+def _tight_box(text_page: Any, index: int) -> Box:
+    left, right, bottom, top = (ctypes.c_double() for _ in range(4))
+    pdfium.FPDFText_GetCharBox(text_page, index, left, right, bottom, top)
+    return Box(left.value, bottom.value, right.value, top.value)
+
+
+def upright(box: Box, turn: int, area: Box) -> Box:
+    """A box of the page's own space (bottom-left origin) on the page turned clockwise by ``turn`` quarters."""
+    if turn == 0:
+        return Box(box.x0 - area.x0, area.bottom - box.bottom, box.x1 - area.x0, area.bottom - box.top)
+    if turn == 1:
+        return Box(box.top - area.top, box.x0 - area.x0, box.bottom - area.top, box.x1 - area.x0)
+    if turn == 2:
+        return Box(area.x1 - box.x1, box.top - area.top, area.x1 - box.x0, box.bottom - area.top)
+    return Box(area.bottom - box.bottom, area.x1 - box.x1, area.bottom - box.top, area.x1 - box.x0)
+
+
+# Fake bold prints most characters of a run twice; fewer coincidences than this share are chance.
+DOUBLE_SHARE = 0.01
+
+
+def _has_doubles(chars: list[Char]) -> bool:
+    places = [(c.text, round(c.box.x0 / 2), round(c.box.top / 2)) for c in chars if c is not _SPACE]
+    return len(places) - len(set(places)) > DOUBLE_SHARE * len(places)
+
+
+def _without_doubles(chars: list[Char]) -> list[Char]:
+    """Drops the second print of fake bold: the same character almost on the same place."""
+    if not _has_doubles(chars):
+        return chars
+    seen: dict[tuple[str, int, int], list[Box]] = {}
+    kept: list[Char] = []
+    for char in chars:
+        if char is _SPACE:
+            kept.append(char)
+            continue
+        near = 0.2 * char.size
+        cell_x, cell_y = int(char.box.x0 // 4), int(char.box.top // 4)
+        double = any(
+            abs(box.x0 - char.box.x0) < near and abs(box.top - char.box.top) < near
+            for dx in (-1, 0, 1)
+            for dy in (-1, 0, 1)
+            for box in seen.get((char.text, cell_x + dx, cell_y + dy), ())
+        )
+        if double:
+            continue
+        seen.setdefault((char.text, cell_x, cell_y), []).append(char.box)
+        kept.append(char)
+    return kept
+
+
+def _parts(before: Char, char: Char, drawing_cuts: tuple[Box, ...]) -> bool:
+    """True where a new word begins between two characters that follow each other (on the upright page)."""
+    size = max(min(before.size, char.size), 1.0)
+    if before.hidden != char.hidden or abs(before.size - char.size) > 0.2 * max(before.size, char.size):
+        return True
+    if abs(before.box.bottom - char.box.bottom) > BASELINE_SHIFT * size:
+        return True
+    gap = char.box.x0 - before.box.x1
+    if gap > WORD_GAP * size or gap < -BACKWARD * size - before.box.width * 0.3:
+        return True
+    if before.piece != char.piece and gap > PIECE_GAP * size:
+        return True
+    if before.piece != char.piece and drawing_cuts:
+        x, y = (before.box.x1 + char.box.x0) / 2, char.box.middle
+        return any(abs(rule.x0 - x) < 0.3 * size and rule.top <= y <= rule.bottom for rule in drawing_cuts)
+    return False
+
+
+def _words(chars: list[Char], cuts: tuple[Box, ...]) -> tuple[list[Word], list[Word]]:
+    words: list[Word] = []
+    hidden: list[Word] = []
+    run: list[Char] = []
+
+    def close() -> None:
+        if run:
+            box = run[0].box
+            for char in run[1:]:
+                box = box.union(char.box)
+            word = Word("".join(c.text for c in run), *box, size=round(run[0].size, 2), bold=run[0].bold)
+            (hidden if run[0].hidden else words).append(word)
+            run.clear()
+
+    for char in chars:
+        if char is _SPACE:
+            close()
+            continue
+        if run and _parts(run[-1], char, cuts):
+            close()
+        run.append(char)
+    close()
+    return words, hidden
+
+
+def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> TextLayer:
+    """The words of a pdfium page handle. ``area`` is the visible area in page space, ``page_turn`` its /Rotate / 90."""
+    text_page = pdfium.FPDFText_LoadPage(page)
+    if not text_page:
+        return TextLayer((), (), area.width, area.height, page_turn, 0.0, ())
+    samples: dict[tuple[str, str], Sample] = {}
+    try:
+        chars = _characters(text_page, drawing, samples)
+    finally:
+        pdfium.FPDFText_ClosePage(text_page)
+    real = [c for c in chars if c is not _SPACE]
+    votes = Counter(c.turn for c in real if not c.hidden) or Counter(c.turn for c in real)
+    turn = votes.most_common(1)[0][0] if votes else page_turn
+    width, height = (area.width, area.height) if turn % 2 == 0 else (area.height, area.width)
+    inside: list[Char] = []
+    for char in chars:
+        if char is _SPACE:
+            inside.append(char)
+            continue
+        box = upright(char.box, turn, area)
+        out = box.x1 < 0 or box.x0 > width or box.bottom < 0 or box.top > height
+        sideways = char.turn != turn
+        inside.append(char._replace(box=box, hidden=char.hidden or out, piece=-2 - char.turn if sideways else char.piece))
+    cuts = tuple(b for b in (upright(r, turn, area) for r in drawing.rules) if b.width < 1.5)
+    running = [c for c in inside if c is _SPACE or c.piece > -2]
+    words, hidden = _words(_without_doubles(running), cuts)
+    words += _sideways_words([c for c in inside if c is not _SPACE and c.piece <= -2])
+    damaged = sum(c.damaged for c in real) / len(real) if real else 0.0
+    return TextLayer(tuple(words), tuple(hidden), width, height, turn, damaged, tuple(samples.values()))
+
+
+def _sideways_words(chars: list[Char]) -> list[Word]:
+    """Text that runs up or down the page, a word a run of characters; vertical column heads are read this way."""
+    words: list[Word] = []
+    run: list[Char] = []
+    for char in chars:
+        before = run[-1] if run else None
+        if before is not None:
+            gap = max(char.box.top - before.box.bottom, before.box.top - char.box.bottom)
+            if char.piece != before.piece or abs(char.box.x0 - before.box.x0) > 0.3 * char.size or gap > WORD_GAP * char.size:
+                words.append(_joined(run))
+                run = []
+        run.append(char)
+    if run:
+        words.append(_joined(run))
+    return words
+
+
+def _joined(run: list[Char]) -> Word:
+    box = run[0].box
+    for char in run[1:]:
+        box = box.union(char.box)
+    return Word("".join(c.text for c in run), *box, size=round(run[0].size, 2), bold=run[0].bold)

@@ -1,0 +1,216 @@
+"""One picture of a page -> the upright, level, evenly lit page at one size of print."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+import numpy as np
+from PIL import Image
+
+from importer.intake.prepare import cells, geometry, ink, outline, rules, skew, turn
+
+if TYPE_CHECKING:
+    from importer.intake.prepare.geometry import Grey, Matrix
+    from importer.intake.prepare.ink import Marks, Mask
+
+GLYPH = 16.0  # height of a figure on the prepared page, in pixels
+LOOK = 1600  # longer side of the small picture on which everything is estimated
+MOST_PIXELS = 12_000_000
+LEAST_SKEW = 0.15  # degrees; below it turning blurs more than it helps
+A4_LONGER_SIDE = 842.0
+NARROWEST = 12  # pixels; a picture as flat as that holds no line of text
+
+LINES_ASKED = 14
+
+# Says whether most of some pieces of level text stand on their head; None: cannot tell.
+UpsideDown = Callable[[list[Image.Image]], bool | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Prepared:
+    """The page as it is read.
+
+    ``even`` is the grey page with its paper at one level and rules taken out; ``ink`` its mask; ``marks`` the
+    connected marks. ``matrix`` maps pixels of the picture to pixels of ``even``; ``points`` is points per pixel of
+    ``even``. ``print_pixels`` is the height of a figure in pixels of the picture, ``axis_share`` how many marks agree
+    on the direction of the lines (0.5..1), ``paper`` and ``darkest`` the levels of paper and ink in ``even``.
+    """
+
+    even: Grey
+    ink: Mask
+    marks: Marks
+    level_rules: Marks
+    upright_rules: Marks
+    matrix: Matrix
+    points: float
+    glyph: float
+    print_pixels: float
+    axis_share: float
+    darkest: float
+    paper: float
+    turns: int
+
+    @property
+    def width(self) -> float:
+        return self.even.shape[1] * self.points
+
+    @property
+    def height(self) -> float:
+        return self.even.shape[0] * self.points
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """What the small picture shows: its mask of ink and the marks that may be letters."""
+
+    grey: Grey
+    ink: Mask
+    letters: Marks
+    glyph: float
+
+
+def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown) -> Prepared | None:
+    """Bring a grey picture upright, level, evenly lit and to one size of print; None for a picture without room."""
+    height, width = grey.shape
+    if min(height, width) < NARROWEST:
+        return None
+    picture = Image.fromarray(grey)
+    matrix, size = np.eye(3), (float(width), float(height))
+    corners = outline.find_outline(grey)
+    if corners is not None:
+        size = _sheet_size(corners)
+        matrix = geometry.from_corners(corners, geometry.frame(*size))
+    look, step = _look(picture, matrix, size)
+    axis = turn.find_axis(look.letters)
+    turns = 0 if axis.upright else 1
+    matrix, size, look, step = _turned(picture, matrix, size, turns, look, step)
+    level, level_size, look, step = _levelled(picture, matrix, size, look, step)
+    if upside_down(_pieces(look)):
+        turns += 2
+        matrix, size, look, step = _turned(picture, level, level_size, 2, look, step)
+    else:
+        matrix, size = level, level_size
+    scale = _scale(look.glyph * step, size)
+    final = (max(NARROWEST, round(size[0] * scale)), max(NARROWEST, round(size[1] * scale)))
+    longer = max(size)
+    points = (72.0 / dpi if dpi and corners is None else A4_LONGER_SIDE / longer) / scale
+    return _finish(picture, geometry.scaling(scale) @ matrix, final, points, look.glyph * step, axis.share, turns)
+
+
+def _sheet_size(corners: geometry.Points) -> tuple[float, float]:
+    sides = np.hypot(*(np.roll(corners, -1, axis=0) - corners).T)
+    return float(max(sides[0], sides[2])), float(max(sides[1], sides[3]))
+
+
+def _look(picture: Image.Image, matrix: Matrix, size: tuple[float, float]) -> tuple[_Look, float]:
+    """The small picture through ``matrix``; also how many pixels of the map's target one of its pixels covers."""
+    step = max(1.0, max(size) / LOOK)
+    small_size = (max(8, round(size[0] / step)), max(8, round(size[1] / step)))
+    small = geometry.resample(picture, geometry.scaling(1.0 / step) @ matrix, small_size, _paper(picture))
+    grey = ink.even_paper(np.asarray(small), max(8, max(small_size) // 40), 4)
+    mask = grey < ink.threshold(grey)
+    letters, glyph = _letters(ink.connected(mask))
+    return _Look(grey, mask, letters, glyph), step
+
+
+def _paper(picture: Image.Image) -> int:
+    return int(ink.levels(np.asarray(picture), (0.7,))[0])
+
+
+def _letters(marks: Marks) -> tuple[Marks, float]:
+    """The marks that may be letters or figures, and their middle height in pixels."""
+    height, width = marks.height, marks.width
+    possible = (height >= 4) & (height <= 120) & (width <= 4 * height) & (height <= 8 * width) & (marks.area >= 6)
+    heights = height[possible]
+    if not len(heights):
+        return marks.take(possible), 0.0
+    middle = float(np.median(heights))
+    for _ in range(2):
+        near = (heights >= 0.6 * middle) & (heights <= 2.0 * middle)
+        middle = float(np.mean(heights[near][np.abs(heights[near] - np.median(heights[near])) <= 1.0]))
+    return marks.take(possible & (height >= 0.5 * middle) & (height <= 2.5 * middle)), middle
+
+
+def _pieces(look: _Look) -> list[Image.Image]:
+    """Some words of the small picture, the longest of moderate length first."""
+    if not look.glyph:
+        return []
+    found = cells.find_cells(look.letters, cells.NO_RULES, look.glyph)
+    width, height = found.x1 - found.x0, found.bottom - found.top
+    usable = np.flatnonzero((width >= 2 * height) & (width <= 9 * height) & (height >= 0.8 * look.glyph))
+    chosen = usable[np.argsort(-width[usable], kind="stable")][:LINES_ASKED]
+    pad = max(2, round(0.25 * look.glyph))
+    white = 255.0 / ink.PAPER
+    pieces = []
+    taken = found.take(chosen)
+    for x0, top, x1, bottom in zip(
+        taken.x0.tolist(), taken.top.tolist(), taken.x1.tolist(), taken.bottom.tolist(), strict=True
+    ):
+        piece = Image.fromarray(look.grey[max(0, top - pad) : bottom + pad, max(0, x0 - pad) : x1 + pad])
+        pieces.append(piece.point(lambda level: min(255, round(level * white))))
+    return pieces
+
+
+def _turned(
+    picture: Image.Image, matrix: Matrix, size: tuple[float, float], turns: int, look: _Look, step: float
+) -> tuple[Matrix, tuple[float, float], _Look, float]:
+    if not turns:
+        return matrix, size, look, step
+    matrix = geometry.quarter_turns(turns, *size) @ matrix
+    size = size if turns == 2 else (size[1], size[0])
+    if turns == 2:  # nothing on the small picture is used from here on but the height of its letters
+        return matrix, size, look, step
+    look, step = _look(picture, matrix, size)
+    return matrix, size, look, step
+
+
+def _levelled(
+    picture: Image.Image, matrix: Matrix, size: tuple[float, float], look: _Look, step: float
+) -> tuple[Matrix, tuple[float, float], _Look, float]:
+    degrees = skew.find_skew(look.ink)
+    if abs(degrees) < LEAST_SKEW:
+        return matrix, size, look, step
+    rotation, width, height = geometry.rotation(degrees, *size)
+    matrix, size = rotation @ matrix, (width, height)
+    look, step = _look(picture, matrix, size)
+    return matrix, size, look, step
+
+
+def _scale(print_pixels: float, size: tuple[float, float]) -> float:
+    scale = GLYPH / print_pixels if print_pixels else 1.0
+    most = (MOST_PIXELS / max(size[0] * size[1], 1.0)) ** 0.5
+    return float(min(max(scale, 0.1), 6.0, most))
+
+
+def _finish(
+    picture: Image.Image,
+    matrix: Matrix,
+    size: tuple[int, int],
+    points: float,
+    print_pixels: float,
+    axis_share: float,
+    turns: int,
+) -> Prepared:
+    drawn = geometry.resample(picture, matrix, size, _paper(picture))
+    even = ink.even_paper(np.asarray(drawn), round(0.8 * GLYPH), 2)
+    mask = even < ink.threshold(even)
+    darkest, paper = ink.levels(even, (0.005, 0.5))
+    even = _stretched(even, darkest, paper)
+    level, upright, lines = rules.find_rules(mask, GLYPH)
+    if lines.any():
+        thick = ink.widen(ink.widen(lines.view(np.uint8), 1, 0), 1, 1).view(bool)
+        even[thick] = 255
+        mask &= ~thick
+    return Prepared(
+        even, mask, ink.connected(mask), level, upright, matrix, points, GLYPH, print_pixels, axis_share,
+        darkest, paper, turns,
+    )
+
+
+def _stretched(even: Grey, darkest: float, paper: float) -> Grey:
+    """Ink to black and paper to white; a page that is nearly blank is left pale."""
+    contrast = max(paper - darkest, 0.12 * paper)
+    table = np.clip((np.arange(256) - (paper - contrast)) * (255.0 / contrast), 0, 255).astype(np.uint8)
+    return table[even]

@@ -1,0 +1,139 @@
+"""Column borders of a table, from drawn rules or from the white rivers that run down through its lines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from importer.layout.lines import Cell, Line, make_cell
+from importer.words import Box, Word
+
+# Share of lines that may cross a river (a long label, a remark).
+CROSSING = 0.06
+# A river is at least this wide, in em.
+RIVER = 0.3
+# A drawn rule is a border if rules at its place cover this share of the table's height.
+RULE_COVER = 0.5
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """Horizontal extent of a column in points."""
+
+    x0: float
+    x1: float
+
+    def overlap(self, box: Box) -> float:
+        return min(self.x1, box.x1) - max(self.x0, box.x0)
+
+    def distance(self, box: Box) -> float:
+        return max(0.0, -self.overlap(box))
+
+
+def rule_borders(rules: Iterable[Box], top: float, bottom: float, em: float) -> list[float]:
+    """Places of upright rules that run through most of the height between ``top`` and ``bottom``."""
+    height = max(bottom - top, 1.0)
+    cover: dict[int, list[Box]] = {}
+    for rule in rules:
+        if rule.width < 2 and rule.bottom > top and rule.top < bottom:
+            cover.setdefault(round(rule.x0 / 2), []).append(rule)
+    borders: list[float] = []
+    for key in sorted(cover):
+        group = cover[key] + cover.get(key + 1, [])
+        # Tiles overlap where a grid is drawn cell by cell: sum the union, not the pieces.
+        reached, total = top, 0.0
+        for rule in sorted(group, key=lambda r: r.top):
+            start, end = max(rule.top, reached), min(rule.bottom, bottom)
+            if end > start:
+                total += end - start
+                reached = end
+        if total >= RULE_COVER * height and (not borders or group[0].x0 - borders[-1] > 0.5 * em):
+            borders.append(group[0].x0)
+    return borders
+
+
+def river_spans(lines: Sequence[Line], em: float) -> list[Span]:
+    """Columns parted by white rivers through ``lines``."""
+    cells = [cell for line in lines for cell in line.cells]
+    if not cells:
+        return []
+    left = min(cell.box.x0 for cell in cells)
+    right = max(cell.box.x1 for cell in cells)
+    step = 0.5
+    size = int((right - left) / step) + 2
+    cover = [0] * (size + 1)
+    for cell in cells:
+        cover[int((cell.box.x0 - left) / step)] += 1
+        cover[int((cell.box.x1 - left) / step) + 1] -= 1
+    allowed = int(CROSSING * len(lines))
+    spans: list[Span] = []
+    start: int | None = None
+    gap = 0
+    depth = 0
+    for i in range(size):
+        depth += cover[i]
+        if depth > allowed:
+            if start is None:
+                start = i
+            elif gap * step >= RIVER * em:
+                spans.append(Span(left + start * step, left + (i - gap) * step))
+                start = i
+            gap = 0
+        elif start is not None:
+            gap += 1
+    if start is not None:
+        spans.append(Span(left + start * step, left + (size - gap) * step))
+    return spans
+
+
+def ruled_spans(borders: Sequence[float], lines: Sequence[Line]) -> list[Span]:
+    """Columns between drawn borders, with the open ones at either side where text stands there."""
+    left = min(line.box.x0 for line in lines)
+    right = max(line.box.x1 for line in lines)
+    edges = list(borders)
+    if left < edges[0] - 1:
+        edges.insert(0, left - 1)
+    if right > edges[-1] + 1:
+        edges.append(right + 1)
+    return [Span(a, b) for a, b in zip(edges, edges[1:], strict=False)]
+
+
+def split_span(span: Span, heads: Sequence[Box]) -> list[Span]:
+    """Parts one column that holds several heads, midway between them."""
+    ordered = sorted(heads, key=lambda box: box.x0)
+    edges = [span.x0] + [(a.x1 + b.x0) / 2 for a, b in zip(ordered, ordered[1:], strict=False)] + [span.x1]
+    return [Span(a, b) for a, b in zip(edges, edges[1:], strict=False)]
+
+
+def nearest(spans: Sequence[Span], box: Box) -> int:
+    """The column that a box belongs to: the one it shares most with, else the closest."""
+    best = max(range(len(spans)), key=lambda i: (spans[i].overlap(box), -abs((spans[i].x0 + spans[i].x1) / 2 - box.centre)))
+    return best
+
+
+def cells_by_column(line: Line, spans: Sequence[Span]) -> dict[int, Cell]:
+    """The cells of a line by column; a cell that reaches over a border is parted between its words."""
+    columns: dict[int, list[Cell]] = {}
+    for cell in line.cells:
+        touched = [i for i, span in enumerate(spans) if span.overlap(cell.box) > 0.15 * line.em]
+        if len(touched) <= 1 or len(cell.words) == 1:
+            columns.setdefault(nearest(spans, cell.box), []).append(cell)
+            continue
+        run: list[Word] = []
+        at = -1
+        for word in cell.words:
+            column = nearest(spans, word.box)
+            if column != at and run:
+                columns.setdefault(at, []).append(make_cell(run))
+                run = []
+            at = column
+            run.append(word)
+        columns.setdefault(at, []).append(make_cell(run))
+    return {i: join_cells(parts) for i, parts in columns.items()}
+
+
+def join_cells(parts: Sequence[Cell]) -> Cell:
+    """One cell of several, in reading order."""
+    if len(parts) == 1:
+        return parts[0]
+    return make_cell([word for part in parts for word in part.words], parts[0].after_leader)

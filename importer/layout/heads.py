@@ -1,0 +1,187 @@
+"""Finds the heads of tables: lines whose cells name columns, and the lines above and below that belong to them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from importer.layout.lines import Cell, Line
+from importer.layout.terms import Terms
+from importer.words import Box
+
+# Lines of one head follow each other within this many em (top to bottom of the gap between them).
+HEAD_GAP = 1.0
+MAX_HEAD_LINES = 5
+# Roles that mark a head on their own; the rest only count beside another.
+TELLING = ("result", "unit", "min", "max", "spec", "typical", "method", "family:IoB", "family:EBC", "family:ASBC")
+
+
+@dataclass(frozen=True, slots=True)
+class HeadCell:
+    """One column head: its words over all lines of the head, and the roles that they name."""
+
+    text: str
+    box: Box
+    roles: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """The head of a table, from line ``first`` to line ``last`` of the page."""
+
+    first: int
+    last: int
+    cells: tuple[HeadCell, ...]
+    box: Box
+
+
+def _role_cells(line: Line, terms: Terms) -> list[tuple[Cell, tuple[str, ...]]]:
+    return [(cell, terms.roles(cell.text)) for cell in line.cells]
+
+
+def is_head_line(line: Line, terms: Terms) -> bool:
+    """True for a line that names columns and holds no result of its own."""
+    if any(terms.is_value(cell.text) and not terms.roles(cell.text) for cell in line.cells[1:]):
+        # A batch number or a year may stand in a head; a figure with its unit may not.
+        if not _looks_like_batches(line, terms):
+            return False
+    named = [roles for _, roles in _role_cells(line, terms) if roles]
+    if len(line.cells) == 1:
+        return False
+    telling = {role for roles in named for role in roles if role in TELLING}
+    if len(named) >= 2 and telling:
+        return not _is_captioned(line, terms)
+    return False
+
+
+def _is_captioned(line: Line, terms: Terms) -> bool:
+    """True for a line of header entries such as "Method: EBC   Result: 12"."""
+    return any(":" in cell.text[:-1] for cell in line.cells)
+
+
+def _looks_like_batches(line: Line, terms: Terms) -> bool:
+    first = terms.roles(line.cells[0].text)
+    return "label" in first and not any(terms.is_unit(cell.text) for cell in line.cells[1:] if not terms.roles(cell.text))
+
+
+def is_lone_head(line: Line, after: Line | None, terms: Terms) -> bool:
+    """True for a single head over the result column ("Result", "EBC") with a row right below it."""
+    if after is None or len(line.cells) != 1 or len(after.cells) < 2:
+        return False
+    cell = line.cells[0]
+    roles = terms.roles(cell.text)
+    if not any(role in TELLING for role in roles):
+        return False
+    under = [c for c in after.cells[1:] if min(c.box.x1, cell.box.x1) - max(c.box.x0, cell.box.x0) > 0]
+    return bool(under) and terms.is_value(under[0].text) and cell.box.x0 > after.cells[0].box.x1
+
+
+def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> bool:
+    """True for a line close to the head that only holds pieces of heads (wrapped words, units, group heads)."""
+    near = core[-1] if below else core[0]
+    gap = line.box.top - near.box.bottom if below else near.box.top - line.box.bottom
+    if gap > HEAD_GAP * line.em:
+        return False
+    if _is_captioned(line, terms):
+        return False
+    values = [cell for cell in line.cells if terms.is_value(cell.text)]
+    if values and any(not terms.is_unit(cell.text) for cell in values):
+        return False
+    if terms.is_label(line.cells[0].text) and len(line.cells) >= 1 and below:
+        roles = terms.roles(line.cells[0].text)
+        if not roles and not (len(line.cells) > 1 and all(terms.is_unit(c.text) or terms.roles(c.text) for c in line.cells)):
+            return False
+    span_left = min(part.box.x0 for part in core) - line.em
+    span_right = max(part.box.x1 for part in core) + 3 * line.em
+    if any(cell.box.x0 < span_left or cell.box.x1 > span_right for cell in line.cells):
+        return False
+    if below:
+        return all(
+            terms.is_unit(cell.text)
+            or bool(terms.roles(cell.text))
+            or _stands_under(cell, core)
+            for cell in line.cells
+        ) and len(line.text) < 90 and (len(line.cells) > 1 or _stands_under(line.cells[0], core[:]) and gap < 0.4 * line.em)
+    return len(line.cells) > 1 or bool(terms.roles(line.cells[0].text))
+
+
+def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:
+    """True where a cell sits inside the width of one head cell above it (the second line of a wrapped head)."""
+    for line in core:
+        for head in line.cells[1:]:
+            if min(head.box.x1, cell.box.x1) - max(head.box.x0, cell.box.x0) > 0.5 * min(head.box.width, cell.box.width):
+                return True
+    return False
+
+
+def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
+    """Head cells of several lines stacked by place; a group head is written before each head that it spans."""
+    base = max(lines, key=lambda line: len(line.cells))
+    stacks: list[list[Cell]] = [[cell] for cell in base.cells]
+    extra: list[Cell] = []
+    for line in lines:
+        if line is base:
+            continue
+        for cell in line.cells:
+            touched = [s for s in stacks if _overlap(s[0].box, cell.box) > 0.3 * min(s[0].box.width, cell.box.width)]
+            if not touched:
+                touched = [s for s in stacks if _overlap(_hull(s), cell.box) > 0]
+            for stack in touched:
+                stack.append(cell)
+            if not touched:
+                extra.append(cell)
+    for cell in extra:
+        stacks.append([cell])
+    cells: list[HeadCell] = []
+    for stack in stacks:
+        stack.sort(key=lambda cell: cell.box.middle)
+        own = [cell for cell in stack if _is_own(cell, stacks)]
+        hull = _hull(own or stack)
+        text = " ".join(cell.text for cell in stack)
+        roles = terms.roles(text)
+        if not roles:
+            roles = tuple(dict.fromkeys(role for cell in stack for role in terms.roles(cell.text)))
+        cells.append(HeadCell(text, hull, roles))
+    return tuple(sorted(cells, key=lambda cell: cell.box.x0))
+
+
+def _is_own(cell: Cell, stacks: Sequence[Sequence[Cell]]) -> bool:
+    return sum(cell in stack for stack in stacks) == 1
+
+
+def _hull(cells: Sequence[Cell]) -> Box:
+    box = cells[0].box
+    for cell in cells[1:]:
+        box = box.union(cell.box)
+    return box
+
+
+def _overlap(a: Box, b: Box) -> float:
+    return min(a.x1, b.x1) - max(a.x0, b.x0)
+
+
+def find_heads(lines: Sequence[Line], terms: Terms) -> list[Head]:
+    """All heads of a page, top to bottom."""
+    heads: list[Head] = []
+    i = 0
+    while i < len(lines):
+        after = lines[i + 1] if i + 1 < len(lines) else None
+        if not (is_head_line(lines[i], terms) or is_lone_head(lines[i], after, terms)):
+            i += 1
+            continue
+        first = last = i
+        floor = heads[-1].last if heads else -1
+        while first - 1 > floor and last - first < MAX_HEAD_LINES and _belongs(lines[first - 1], lines[first : last + 1], terms, below=False):
+            first -= 1
+        while last + 1 < len(lines) and last - first < MAX_HEAD_LINES:
+            following = lines[last + 1]
+            if not (is_head_line(following, terms) or _belongs(following, lines[first : last + 1], terms, below=True)):
+                break
+            last += 1
+        core = lines[first : last + 1]
+        box = core[0].box
+        for line in core[1:]:
+            box = box.union(line.box)
+        heads.append(Head(first, last, _merge(core, terms), box))
+        i = last + 1
+    return heads

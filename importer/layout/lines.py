@@ -1,0 +1,212 @@
+"""Words of a page to lines, and lines to cells: pieces of text parted by white space, leaders or drawn rules."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+from statistics import median
+
+from importer.words import Box, Page, Word
+
+# Shares of the type size (em). Word spaces are 0.25 to 0.4 em, the gutter of a narrow table about 0.9 em.
+CELL_GAP = 0.72
+CELL_GAP_OCR = 0.95
+# Two words stand on one line when they share this much of the lower one's height.
+SAME_LINE = 0.55
+# A mark this much smaller than its line and raised is a footnote mark.
+MARK_SIZE = 0.78
+
+_LEADER = re.compile(r"(?:[.·•_…‧∙⋅]\s?){3,}|…+")
+_MARK = re.compile(r"^[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """Text between two gaps of one line. ``after_leader`` is true where dots led the eye to it."""
+
+    text: str
+    box: Box
+    words: tuple[Word, ...]
+    after_leader: bool = False
+
+    @property
+    def confidence(self) -> float:
+        return min((word.confidence for word in self.words), default=1.0)
+
+    @property
+    def bold(self) -> bool:
+        return any(word.bold for word in self.words)
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """Cells that stand beside each other. ``em`` is the type size in points."""
+
+    cells: tuple[Cell, ...]
+    box: Box
+    em: float
+    page: int
+
+    @property
+    def text(self) -> str:
+        return " ".join(cell.text for cell in self.cells)
+
+
+def page_em(page: Page) -> float:
+    """Usual type size of a page in points."""
+    sizes = [word.size for word in page.words if word.size > 0]
+    if sizes:
+        return median(sizes)
+    heights = [word.bottom - word.top for word in page.words]
+    return median(heights) / 0.8 if heights else 10.0
+
+
+def _height(word: Word) -> float:
+    return max(word.bottom - word.top, 0.1)
+
+
+def _split_leaders(words: Iterable[Word]) -> list[tuple[Word, bool]]:
+    """Takes dotted leaders out of words; the flag says that a leader stood before the word."""
+    out: list[tuple[Word, bool]] = []
+    led = False
+    for word in words:
+        if "." not in word.text and "_" not in word.text and "…" not in word.text and "·" not in word.text:
+            out.append((word, led))
+            led = False
+            continue
+        if set(word.text) <= set("._·…•") and len(word.text) >= 2:
+            led = True
+            continue
+        position, width = 0, (word.x1 - word.x0) / max(len(word.text), 1)
+        for match in _LEADER.finditer(word.text):
+            if match.end() - match.start() < 3 and "…" not in match.group():
+                continue
+            if match.start() > position:
+                out.append((_slice(word, position, match.start(), width), led))
+            led = True
+            position = match.end()
+        if position < len(word.text):
+            out.append((_slice(word, position, len(word.text), width), led))
+            led = False
+    return out
+
+
+def _slice(word: Word, start: int, end: int, width: float) -> Word:
+    if start == 0 and end == len(word.text):
+        return word
+    return word._replace(text=word.text[start:end], x0=word.x0 + start * width, x1=word.x0 + end * width)
+
+
+def _group_by_height(words: list[Word]) -> list[list[Word]]:
+    """Words that share a line, by overlap of their heights; never by a fixed distance."""
+    lines: list[list[Word]] = []
+    bands: list[tuple[float, float]] = []
+    for word in sorted(words, key=lambda w: ((w.top + w.bottom) / 2, w.x0)):
+        best, share = -1, SAME_LINE
+        for i in range(len(lines) - 1, max(-1, len(lines) - 5), -1):
+            top, bottom = bands[i]
+            overlap = min(bottom, word.bottom) - max(top, word.top)
+            part = overlap / min(_height(word), max(bottom - top, 0.1))
+            if part > share:
+                best, share = i, part
+        if best < 0:
+            lines.append([word])
+            bands.append((word.top, word.bottom))
+            continue
+        lines[best].append(word)
+        # The band stays that of the tallest plain word, so that lines never creep together.
+        top, bottom = bands[best]
+        if _height(word) > bottom - top and len(lines[best]) < 3:
+            bands[best] = (word.top, word.bottom)
+    return lines
+
+
+def _is_small(word: Word, before: Word) -> bool:
+    if word.size and before.size:
+        return word.size < MARK_SIZE * before.size
+    return _height(word) < 0.6 * _height(before)
+
+
+def _is_mark(word: Word, before: Word, em: float) -> bool:
+    """True for a raised small footnote mark right behind a word."""
+    if not _MARK.match(word.text) or word.x0 - before.x1 > 0.4 * em or not _is_small(word, before):
+        return False
+    return word.bottom < before.bottom - 0.08 * _height(before)
+
+
+def _is_subscript(word: Word, before: Word, em: float) -> bool:
+    """True for the lowered 2 of SO2, which belongs to the word before it."""
+    return (
+        word.text.isalnum()
+        and len(word.text) <= 2
+        and word.x0 - before.x1 < 0.15 * em
+        and bool(word.size and before.size)
+        and _is_small(word, before)
+        and word.bottom >= before.bottom - 0.08 * _height(before)
+    )
+
+
+def _cells(words: list[tuple[Word, bool]], em: float, limit: float, cuts: tuple[Box, ...]) -> list[Cell]:
+    cells: list[Cell] = []
+    run: list[Word] = []
+    led = False
+
+    def close() -> None:
+        if run:
+            cells.append(make_cell(run, led))
+            run.clear()
+
+    for word, after_leader in words:
+        if run:
+            before = run[-1]
+            if _is_mark(word, before, em):
+                continue
+            if _is_subscript(word, before, em):
+                run[-1] = before._replace(text=before.text + word.text, x1=word.x1)
+                continue
+            gap = word.x0 - before.x1
+            if after_leader or gap > limit * em or _cut_between(before, word, cuts):
+                close()
+                led = after_leader
+        else:
+            led = after_leader
+        run.append(word)
+    close()
+    return cells
+
+
+def _cut_between(before: Word, word: Word, cuts: tuple[Box, ...]) -> bool:
+    y = (word.top + word.bottom) / 2
+    left, right = before.x1 - 1.0, word.x0 + 1.0
+    return any(left <= rule.x0 <= right and rule.top <= y <= rule.bottom for rule in cuts)
+
+
+def make_cell(words: Iterable[Word], after_leader: bool = False) -> Cell:
+    """A cell of words that belong together, in reading order."""
+    kept = tuple(words)
+    box = kept[0].box
+    for word in kept[1:]:
+        box = box.union(word.box)
+    return Cell(" ".join(word.text for word in kept), box, kept, after_leader)
+
+
+def find_lines(page: Page) -> list[Line]:
+    """All lines of a page, top to bottom, each split into cells."""
+    em = page_em(page)
+    cuts = tuple(rule for rule in page.rules if rule.width < 2 and rule.height > 0.7 * em)
+    limit = CELL_GAP if page.reading != "ocr" else CELL_GAP_OCR
+    lines: list[Line] = []
+    for group in _group_by_height([word for word in page.words if word.text.strip()]):
+        group.sort(key=lambda word: word.x0)
+        sizes = [word.size for word in group if word.size > 0]
+        line_em = median(sizes) if sizes else em
+        cells = _cells(_split_leaders(group), line_em, limit, cuts)
+        if not cells:
+            continue
+        box = cells[0].box
+        for cell in cells[1:]:
+            box = box.union(cell.box)
+        lines.append(Line(tuple(cells), box, line_em, page.number))
+    lines.sort(key=lambda line: line.box.middle)
+    return lines

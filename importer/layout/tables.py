@@ -1,0 +1,232 @@
+"""Tables of a page: a head, columns, and rows whose cells stand in those columns.
+
+A table without a head is a run of lines in which a label is followed by a value. Nothing here knows what a label
+means; :class:`Terms` answers whether a text is one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from statistics import median
+
+from importer.layout.grid import Span, cells_by_column, nearest, river_spans, rule_borders, ruled_spans, split_span
+from importer.layout.heads import Head, HeadCell, find_heads
+from importer.layout.lines import Cell, Line
+from importer.layout.terms import Terms
+from importer.layout.wrap import Row, merge_rows
+from importer.words import Box, Page
+
+# A gap this many times the usual distance of lines ends the run from which columns are measured.
+BREAK = 2.4
+PROSE_WORDS = 9
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    span: Span
+    head: str
+    roles: tuple[str, ...]
+    head_box: Box | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """``headed`` is false where no head was found. ``lines`` are the indices of the page's lines used."""
+
+    page: int
+    columns: tuple[Column, ...]
+    rows: tuple[Row, ...]
+    lines: frozenset[int]
+    headed: bool
+    ruled: bool
+    em: float
+
+
+def find_tables(lines: Sequence[Line], page: Page, terms: Terms, carried: Table | None = None) -> list[Table]:
+    """All tables of a page; ``carried`` is the last table of the page before, which may go on without a head."""
+    heads = find_heads(lines, terms)
+    tables: list[Table] = []
+    first = heads[0].first if heads else len(lines)
+    if carried is not None and carried.headed:
+        table = _carry_on(lines[:first], page, terms, carried)
+        if table is not None:
+            tables.append(table)
+    for number, head in enumerate(heads):
+        end = heads[number + 1].first if number + 1 < len(heads) else len(lines)
+        table = _headed_table(lines, head, end, page, terms)
+        if table is not None:
+            tables.append(table)
+    used = {i for table in tables for i in table.lines} | {i for h in heads for i in range(h.first, h.last + 1)}
+    tables += _headless_tables(lines, used, page, terms)
+    tables.sort(key=lambda table: min(table.lines, default=0))
+    return tables
+
+
+def _is_prose(line: Line, terms: Terms) -> bool:
+    if len(line.cells) > 1:
+        return False
+    text = line.cells[0].text
+    return len(text.split()) >= PROSE_WORDS and not terms.is_label(text)
+
+
+def _body(lines: Sequence[Line], start: int, end: int) -> int:
+    """First line after ``start`` that lies beyond a wide gap (where the table's columns stop being sure)."""
+    gaps = [b.box.middle - a.box.middle for a, b in zip(lines[start:end], lines[start + 1 : end], strict=False)]
+    if not gaps:
+        return end
+    usual = median(gaps[: max(6, len(gaps) // 2)])
+    for i, gap in enumerate(gaps):
+        if gap > BREAK * max(usual, lines[start + i].em) and i > 0:
+            return start + i + 1
+    return end
+
+
+def _has_value(line: Line, terms: Terms) -> bool:
+    return any(terms.is_value(cell.text) for cell in line.cells[1:])
+
+
+def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms: Terms) -> Table | None:
+    start = head.last + 1
+    if start >= end:
+        return None
+    stop = _body(lines, start, end)
+    model = [line for line in lines[start:stop] if len(line.cells) >= 2 and not _is_captioned(line, terms)]
+    valued = [line for line in model if _has_value(line, terms)] or model
+    if not valued:
+        return None
+    em = median(line.em for line in valued)
+    borders = rule_borders(page.rules, head.box.top, valued[-1].box.bottom, em)
+    ruled = len(borders) >= 2
+    spans = ruled_spans(borders, [*lines[head.first : start], *valued]) if ruled else river_spans(valued, em)
+    spans = _with_heads(spans, head.cells, valued, ruled, em)
+    columns = _columns(spans, head.cells, terms)
+    return _fill(lines, start, end, columns, page, terms, ruled, em, headed=True)
+
+
+def _is_captioned(line: Line, terms: Terms) -> bool:
+    first = line.cells[0].text
+    return first.rstrip().endswith(":") and terms.caption(first) is not None and not terms.is_label(first)
+
+
+def _with_heads(
+    spans: Sequence[Span], heads: Sequence[HeadCell], lines: Sequence[Line], ruled: bool, em: float
+) -> list[Span]:
+    """Columns such that no two heads share one, unless no row has text under one of them."""
+    out: list[Span] = []
+    owned: dict[int, list[HeadCell]] = {}
+    for head in heads:
+        owned.setdefault(nearest(spans, head.box), []).append(head)
+    for i, span in enumerate(spans):
+        inside = owned.get(i, [])
+        if ruled or len(inside) < 2:
+            out.append(span)
+            continue
+        out.extend(split_span(span, [head.box for head in inside]))
+    return out
+
+
+def _columns(spans: Sequence[Span], heads: Sequence[HeadCell], terms: Terms) -> tuple[Column, ...]:
+    texts: dict[int, list[HeadCell]] = {}
+    for head in heads:
+        texts.setdefault(nearest(spans, head.box), []).append(head)
+    columns: list[Column] = []
+    for i, span in enumerate(spans):
+        inside = texts.get(i, [])
+        roles = tuple(dict.fromkeys(role for head in inside for role in head.roles))
+        box = inside[0].box if inside else None
+        columns.append(Column(span, " ".join(head.text for head in inside), roles, box))
+    return tuple(columns)
+
+
+def _fill(
+    lines: Sequence[Line],
+    start: int,
+    end: int,
+    columns: tuple[Column, ...],
+    page: Page,
+    terms: Terms,
+    ruled: bool,
+    em: float,
+    headed: bool,
+) -> Table | None:
+    """Rows of a table from the lines that fit its columns. Lines of prose are left to others."""
+    spans = [column.span for column in columns]
+    kept: list[tuple[int, Line, dict[int, Cell]]] = []
+    last_bottom: float | None = None
+    usual = 2.2 * em
+    for i in range(start, end):
+        line = lines[i]
+        if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):
+            break
+        if _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
+            continue
+        kept.append((i, line, cells_by_column(line, spans)))
+        last_bottom = line.box.bottom
+    rows = merge_rows(kept, columns_roles(columns), page.rules, terms, em)
+    if not rows:
+        return None
+    used = frozenset(i for row in rows for i in row.lines if row.has_value)
+    return Table(page.number, columns, tuple(rows), used, headed, ruled, em)
+
+
+def columns_roles(columns: Sequence[Column]) -> tuple[tuple[str, ...], ...]:
+    return tuple(column.roles for column in columns)
+
+
+def _carry_on(lines: Sequence[Line], page: Page, terms: Terms, carried: Table) -> Table | None:
+    """The rest of the table of the page before, if enough lines fit its columns."""
+    spans = [column.span for column in carried.columns]
+    start = 0
+    while start < len(lines):
+        cells = cells_by_column(lines[start], spans)
+        first = cells.get(0)
+        if first is not None and len(cells) >= 2 and terms.is_label(first.text) and _has_value(lines[start], terms):
+            break
+        start += 1
+    if start >= len(lines):
+        return None
+    return _fill(lines, start, len(lines), carried.columns, page, terms, carried.ruled, carried.em, headed=True)
+
+
+def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: Terms) -> list[Table]:
+    """Runs of lines in which a label is followed by a value, without a head above them."""
+    tables: list[Table] = []
+    run: list[int] = []
+
+    def close() -> None:
+        if run:
+            table = _headless(lines, run, page, terms)
+            if table is not None:
+                tables.append(table)
+        run.clear()
+
+    for i, line in enumerate(lines):
+        fits = i not in used and len(line.cells) >= 2 and _starts_row(line, terms)
+        if fits:
+            if run and line.box.top - lines[run[-1]].box.bottom > 4 * line.em:
+                close()
+            run.append(i)
+        elif i in used:
+            close()
+    close()
+    return tables
+
+
+def _starts_row(line: Line, terms: Terms) -> bool:
+    return any(
+        terms.is_label(cell.text) and any(terms.is_value(later.text) for later in line.cells[n + 1 :])
+        for n, cell in enumerate(line.cells[:-1])
+    )
+
+
+def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Table | None:
+    chosen = [lines[i] for i in run]
+    em = median(line.em for line in chosen)
+    borders = rule_borders(page.rules, chosen[0].box.top, chosen[-1].box.bottom, em)
+    ruled = len(borders) >= 3
+    spans = ruled_spans(borders, chosen) if ruled else river_spans(chosen, em)
+    if len(spans) < 2:
+        return None
+    columns = tuple(Column(span, "", ()) for span in spans)
+    return _fill(lines, run[0], run[-1] + 1, columns, page, terms, ruled, em, headed=False)

@@ -1,0 +1,24 @@
+"""What the layout stage may ask about the wording of a cell. The answers come from the mappings, through the pipeline."""
+
+from __future__ import annotations
+
+from typing import Protocol
+
+
+class Terms(Protocol):
+    """Questions about one cell's text; every answer is a guess about the wording alone, never about the figure."""
+
+    def roles(self, text: str) -> tuple[str, ...]:
+        """Column roles that a head names ("result", "unit", "family:EBC", ...); empty where it names none."""
+
+    def is_label(self, text: str) -> bool:
+        """True for the name of a parameter."""
+
+    def is_value(self, text: str) -> bool:
+        """True for a number, a range, a limit or a bound, with or without a unit."""
+
+    def is_unit(self, text: str) -> bool:
+        """True for a unit and nothing else."""
+
+    def caption(self, text: str) -> str | None:
+        """The header key that a caption names, "ignore" for one that is of no interest, None for no caption."""

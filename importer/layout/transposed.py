@@ -1,0 +1,126 @@
+"""Tables whose columns are parameters and whose rows are batches: heads of several lines over lines of values."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from statistics import median
+
+from importer.layout.grid import Span, cells_by_column, nearest, river_spans, rule_borders, ruled_spans
+from importer.layout.lines import Cell, Line
+from importer.layout.terms import Terms
+from importer.words import Page
+
+MAX_HEAD_LINES = 6
+HEAD_GAP = 1.5
+MIN_VALUES = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Transposed:
+    """``heads`` are the column heads (all lines joined), ``rows`` the cells of each line by column."""
+
+    page: int
+    spans: tuple[Span, ...]
+    heads: tuple[str, ...]
+    rows: tuple[tuple[int, dict[int, Cell]], ...]
+    lines: frozenset[int]
+
+
+def _is_value_line(line: Line, terms: Terms) -> bool:
+    values = sum(terms.is_value(cell.text) for cell in line.cells)
+    return values >= MIN_VALUES and not terms.is_label(line.cells[0].text)
+
+
+def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Transposed]:
+    """All such tables of a page."""
+    found: list[Transposed] = []
+    i = 0
+    while i < len(lines):
+        if not _is_value_line(lines[i], terms):
+            i += 1
+            continue
+        run = [i]
+        j = i + 1
+        while j < len(lines) and lines[j].box.top - lines[run[-1]].box.bottom < 4 * lines[j].em:
+            if _is_value_line(lines[j], terms):
+                run.append(j)
+            elif len(lines[j].cells) > 1 and terms.is_label(lines[j].cells[0].text):
+                break
+            j += 1
+        table = _table(lines, run, page, terms)
+        if table is not None:
+            found.append(table)
+        i = run[-1] + 1
+    return found
+
+
+def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
+    heads: list[int] = []
+    below = lines[first]
+    for k in range(first - 1, max(-1, first - 1 - MAX_HEAD_LINES), -1):
+        line = lines[k]
+        if below.box.top - line.box.bottom > HEAD_GAP * max(line.em, below.em) and heads:
+            break
+        if below.box.top - line.box.bottom > 3 * line.em:
+            break
+        if sum(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in line.cells) >= 2:
+            break
+        if any(":" in cell.text[:-1] for cell in line.cells):
+            break
+        heads.insert(0, k)
+        below = line
+    return heads
+
+
+def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Transposed | None:
+    heads = _head_lines(lines, run[0], terms)
+    if not heads:
+        return None
+    body = [lines[i] for i in run]
+    em = median(line.em for line in body)
+    borders = rule_borders(page.rules, lines[heads[0]].box.top, body[-1].box.bottom, em)
+    spans = ruled_spans(borders, body) if len(borders) >= MIN_VALUES else river_spans(_for_columns(body, lines, heads), em)
+    if len(spans) < MIN_VALUES:
+        return None
+    texts: dict[int, list[Cell]] = {}
+    used_heads: list[int] = []
+    wide = 0
+    for k in heads:
+        for cell in lines[k].cells:
+            crossed = sum(span.overlap(cell.box) > 0.5 * em for span in spans)
+            if crossed > 1 and len(lines[k].cells) == 1:
+                wide += 1
+                continue
+            for column, part in cells_by_column(Line((cell,), cell.box, lines[k].em, page.number), spans).items():
+                texts.setdefault(column, []).append(part)
+        used_heads.append(k)
+    joined = tuple(_joined(texts.get(i, [])) for i in range(len(spans)))
+    values = [i for i in range(len(spans)) if _is_value_column(body, spans, i, terms)]
+    labels = [i for i in values if terms.is_label(joined[i])]
+    if len(labels) < MIN_VALUES or len(labels) < 0.5 * len(values):
+        return None
+    rows = tuple((i, cells_by_column(lines[i], spans)) for i in run)
+    return Transposed(page.number, tuple(spans), joined, rows, frozenset([*used_heads, *run]))
+
+
+def _for_columns(body: Sequence[Line], lines: Sequence[Line], heads: Sequence[int]) -> list[Line]:
+    """Lines from which columns are measured: the values, and the head line with most cells if there is one row only."""
+    if len(body) > 1:
+        return list(body)
+    return [*body, *[lines[k] for k in heads if len(lines[k].cells) >= len(body[0].cells)]]
+
+
+def _is_value_column(body: Sequence[Line], spans: Sequence[Span], column: int, terms: Terms) -> bool:
+    cells = [cell for line in body for cell in line.cells if nearest(spans, cell.box) == column]
+    return bool(cells) and sum(terms.is_value(cell.text) for cell in cells) >= 0.5 * len(cells)
+
+
+def _joined(cells: Sequence[Cell]) -> str:
+    text = ""
+    for cell in sorted(cells, key=lambda cell: cell.box.middle):
+        if text.endswith("-") and text[-2:-1].isalpha() and cell.text[:1].islower():
+            text = text[:-1] + cell.text
+        else:
+            text = f"{text} {cell.text}".strip()
+    return text

@@ -1,0 +1,331 @@
+"""Recognised figures to the outward analysis: converted, checked, and each accepted or sent to review.
+
+The only place that sets a state.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from importer.meaning.checks import CheckInput, run_checks
+from importer.meaning.convert import Context, Outcome, Start, convert_alike, lovibond_of_pair, stands_on, to_basis
+from importer.meaning.derive import derive
+from importer.meaning.header import build_header
+from importer.meaning.possible import class_of, within_possible, within_typical
+from importer.meaning.recognised import Doubt, Recognised
+from importer.meaning.relations import RatioRule
+from importer.meaning.resolve import NUMBER_KINDS, Resolved
+from importer.meaning.trust import reading_doubts
+from importer.models import (
+    AlsoPrinted,
+    Analysis,
+    Bound,
+    BoxList,
+    Check,
+    Family,
+    Figure,
+    Flag,
+    Limits,
+    Printed,
+    Source,
+    State,
+    Unrecognised,
+)
+from importer.printed import PrintedAnalysis, PrintedFigure
+from importer.reading.numbers import Convention
+from importer.vocabulary.parameters import parameters
+from importer.words import Box, Page
+
+REVIEW_FLAGS: frozenset[Flag] = frozenset(
+    {
+        "family-assumed",
+        "unit-assumed",
+        "moisture-basis-assumed",
+        "label-doubtful",
+        "reading-doubtful",
+        "outside-possible",
+        "unusual-for-malt",
+        "check-failed",
+        "no-moisture",
+        "duplicate-row",
+    }
+)
+RATIO = "nitrogen_ratio"
+_BOUNDS: Mapping[str, Bound] = {"<": "<", ">": ">", "range": "range", "max": "<", "min": ">"}
+
+
+@dataclass(frozen=True, slots=True)
+class Options:
+    """What the reader of a sheet asks for: the basis, whether estimates are wanted, and the rule for nitrogen ratios."""
+
+    basis: Family = "EBC"
+    estimates: bool = True
+    ratio_rule: RatioRule = "published"
+
+
+def build_analysis(
+    printed: PrintedAnalysis,
+    resolved: Resolved,
+    pages: Mapping[int, Page],
+    source: Source,
+    identity: str,
+    convention: Convention,
+    options: Options,
+) -> Analysis:
+    """One analysis as the contract prints it."""
+    header = build_header(printed, pages)
+    malt = header["malt"].value if "malt" in header else ""
+    weighed = [_weighed(figure, pages, convention) for figure in resolved.figures]
+    groups = _groups(weighed, options.basis)
+    checks = run_checks([_check_input(figure) for group in groups for figure in group if _is_plain(figure)])
+    failed = {name: check for check in checks if not check.holds for name in check.parameters}
+    context = _context(weighed, options, class_of(malt))
+    figures = tuple(_figure(group, failed, context, options) for group in groups)
+    derived = derive(figures, options.basis, context)
+    kind = "specification" if printed.is_specification else "batch"
+    batch = header.get("batch")
+    doubtful_batch = kind == "batch" and (batch is None or batch.state == "review")
+    state: State = "review" if doubtful_batch or any(f.state == "review" for f in figures) else "accepted"
+    return Analysis(
+        id=identity,
+        kind=kind,
+        source=source,
+        header=header,
+        method_family=resolved.family.family,
+        family_from=resolved.family.source,
+        mash=resolved.family.mash,
+        state=state,
+        figures=figures,
+        derived=derived,
+        unrecognised=tuple(_unrecognised(figure) for figure in resolved.unknown),
+        checks=checks,
+    )
+
+
+# ---------------------------------------------------------------------------------------------- weighing
+
+
+def _weighed(figure: Recognised, pages: Mapping[int, Page], convention: Convention) -> Recognised:
+    """The figure with the doubts that its reading and its size raise."""
+    doubts = [*figure.doubts, *reading_doubts(figure, pages[figure.printed.page], convention)]
+    title = parameters()[figure.parameter].title
+    if figure.unit is not None and figure.number.kind in NUMBER_KINDS:
+        for value in _ends(figure):
+            if not within_possible(figure.parameter, figure.unit, value):
+                doubts.append(Doubt("outside-possible", f"{value:g} {figure.unit} is not possible for {title}."))
+            elif figure.number.bound is None and not within_typical(figure.parameter, figure.unit, value):
+                doubts.append(Doubt("unusual-for-malt", f"{value:g} {figure.unit} is unusual for {title}."))
+    return replace(figure, doubts=tuple(dict.fromkeys(doubts)))
+
+
+def _ends(figure: Recognised) -> list[float]:
+    number = figure.number
+    return [value for value in (number.value, number.low, number.high) if value is not None]
+
+
+def _groups(figures: Sequence[Recognised], basis: Family) -> list[list[Recognised]]:
+    """Figures of one parameter together, the one that stands nearest to the basis first; in the order of the sheet."""
+    groups: dict[str, list[Recognised]] = {}
+    for figure in figures:
+        groups.setdefault(figure.parameter, []).append(figure)
+    out: list[list[Recognised]] = []
+    for name, group in groups.items():
+        unit = parameters()[name].units[basis]
+        ranked = sorted(group, key=lambda f: _distance(f, basis, unit))
+        out.append(_without_conflict(ranked))
+    return out
+
+
+def _distance(figure: Recognised, basis: Family, unit: str) -> tuple[bool, bool, bool, bool]:
+    apart = figure.family != basis and "IoB" in (figure.family, basis)
+    return apart, figure.family != basis, figure.unit != unit, not figure.sure
+
+
+def _without_conflict(group: list[Recognised]) -> list[Recognised]:
+    """Marks rows that give one parameter twice on the same method and unit with different numbers."""
+    first = group[0]
+    rivals = [
+        other
+        for other in group[1:]
+        if other.family == first.family and other.unit == first.unit and other.basis == first.basis and not _alike(first, other)
+    ]
+    if not rivals:
+        return group
+    values = " and ".join(dict.fromkeys(f.printed.value for f in (first, *rivals)))
+    doubt = Doubt("duplicate-row", f"The sheet gives it more than once: {values}.")
+    return [replace(f, doubts=(*f.doubts, doubt)) if f is first or f in rivals else f for f in group]
+
+
+def _alike(one: Recognised, other: Recognised) -> bool:
+    a, b = one.number, other.number
+    return (a.value, a.low, a.high, a.bound) == (b.value, b.low, b.high, b.bound) and one.text == other.text
+
+
+def _is_plain(figure: Recognised) -> bool:
+    """True for a single number without a bound, the only kind that arithmetic checks can use."""
+    return figure.number.kind == "number" and figure.number.bound is None and figure.unit is not None
+
+
+def _check_input(figure: Recognised) -> CheckInput:
+    return CheckInput(
+        parameter=figure.parameter,
+        value=figure.number.value or 0.0,
+        unit=figure.unit or "",
+        decimals=figure.number.decimals,
+        family=figure.family,
+        mash=figure.mash,
+        basis=figure.basis,
+    )
+
+
+def _context(figures: Sequence[Recognised], options: Options, malt_class: str | None) -> Context:
+    moisture = _only(figures, "moisture", "%")
+    extract = _only(figures, "extract_fine_dry", "%")
+    ebc, degrees = _only(figures, "colour", "EBC"), _only(figures, "colour", "°L")
+    return Context(
+        moisture=moisture,
+        extract_dry=extract,
+        ratio_rule=options.ratio_rule,
+        estimates=options.estimates,
+        lovibond=lovibond_of_pair(ebc, degrees) if ebc is not None and degrees is not None else None,
+        malt_class=malt_class,
+    )
+
+
+def _only(figures: Sequence[Recognised], parameter: str, unit: str) -> float | None:
+    found = {f.number.value for f in figures if f.parameter == parameter and f.unit == unit and _is_plain(f)}
+    return found.pop() if len(found) == 1 else None
+
+
+# ---------------------------------------------------------------------------------------------- figures
+
+
+def _figure(group: Sequence[Recognised], failed: Mapping[str, Check], context: Context, options: Options) -> Figure:
+    first = group[0]
+    doubts = list(first.doubts)
+    if first.parameter in failed and _is_plain(first):
+        doubts.append(Doubt("check-failed", f"It does not agree with other figures: {failed[first.parameter].detail}"))
+    outcome = _outcome(first, first.number.value, options.basis, context)
+    ends = _range(first, options.basis, context)
+    flags = [doubt.flag for doubt in doubts]
+    reasons = [doubt.reason for doubt in doubts]
+    if outcome is not None:
+        flags += [flag for flag in outcome.flags if flag != "nitrogen-ratio-offset-not-applied"]
+        if outcome.reason and (REVIEW_FLAGS & set(outcome.flags) or "not-convertible" in outcome.flags):
+            reasons.append(outcome.reason)
+    limits = _limits(first, outcome, options.basis, context)
+    flags += first.notes
+    if first.parameter == RATIO and "nitrogen-ratio-offset-applied" not in flags:
+        flags.append("nitrogen-ratio-offset-not-applied")
+    value = outcome.value if outcome is not None and ends is None and first.number.value is not None else None
+    if _outside(value, limits):
+        flags.append("outside-limits")
+    family, text_flags = stands_on(first.parameter, first.family, first.mash, options.basis)
+    kept = tuple(dict.fromkeys([*flags, *(text_flags if outcome is None else ())]))
+    return Figure(
+        parameter=first.parameter,
+        value=value,
+        unit=outcome.unit if outcome is not None else parameters()[first.parameter].units[family],
+        family=outcome.family if outcome is not None else family,
+        bound="range" if ends is not None else (_BOUNDS.get(first.number.bound or "") if value is not None else None),
+        range=ends,
+        text=first.text,
+        state="review" if REVIEW_FLAGS & set(kept) else "accepted",
+        flags=kept,
+        reasons=tuple(dict.fromkeys(reasons)),
+        estimated=outcome.estimated if outcome is not None else False,
+        spread=outcome.spread if outcome is not None else None,
+        limits=limits,
+        printed=to_printed(first.printed),
+        steps=outcome.steps if outcome is not None else (),
+        method_offset=outcome.method_offset if outcome is not None else None,
+        also_printed=tuple(_also(other) for other in group[1:]),
+    )
+
+
+def _start(figure: Recognised, value: float) -> Start:
+    return Start(
+        parameter=figure.parameter,
+        value=value,
+        unit=figure.unit or "",
+        family=figure.family,
+        mash=figure.mash,
+        basis=figure.basis,
+        decimals=figure.number.decimals,
+    )
+
+
+def _outcome(figure: Recognised, value: float | None, basis: Family, context: Context) -> Outcome | None:
+    """The figure on the basis; None for one that is described in words. A range is carried by its lower end."""
+    if figure.number.kind not in NUMBER_KINDS or figure.unit in (None, "text"):
+        return None
+    start = value if value is not None else figure.number.low
+    return None if start is None else to_basis(_start(figure, start), basis, context)
+
+
+def _range(figure: Recognised, basis: Family, context: Context) -> tuple[float, float] | None:
+    number = figure.number
+    if number.bound != "range" or number.low is None or number.high is None:
+        return None
+    low = _outcome(figure, number.low, basis, context)
+    if low is None:
+        return number.low, number.high
+    high = convert_alike(_start(figure, number.low), low, number.high, basis, context)
+    pair = (low.value, high if high is not None else number.high)
+    return min(pair), max(pair)
+
+
+def _limits(figure: Recognised, outcome: Outcome | None, basis: Family, context: Context) -> Limits:
+    if outcome is None or figure.number.value is None:
+        return Limits(low=figure.low, high=figure.high)
+    start = _start(figure, figure.number.value)
+
+    def moved(value: float | None) -> float | None:
+        return None if value is None else convert_alike(start, outcome, value, basis, context)
+
+    return Limits(low=moved(figure.low), high=moved(figure.high))
+
+
+def _outside(value: float | None, limits: Limits) -> bool:
+    if value is None:
+        return False
+    return (limits.low is not None and value < limits.low) or (limits.high is not None and value > limits.high)
+
+
+def _also(figure: Recognised) -> AlsoPrinted:
+    number = figure.number
+    ends = (number.low, number.high) if number.low is not None and number.high is not None else None
+    return AlsoPrinted(
+        family=figure.family,
+        value=number.value,
+        unit=figure.unit,
+        bound=_BOUNDS.get(number.bound or ""),
+        range=ends if number.bound == "range" else None,
+        printed=to_printed(figure.printed),
+    )
+
+
+def box_list(box: Box) -> BoxList:
+    return round(box.x0, 1), round(box.top, 1), round(box.x1, 1), round(box.bottom, 1)
+
+
+def to_printed(figure: PrintedFigure) -> Printed:
+    """The figure as it stands on the sheet. A single cell of limits is kept where its halves are not printed apart."""
+    return Printed(
+        label=figure.label,
+        value=figure.value,
+        unit=figure.unit,
+        method=figure.method,
+        low=figure.low,
+        high=figure.high or (figure.spec if not figure.low else ""),
+        page=figure.page,
+        box=box_list(figure.box),
+        confidence=round(figure.confidence, 3),
+    )
+
+
+def _unrecognised(figure: PrintedFigure) -> Unrecognised:
+    label = " / ".join((*figure.section, figure.label)) if figure.section else figure.label
+    value = figure.value or " ".join(text for text in (figure.low, figure.high, figure.spec) if text)
+    return Unrecognised(label=label, value=value, unit=figure.unit, page=figure.page, box=box_list(figure.box))

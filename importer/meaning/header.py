@@ -1,0 +1,75 @@
+"""Header entries as printed to clean header fields: dates in ISO 8601, names and numbers as they stand."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+
+from importer.models import HEADER_KEYS, HeaderField
+from importer.printed import PrintedAnalysis, PrintedHeader
+from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
+from importer.vocabulary.captions import looks_like_batch
+from importer.words import Page
+
+DATE_KEYS = frozenset({"produced_on", "analysed_on", "delivered_on", "best_before"})
+
+
+def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[str, HeaderField]:
+    """One field a key, in the contract's order. A key printed with two different values is kept in review."""
+    entries: dict[str, list[PrintedHeader]] = {}
+    for entry in printed.header:
+        key = "analysed_on" if entry.key == "date" else entry.key
+        if key in HEADER_KEYS:
+            entries.setdefault(key, []).append(entry)
+    order = decide_day_order([e.text for key in entries for e in entries[key] if key in DATE_KEYS])
+    fields: dict[str, HeaderField] = {}
+    for key in HEADER_KEYS:
+        field = _field(key, entries.get(key, []), order, pages)
+        if field is not None:
+            fields[key] = field
+    return fields
+
+
+def _field(
+    key: str, entries: Sequence[PrintedHeader], order: object, pages: Mapping[int, Page]
+) -> HeaderField | None:
+    cleaned = [(entry, *_clean(key, entry.text, order)) for entry in entries]
+    usable = [item for item in cleaned if item[1]]
+    if not usable:
+        return None
+    named = [item for item in usable if item[0].key != "date"] or usable
+    best = next((item for item in named if item[0].sure and item[2]), named[0])
+    entry, value, sure = best
+    rivals = {_plain(item[1]) for item in named if item[0].sure} - {_plain(value)}
+    trusted = pages[entry.page].reading != "ocr" if entry.page in pages else True
+    doubt = not sure or not entry.sure or bool(rivals) or entry.key == "date" or not trusted
+    box = entry.box
+    return HeaderField(
+        value=value,
+        text=entry.text,
+        page=entry.page,
+        box=(round(box.x0, 1), round(box.top, 1), round(box.x1, 1), round(box.bottom, 1)),
+        state="review" if doubt else "accepted",
+    )
+
+
+def _plain(text: str) -> str:
+    return re.sub(r"\W+", "", text).casefold()
+
+
+def _clean(key: str, text: str, order: object) -> tuple[str, bool]:
+    """The clean value of an entry and whether nothing about it is in doubt; "" where it holds nothing usable."""
+    text = " ".join(text.split()).strip(" :;,")
+    if not any(c.isalnum() for c in text):
+        return "", False
+    if key in DATE_KEYS:
+        found = parse_date(text, order)  # type: ignore[arg-type]
+        return found if found is not None else ("", False)
+    if key == "crop_year":
+        year = parse_crop_year(text)
+        return (year, True) if year is not None else ("", False)
+    if key == "batch":
+        return text, looks_like_batch(text)
+    if key in ("certificate", "order"):
+        return text, any(c.isdigit() for c in text)
+    return text, True

@@ -1,0 +1,68 @@
+"""Answers the layout stage's questions about wording from the mappings."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from importer.meaning.labels import LabelQuery, recognise
+from importer.reading.numbers import read_number
+from importer.vocabulary.captions import column_roles, header_caption
+from importer.vocabulary.units import parse_unit, split_unit
+
+VALUE_KINDS = ("number", "range", "not-detected", "several")
+MAX_LABEL = 120
+MAX_VALUE = 40
+CAPTION_SCORE = 80.0
+
+
+class SheetTerms:
+    """The wording of malt analysis sheets. Stateless; every answer is remembered by text."""
+
+    def roles(self, text: str) -> tuple[str, ...]:
+        return _roles(text)
+
+    def is_label(self, text: str) -> bool:
+        return _is_label(text)
+
+    def is_value(self, text: str) -> bool:
+        return _is_value(text)
+
+    def is_unit(self, text: str) -> bool:
+        return len(text) <= MAX_VALUE and parse_unit(text) is not None
+
+    def caption(self, text: str) -> str | None:
+        return _caption(text)
+
+
+@lru_cache(maxsize=8192)
+def _roles(text: str) -> tuple[str, ...]:
+    return tuple(column_roles(text)) if len(text) <= MAX_LABEL else ()
+
+
+@lru_cache(maxsize=8192)
+def _is_label(text: str) -> bool:
+    if not text or len(text) > MAX_LABEL or not any(c.isalpha() for c in text):
+        return False
+    match = recognise(LabelQuery(text=text))
+    return match.parameter is not None and match.state in ("sure", "doubtful")
+
+
+@lru_cache(maxsize=8192)
+def _is_value(text: str) -> bool:
+    if not text or len(text) > MAX_VALUE:
+        return False
+    for candidate in (text, split_unit(text)[0]):
+        number = read_number(candidate, None)
+        if number is not None and number.kind in VALUE_KINDS:
+            return True
+    return False
+
+
+@lru_cache(maxsize=8192)
+def _caption(text: str) -> str | None:
+    if not text or len(text) > MAX_LABEL:
+        return None
+    found = header_caption(text)
+    if found is None or found[1] < CAPTION_SCORE:
+        return None
+    return found[0]

@@ -1,0 +1,69 @@
+"""Flags, codes and kinds in words for a brewer."""
+
+from __future__ import annotations
+
+from importer.models import Family, FamilyFrom, Figure, Flag, Mash, StepKind
+
+FLAG_WORDS: dict[Flag, str] = {
+    "nitrogen-ratio-offset-applied": "The difference between the mashes was applied to the nitrogen ratio.",
+    "nitrogen-ratio-offset-not-applied": "The nitrogen ratio still stands on the mash of the sheet.",
+    "family-assumed": "The sheet does not say which method family it follows.",
+    "unit-assumed": "No unit is printed for this figure.",
+    "moisture-basis-assumed": "The sheet does not say whether this is on dry matter or as is.",
+    "label-doubtful": "The label could mean something else.",
+    "reading-doubtful": "The number could not be read with certainty.",
+    "outside-possible": "No malt has such a value: it may be misread, or stand in another unit.",
+    "unusual-for-malt": "The value is unusual for malt.",
+    "check-failed": "It does not agree with other figures of the sheet.",
+    "outside-limits": "The value lies outside the limits that are printed for it.",
+    "no-moisture": "The sheet gives no moisture, so dry matter and as is cannot be told apart.",
+    "not-convertible": "No relation leads from the sheet's method to the basis: the figure stays on its own.",
+    "duplicate-row": "The sheet prints this parameter more than once.",
+    "corrected-by-person": "A person has corrected this figure.",
+    "food-safety": "A residue or contaminant: shown as printed, never judged.",
+}
+
+# Flags that say nothing about doubt and that the table tells in another way.
+TOLD_ELSEWHERE: frozenset[Flag] = frozenset(
+    {"nitrogen-ratio-offset-applied", "nitrogen-ratio-offset-not-applied", "food-safety"}
+)
+
+CAUTION = (
+    "Residues and contaminants are shown as the sheet prints them. Limits differ by country and change: whether a malt "
+    "may be used is for your laboratory, your supplier and your authority to say. onebasis does not judge it."
+)
+
+MASH_WORDS: dict[Mash, str] = {"congress": "congress mash", "isothermal-65": "mash at a constant 65 °C"}
+FROM_WORDS: dict[FamilyFrom, str] = {
+    "stated": "stated on the sheet",
+    "inferred": "inferred from units and labels",
+    "assumed": "assumed",
+}
+STEP_WORDS: dict[StepKind, str] = {
+    "unit": "exact change of unit",
+    "moisture-basis": "exact, with the sheet's own moisture",
+    "definition": "by definition",
+    "scale": "formula that defines the scale",
+    "correlation": "empirical relation between methods: an estimate",
+}
+
+
+def offset_words(figure: Figure) -> str | None:
+    """The difference between mashes on a nitrogen ratio, in words; None where there is none to tell."""
+    offset = figure.method_offset
+    if offset is None:
+        return None
+    points = f"{abs(offset.points):g} points"
+    if offset.from_ == offset.to:
+        return None
+    came = f"from {_method(offset.from_)} to {_method(offset.to)}"
+    if offset.applied:
+        verb = "added" if offset.points >= 0 else "taken off"
+        return f"{points} were {verb} to bring the ratio {came}, whose mashes dissolve different amounts of nitrogen."
+    if offset.points:
+        return f"The difference between the mashes ({points}, {came}) was not applied."
+    return f"The difference between the mashes was not applied ({came})."
+
+
+def _method(family: Family | None) -> str:
+    return family or "an unknown method"

@@ -1,0 +1,120 @@
+"""The straight line from a file to analyses on one method basis; each stage is called once, in order."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterable, Sequence
+from typing import TYPE_CHECKING
+
+from importer.errors import NoFiguresFound, SheetError
+from importer.intake.names import safe_name
+from importer.intake.source import Source as File
+from importer.intake.source import open_source
+from importer.meaning.build import Options, build_analysis
+from importer.meaning.resolve import resolve
+from importer.meaning.terms import SheetTerms
+from importer.models import Analysis, Family, Problem, Sheet, Source
+from importer.printed import PrintedAnalysis
+from importer.reading.numbers import decide_convention
+from importer.reading.sheet import read_analyses
+from importer.words import Page
+
+if TYPE_CHECKING:
+    from importer.meaning.relations import RatioRule
+
+
+def read_sheet(
+    path: str | os.PathLike[str],
+    basis: Family = "EBC",
+    *,
+    estimates: bool = True,
+    ratio_rule: RatioRule = "published",
+) -> Sheet:
+    """Reads one file. Figures are converted to ``basis``; with ``estimates`` off none rests on a correlation.
+
+    ``ratio_rule`` chooses how a nitrogen ratio crosses between mashes: "published" (× 1.125) or "plus-five" (the
+    trade's five points). A file that cannot be read gives a sheet with a problem; nothing is raised for bad files.
+    """
+    try:
+        file = open_source(path)
+        pages, problems = _pages(file)
+        analyses = analyse(pages, file, Options(basis, estimates, ratio_rule))
+        if not analyses and not problems:
+            raise NoFiguresFound(
+                f"{file.name} holds no analysis figures that could be found. If it is a malt analysis, please check "
+                "that the right file was sent."
+            )
+    except SheetError as error:
+        return Sheet(problems=(_problem(safe_name(path), error),))
+    return Sheet(analyses=tuple(analyses), problems=tuple(problems))
+
+
+def _problem(name: str, error: SheetError) -> Problem:
+    return Problem(file=name, code=error.code, message=str(error))
+
+
+def _pages(file: File) -> tuple[list[Page], list[Problem]]:
+    """All pages that can be read, with a problem for each that cannot. Raises if none can."""
+    pages: list[Page] = []
+    problems: list[Problem] = []
+    iterator = iter(_open(file))
+    while True:
+        try:
+            page = next(iterator, None)
+        except SheetError as error:
+            if not pages:
+                raise
+            problems.append(_problem(file.name, error))
+            break
+        if page is None:
+            return pages, problems
+        pages.append(page)
+    return pages, problems
+
+
+def _open(file: File) -> Iterable[Page]:
+    if file.kind == "pdf":
+        from importer.intake.pdf import read_pdf
+        from importer.intake.picture import read_picture
+
+        return read_pdf(file.data, file.name, read_picture)
+    if file.kind == "picture":
+        from importer.intake.picture import open_pictures, read_picture
+
+        return (read_picture(image, number, dpi) for number, image, dpi in open_pictures(file.data, file.name))
+    from importer.intake.table_file import read_table_file
+
+    return read_table_file(file)
+
+
+def analyse(pages: Sequence[Page], file: File, options: Options) -> list[Analysis]:
+    """Analyses of the pages of one document."""
+    printed = [p for p in read_analyses(pages, SheetTerms()) if p.figures]
+    convention = decide_convention(_number_texts(printed))
+    by_number = {page.number: page for page in pages}
+    analyses: list[Analysis] = []
+    for part in printed:
+        resolved = resolve(part, convention)
+        if not resolved.figures:
+            continue
+        source = Source(file=file.name, sha256=file.sha256, pages=part.pages, reading=_reading(part, by_number))
+        identity = f"{file.sha256[:16]}-{len(analyses) + 1}"
+        analyses.append(build_analysis(part, resolved, by_number, source, identity, convention, options))
+    return analyses
+
+
+def _reading(part: PrintedAnalysis, pages: dict[int, Page]) -> str:
+    kinds = {pages[number].reading for number in part.pages if number in pages}
+    return "ocr" if "ocr" in kinds else next(iter(kinds), "text")
+
+
+def _number_texts(parts: Sequence[PrintedAnalysis]) -> list[str]:
+    return [
+        text
+        for part in parts
+        for figure in part.figures
+        for text in (figure.value, figure.low, figure.high, figure.spec)
+        if text
+    ]
+
+

@@ -1,0 +1,67 @@
+"""What the reading stage hands on: figures and header entries as printed, before any meaning is given to them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+from importer.models import Family
+from importer.words import Box, SecondReading
+
+LimitWord = Literal["min", "max"]
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedFigure:
+    """One result row of a sheet, character for character.
+
+    ``label`` is the row's own label; ``section`` the headings above it, outermost first; ``column`` the words of the
+    heads over the value (several lines joined). ``column_family`` is set where that head names a method family.
+    ``low`` and ``high`` are limit cells of the row as printed; ``spec`` is a single cell that holds a limit or a
+    range in words ("max. 4.5", "80 - 82"). ``value`` may be empty: a row whose result cell was left blank.
+    ``second`` are independent readings of the value's place on a scan.
+    """
+
+    label: str
+    value: str
+    unit: str | None
+    page: int
+    box: Box
+    label_box: Box | None = None
+    method: str | None = None
+    low: str = ""
+    high: str = ""
+    spec: str = ""
+    section: tuple[str, ...] = ()
+    column: str = ""
+    column_family: Family | None = None
+    column_unit: str | None = None
+    confidence: float = 1.0
+    second: tuple[SecondReading, ...] = ()
+    doubts: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedHeader:
+    """One header entry: the key it was recognised for, its caption and its text as printed."""
+
+    key: str
+    caption: str
+    text: str
+    page: int
+    box: Box
+    sure: bool = True
+    confidence: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedAnalysis:
+    """All that was printed for one batch, or for a specification."""
+
+    pages: tuple[int, ...]
+    header: tuple[PrintedHeader, ...]
+    figures: tuple[PrintedFigure, ...]
+    title: str = ""
+    notes: tuple[str, ...] = ()
+    is_specification: bool = False
+    orphans: tuple[PrintedFigure, ...] = field(default=())

@@ -1,0 +1,113 @@
+"""Rows of a table whose columns are parameters: one batch a row."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from importer.layout.lines import Cell
+from importer.layout.terms import Terms
+from importer.layout.transposed import Transposed
+from importer.printed import PrintedFigure, PrintedHeader
+from importer.reading.events import Event, Place
+from importer.reading.rows import clean_label, readings_at, split_value, unread_beside
+from importer.vocabulary.captions import looks_like_batch
+from importer.words import Page
+
+_LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit")
+
+
+def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]:
+    """Figures and header entries, one lane a batch row; rows of limits give the others their limits."""
+    limits: dict[str, dict[int, str]] = {}
+    batches: list[tuple[int, dict[int, Cell]]] = []
+    for index, cells in table.rows:
+        role = _row_role(cells, terms)
+        if role is None:
+            batches.append((index, cells))
+        elif role in ("min", "max", "spec"):
+            limits[role] = {column: cell.text for column, cell in cells.items()}
+    events: list[Event] = []
+    for number, (index, cells) in enumerate(batches):
+        lane = _lane(table, cells, terms) or f"row {table.page}.{index}"
+        events += _headers(table, cells, lane, terms)
+        events += _figures(table, cells, lane, limits, page, terms, bare=len(batches) == 1 and number == 0)
+    return events
+
+
+def _row_role(cells: dict[int, Cell], terms: Terms) -> str | None:
+    first = cells[min(cells)]
+    roles = terms.roles(first.text)
+    return next((role for role in roles if role in _LIMIT_ROLES), None)
+
+
+def _header_key(table: Transposed, column: int, cell: Cell, terms: Terms) -> str | None:
+    head = clean_label(table.heads[column])
+    if head and terms.is_label(head):
+        return None
+    key = terms.caption(head) if head else None
+    if key is not None:
+        return key
+    if not head and column == 0:
+        return "batch" if looks_like_batch(cell.text) else "malt"
+    return None
+
+
+def _lane(table: Transposed, cells: dict[int, Cell], terms: Terms) -> str | None:
+    for column, cell in sorted(cells.items()):
+        if _header_key(table, column, cell, terms) == "batch":
+            return cell.text.strip()
+    return None
+
+
+def _headers(table: Transposed, cells: dict[int, Cell], lane: str, terms: Terms) -> list[Event]:
+    events: list[Event] = []
+    for column, cell in sorted(cells.items()):
+        key = _header_key(table, column, cell, terms)
+        if key is None or key == "ignore":
+            continue
+        entry = PrintedHeader(key, table.heads[column], cell.text, table.page, cell.box, confidence=cell.confidence)
+        events.append(Event(Place(table.page, cell.box.middle, cell.box.x0), header=entry, lane=lane, in_table=True))
+    return events
+
+
+def _figures(
+    table: Transposed,
+    cells: dict[int, Cell],
+    lane: str,
+    limits: dict[str, dict[int, str]],
+    page: Page,
+    terms: Terms,
+    bare: bool,
+) -> list[Event]:
+    events: list[Event] = []
+    for column, cell in sorted(cells.items()):
+        head = clean_label(table.heads[column])
+        if not head or not (terms.is_label(head) or terms.is_value(cell.text)):
+            continue
+        if not terms.is_label(head) and terms.caption(head) is not None:
+            continue
+        value, unit, spec = split_value(cell.text)
+        figure = PrintedFigure(
+            label=head,
+            value=value,
+            unit=unit,
+            page=table.page,
+            box=cell.box,
+            low=limits.get("min", {}).get(column, ""),
+            high=limits.get("max", {}).get(column, ""),
+            spec=spec or limits.get("spec", {}).get(column, ""),
+            confidence=cell.confidence,
+            second=readings_at(page, cell.box),
+            doubts=unread_beside(page, cell.box),
+        )
+        place = Place(table.page, cell.box.middle, cell.box.x0)
+        events.append(Event(place, figure, lane=None if bare else lane, in_table=True))
+    if bare:
+        return [replace(event, lane=None) for event in events]
+    return events
+
+
+def lanes_of(events: Sequence[Event]) -> list[str]:
+    """Lane names in order of appearance."""
+    return list(dict.fromkeys(event.lane for event in events if event.lane is not None))

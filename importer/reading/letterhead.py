@@ -1,0 +1,119 @@
+"""Supplier and malt where no caption names them: from the letterhead and the title of a sheet."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+import unicodedata
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cache
+
+from importer.data import mappings_folder
+from importer.layout.lines import Cell, Line
+from importer.layout.terms import Terms
+from importer.printed import PrintedHeader
+from importer.reading.events import Event, Place
+from importer.words import Page
+
+# Letterheads and titles stand in this share of the page, from its top.
+TOP = 0.42
+MAX_WORDS = 7
+_PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
+
+
+@dataclass(frozen=True, slots=True)
+class _Words:
+    maltsters: tuple[str, ...]
+    legal_forms: tuple[str, ...]
+    malts: tuple[str, ...]
+    not_malts: tuple[str, ...]
+
+
+@cache
+def _words() -> _Words:
+    with (mappings_folder() / "letterhead.toml").open("rb") as file:
+        raw = tomllib.load(file)
+    return _Words(*(tuple(raw[name]) for name in ("maltsters", "legal_forms", "malts", "not_malts")))
+
+
+def _fold(text: str) -> str:
+    plain = unicodedata.normalize("NFKD", text.casefold().replace("ß", "ss"))
+    return "".join(c for c in plain if not unicodedata.combining(c))
+
+
+def _has_word(folded: str, words: Sequence[str]) -> bool:
+    return any(re.search(rf"(?<!\w){re.escape(word)}(?!\w)", folded) for word in words)
+
+
+def letterhead_events(page: Page, lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[Event]:
+    """A supplier and a malt for a page whose header entries do not name them."""
+    known = {event.header.key for event in events if event.header is not None}
+    taken = {event.header.box for event in events if event.header is not None}
+    cells = [
+        (cell, line)
+        for line in lines
+        for cell in line.cells
+        if line.box.top < TOP * page.height and cell.box not in taken
+    ]
+    found: list[Event] = []
+    if "supplier" not in known:
+        found += _supplier(cells, page, terms)
+    if "malt" not in known:
+        found += _malt(cells, page, terms)
+    return found
+
+
+def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
+    best: tuple[float, Cell] | None = None
+    for cell, line in cells:
+        text = cell.text.strip()
+        folded = _fold(text)
+        if len(text.split()) > MAX_WORDS or ":" in text or any(c.isdigit() for c in text) or terms.is_label(text):
+            continue
+        maltster = any(word in folded for word in _words().maltsters)
+        legal = _has_word(folded, _words().legal_forms)
+        score = 2.0 * maltster + 1.0 * legal
+        if score and not (legal and not maltster and len(text.split()) < 2):
+            score += 0.8 * (line.em > 1.2 * _usual(cells)) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
+            if best is None or score > best[0]:
+                best = (score, cell)
+    if best is None or best[0] < 1.5:
+        return []
+    name = _PARTS.split(best[1].text.strip())[0]
+    name = name if any(w in _fold(name) for w in _words().maltsters) else best[1].text.strip()
+    return [_event("supplier", name, best[1], page, sure=best[0] >= 2.3)]
+
+
+def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
+    sizes = sorted(line.em for _, line in cells)
+    return sizes[len(sizes) // 2] if sizes else 10.0
+
+
+def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
+    best: tuple[float, str, Cell] | None = None
+    for cell, line in cells:
+        for part in _PARTS.split(cell.text.strip()):
+            text = re.sub(r"^(for|of|für|von|de|du|van|di)\s+", "", part.strip(), flags=re.IGNORECASE)
+            folded = _fold(text)
+            if not text or len(text.split()) > 5 or terms.is_label(text) or terms.caption(text) or _is_company(folded):
+                continue
+            if not any(word in folded for word in _words().malts) or _has_word(folded, _words().not_malts):
+                continue
+            if len(folded.split()) < 2 and folded in _words().malts[:11]:
+                continue
+            score = 1.0 + (line.em > 1.1 * _usual(cells)) + 0.5 * cell.bold
+            if best is None or score > best[0]:
+                best = (score, text, cell)
+    if best is None:
+        return []
+    return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0)]
+
+
+def _is_company(folded: str) -> bool:
+    return any(word in folded for word in _words().maltsters) or _has_word(folded, _words().legal_forms)
+
+
+def _event(key: str, text: str, cell: Cell, page: Page, sure: bool) -> Event:
+    entry = PrintedHeader(key, "", text, page.number, cell.box, sure=sure, confidence=cell.confidence)
+    return Event(Place(page.number, cell.box.middle, cell.box.x0), header=entry)

@@ -1,0 +1,229 @@
+"""Which column of a table is what: labels, results, units, limits. From the heads first, from the content otherwise."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from importer.layout.tables import Table
+from importer.layout.terms import Terms
+from importer.models import Family
+
+_METHOD = re.compile(r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE)
+LIMITS_ONLY = "limits"
+
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """Columns of one table that go together. ``results`` are (column, method family of the column or None).
+
+    ``limits_only`` is true where the table has no result column but limits or typical values. ``doubt`` says why the
+    result column is not sure.
+    """
+
+    label: int
+    groups: tuple[int, ...]
+    results: tuple[tuple[int, Family | None], ...]
+    units: tuple[int, ...]
+    method: int | None
+    low: int | None
+    high: int | None
+    spec: int | None
+    limits_only: bool = False
+    doubt: str | None = None
+    batches: bool = False
+
+
+def _share(table: Table, column: int, test: object) -> float:
+    texts = [row.cells[column].text for row in table.rows if row.has_value and column in row.cells]
+    if not texts:
+        return 0.0
+    return sum(bool(test(text)) for text in texts) / len(texts)  # type: ignore[operator]
+
+
+def _content_role(table: Table, column: int, terms: Terms) -> str:
+    texts = [row.cells[column].text for row in table.rows if row.has_value and column in row.cells]
+    if not texts:
+        return "empty"
+    total = len(texts)
+
+    def share(hits: int) -> bool:
+        return hits >= 0.5 * total
+
+    if share(sum(terms.is_unit(text) for text in texts)):
+        return "unit"
+    if share(sum(terms.is_label(text) for text in texts)):
+        return "label"
+    if column == 0 and total > 2 and _is_count(texts):
+        return "number"
+    if share(sum(bool(_METHOD.search(text)) for text in texts)):
+        return "method"
+    if share(sum(terms.is_value(text) for text in texts)):
+        return "value"
+    return "text"
+
+
+def _is_count(texts: Sequence[str]) -> bool:
+    """True for a column of row numbers."""
+    numbers = [int(text.strip(".):")) for text in texts if text.strip(".):").isdigit()]
+    return len(numbers) >= 0.8 * len(texts) and all(b > a for a, b in zip(numbers, numbers[1:], strict=False))
+
+
+def find_panels(table: Table, terms: Terms, is_batch: object) -> list[Panel]:
+    """The panels of a table, left to right. ``is_batch`` tells a batch number from other text."""
+    roles = [_roles_of(table, i, terms) for i in range(len(table.columns))]
+    starts = [i for i, names in enumerate(roles) if "label" in names]
+    if not starts:
+        texts = [i for i, names in enumerate(roles) if names in (("text",), ("empty",))]
+        if not texts:
+            return []
+        starts = [texts[0]]
+        roles[starts[0]] = ("label",)
+    panels: list[Panel] = []
+    bounds = _panel_bounds(starts, roles)
+    for first, last in bounds:
+        panel = _panel(table, roles, first, last, terms, is_batch)
+        if panel is not None:
+            panels.append(panel)
+    return panels
+
+
+def _panel_bounds(starts: Sequence[int], roles: Sequence[tuple[str, ...]]) -> list[tuple[int, int]]:
+    """Column ranges, one a panel: a second label column opens a panel if a value column lies between."""
+    opened = [starts[0]]
+    for start in starts[1:]:
+        between = roles[opened[-1] + 1 : start]
+        if any(_is_result(names) or "value" in names or "spec" in names for names in between):
+            opened.append(start)
+    bounds = []
+    for i, start in enumerate(opened):
+        end = opened[i + 1] if i + 1 < len(opened) else len(roles)
+        bounds.append((0 if i == 0 else start, end))
+    return bounds
+
+
+def _is_result(names: tuple[str, ...]) -> bool:
+    return "result" in names or any(name.startswith("family:") for name in names)
+
+
+def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
+    names = table.columns[column].roles
+    content = _content_role(table, column, terms)
+    if not names:
+        return (content,)
+    if names == ("label",) and content in ("value", "unit"):
+        return (content,)
+    # A family over a column of method numbers names the methods, not results.
+    if any(name.startswith("family:") for name in names) and content == "method":
+        return ("method",)
+    if "method" in names and content == "unit":
+        return ("unit",)
+    if "unit" in names and "result" not in names and content == "value":
+        return ("result",)
+    return names
+
+
+def _family(names: tuple[str, ...]) -> Family | None:
+    for name in names:
+        if name.startswith("family:"):
+            return name.removeprefix("family:")  # type: ignore[return-value]
+    return None
+
+
+def _first(roles: Sequence[tuple[str, ...]], first: int, last: int, role: str) -> int | None:
+    for i in range(first, last):
+        if role in roles[i]:
+            return i
+    return None
+
+
+def _panel(
+    table: Table, roles: Sequence[tuple[str, ...]], first: int, last: int, terms: Terms, is_batch: object
+) -> Panel | None:
+    labels = [i for i in range(first, last) if "label" in roles[i]]
+    if not labels:
+        return None
+    label = max(labels, key=lambda i: _share(table, i, terms.is_label))
+    groups = tuple(i for i in range(first, label) if i in labels or roles[i] in (("text",),))
+    units = tuple(i for i in range(first, last) if "unit" in roles[i] and "result" not in roles[i])
+    low, high = _first(roles, first, last, "min"), _first(roles, first, last, "max")
+    spec = _first(roles, first, last, "spec")
+    if low is not None and low == high:
+        spec, low, high = (spec if spec is not None else low), None, None
+    stated = [i for i in range(first, last) if "result" in roles[i]]
+    results: list[tuple[int, Family | None]] = [(i, _family(roles[i])) for i in stated]
+    limit_columns = {low, high, spec}
+    if not results:
+        results = [
+            (i, _family(roles[i]))
+            for i in range(first, last)
+            if _family(roles[i]) is not None and i not in limit_columns and not {"typical", "previous", "label"} & set(roles[i])
+        ]
+    unknown = [i for i in range(first, last) if "value" in roles[i] and i > label]
+    doubt: str | None = None
+    batches = False
+    if not results and unknown:
+        results, doubt, batches = _from_unknown(table, unknown, is_batch, low, high, spec)
+    elif len(stated) > 1 and all(family is None for _, family in results):
+        batches = True
+        heads = [table.columns[i].head for i in stated]
+        if len({_family_word(h) for h in heads}) == 1 and not any(is_batch(h) for h in heads):  # type: ignore[operator]
+            batches = True
+    elif results and unknown and any(is_batch(table.columns[i].head) for i in unknown):  # type: ignore[operator]
+        results += [(i, None) for i in unknown if is_batch(table.columns[i].head)]  # type: ignore[operator]
+        batches = True
+    limits_only = False
+    if not results:
+        limits = [i for i in (low, high, spec) if i is not None]
+        typical = _first(roles, first, last, "typical")
+        texts = [i for i in range(label + 1, last) if roles[i] == ("text",)]
+        if limits or typical is not None:
+            limits_only = True
+            if typical is not None:
+                results = [(typical, _family(roles[typical]))]
+        elif len(texts) == 1:
+            results = [(texts[0], None)]
+        else:
+            return None
+    return Panel(
+        label, groups, tuple(results), units, _first(roles, first, last, "method"), low, high, spec,
+        limits_only, doubt, batches,
+    )
+
+
+def _family_word(text: str) -> str:
+    return re.sub(r"\W+", "", text).casefold()
+
+
+def _from_unknown(
+    table: Table, unknown: Sequence[int], is_batch: object, low: int | None, high: int | None, spec: int | None
+) -> tuple[list[tuple[int, Family | None]], str | None, bool]:
+    """Results among value columns whose head says nothing: a lone one, or one a batch."""
+    if len(unknown) == 1:
+        return [(unknown[0], None)], None, False
+    heads = [table.columns[i].head.strip() for i in unknown]
+    if all(heads) and sum(bool(is_batch(head)) for head in heads) >= len(heads) - 1:  # type: ignore[operator]
+        return [(i, None) for i in unknown], None, True
+    if _has_batch_row(table, unknown):
+        return [(i, None) for i in unknown], None, True
+    ranged = [i for i in unknown if _share(table, i, _is_limit_text) >= 0.6]
+    plain = [i for i in unknown if i not in ranged]
+    if len(plain) == 1 and ranged:
+        return [(plain[0], None)], None, False
+    if not plain:
+        return [(unknown[0], None)], None, False
+    return [(plain[0], None)], "More than one column could hold the result, and no head says which.", False
+
+
+def _is_limit_text(text: str) -> bool:
+    return bool(re.search(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min)", text, re.IGNORECASE))
+
+
+def _has_batch_row(table: Table, columns: Sequence[int]) -> bool:
+    """True where a row of the table gives every value column a text of its own, none of them a plain figure."""
+    for row in table.rows[:4]:
+        texts = [row.cells[i].text for i in columns if i in row.cells]
+        if len(texts) == len(columns) and len(set(texts)) > 1 and all(re.search(r"[A-Za-z]", t) or re.search(r"\d[-/]\d", t) for t in texts):
+            return True
+    return False

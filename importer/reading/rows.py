@@ -1,0 +1,254 @@
+"""Rows of a table to printed figures."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from importer.layout.lines import Cell
+from importer.layout.tables import Table
+from importer.layout.terms import Terms
+from importer.layout.wrap import Row
+from importer.models import Family
+from importer.printed import PrintedFigure, PrintedHeader
+from importer.reading.events import Event, Place
+from importer.reading.panels import Panel, find_panels
+from importer.vocabulary.captions import looks_like_batch
+from importer.vocabulary.units import parse_unit, split_unit
+from importer.words import Box, Page, SecondReading
+
+_BRACKETED_LIMITS = re.compile(r"^(?P<value>[^(\[]*\d[^(\[]*?)\s*[(\[](?P<limits>[^)\]]*\d[^)\]]*)[)\]]\s*(?P<rest>\S{0,12})$")
+_NUMBERED = re.compile(r"^\s*\d{1,2}[.)]\s+(?=\S)")
+
+
+def table_events(table: Table, page: Page, terms: Terms) -> list[Event]:
+    """All figures and header entries of a table."""
+    events: list[Event] = []
+    for panel in find_panels(table, terms, looks_like_batch):
+        groups = _group_texts(table, panel)
+        lanes = _lanes(table, panel)
+        if panel.batches:
+            events += _head_batches(table, panel, lanes)
+        for number, row in enumerate(table.rows):
+            if row.has_value:
+                events += _row_events(table, panel, row, groups.get(number, ()), lanes, page, terms)
+    return events
+
+
+def _lanes(table: Table, panel: Panel) -> dict[int, str | None]:
+    """A name for each batch column: its head where that is a batch number, else its position."""
+    if not panel.batches:
+        return {column: None for column, _ in panel.results}
+    lanes: dict[int, str | None] = {}
+    for position, (column, _) in enumerate(panel.results):
+        batch = _batch_in(table.columns[column].head)
+        lanes[column] = batch or f"#{position}"
+    if len(set(lanes.values())) < len(lanes):
+        return {column: f"#{position}" for position, (column, _) in enumerate(panel.results)}
+    return lanes
+
+
+def _batch_in(head: str) -> str | None:
+    """The batch number in a column head, if there is one."""
+    if looks_like_batch(head):
+        return head.strip()
+    for part in reversed(head.split()):
+        if looks_like_batch(part) and parse_unit(part) is None:
+            return part
+    return None
+
+
+def _head_batches(table: Table, panel: Panel, lanes: dict[int, str | None]) -> list[Event]:
+    events: list[Event] = []
+    for column, _ in panel.results:
+        head = table.columns[column].head
+        batch = _batch_in(head)
+        box = table.columns[column].head_box
+        if batch is None or box is None:
+            continue
+        entry = PrintedHeader("batch", "", batch, table.page, box)
+        events.append(Event(Place(table.page, box.top, box.x0), header=entry, lane=lanes[column], in_table=True))
+    return events
+
+
+def _group_texts(table: Table, panel: Panel) -> dict[int, tuple[str, ...]]:
+    """Texts of merged cells left of the labels, for each row that they stand beside (the nearest, by height)."""
+    texts: dict[int, tuple[str, ...]] = {}
+    for column in panel.groups:
+        marks = [(row.cells[column], i) for i, row in enumerate(table.rows) if column in row.cells]
+        if not marks or len(marks) > 0.6 * max(len(table.rows), 1):
+            continue
+        for i, row in enumerate(table.rows):
+            nearest = min(marks, key=lambda mark: (abs(mark[0].box.middle - row.box.middle), mark[1] > i))
+            texts[i] = (*texts.get(i, ()), nearest[0].text)
+    return texts
+
+
+def clean_label(text: str) -> str:
+    """A label without its row number, leader dots and colon."""
+    return _NUMBERED.sub("", text).strip().rstrip(".:… ").strip()
+
+
+def _row_events(
+    table: Table,
+    panel: Panel,
+    row: Row,
+    groups: tuple[str, ...],
+    lanes: dict[int, str | None],
+    page: Page,
+    terms: Terms,
+) -> list[Event]:
+    label_cell = row.cells.get(panel.label)
+    label = clean_label(label_cell.text) if label_cell is not None else ""
+    section = (*row.section, *groups)
+    if not label and groups:
+        label = groups[-1]
+    caption = terms.caption(label) if label else None
+    if caption is not None and not terms.is_label(label):
+        return _caption_events(caption, label, row, panel, lanes, table)
+    base = _base_figure(table, panel, row, label, label_cell, section)
+    events: list[Event] = []
+    cells = [(column, family, row.cells.get(column)) for column, family in panel.results]
+    if panel.limits_only and not any(cell is not None for _, _, cell in cells):
+        figure = replace(base, value="", box=row.box)
+        if base.low or base.high or base.spec:
+            events.append(Event(Place(table.page, row.box.middle, row.box.x0), figure, limits_only=True, in_table=True))
+        return events
+    for column, family, cell in cells:
+        figure = _figure(base, table, panel, row, column, family, cell, page)
+        if figure is None:
+            continue
+        place = Place(table.page, row.box.middle, figure.box.x0)
+        events.append(Event(place, figure, lane=lanes.get(column), limits_only=panel.limits_only, in_table=True))
+    return events
+
+
+def _caption_events(
+    caption: str, label: str, row: Row, panel: Panel, lanes: dict[int, str | None], table: Table
+) -> list[Event]:
+    if caption == "ignore":
+        return []
+    events: list[Event] = []
+    for column, _ in panel.results:
+        cell = row.cells.get(column)
+        if cell is None:
+            continue
+        entry = PrintedHeader(caption, label, cell.text, table.page, cell.box, confidence=cell.confidence)
+        events.append(Event(Place(table.page, row.box.middle, cell.box.x0), header=entry, lane=lanes.get(column), in_table=True))
+    return events
+
+
+def _text(row: Row, column: int | None) -> str:
+    if column is None or column not in row.cells:
+        return ""
+    return row.cells[column].text
+
+
+def _base_figure(
+    table: Table, panel: Panel, row: Row, label: str, label_cell: Cell | None, section: tuple[str, ...]
+) -> PrintedFigure:
+    return PrintedFigure(
+        label=label,
+        value="",
+        unit=None,
+        page=table.page,
+        box=row.box,
+        label_box=label_cell.box if label_cell is not None else None,
+        method=_text(row, panel.method) or None,
+        low=_text(row, panel.low),
+        high=_text(row, panel.high),
+        spec=_text(row, panel.spec),
+        section=section,
+        doubts=(panel.doubt,) if panel.doubt else (),
+    )
+
+
+def _unit_column(panel: Panel, column: int) -> int | None:
+    """The unit column of a result: the next one to its right before another result, else the one before it."""
+    results = sorted(c for c, _ in panel.results)
+    later = [u for u in panel.units if u > column and not any(column < r < u for r in results)]
+    if later:
+        return later[0]
+    earlier = [u for u in panel.units if u < column]
+    return earlier[-1] if earlier else (panel.units[0] if panel.units else None)
+
+
+def _figure(
+    base: PrintedFigure,
+    table: Table,
+    panel: Panel,
+    row: Row,
+    column: int,
+    family: Family | None,
+    cell: Cell | None,
+    page: Page,
+) -> PrintedFigure | None:
+    head = table.columns[column].head
+    _, head_unit = split_unit(head)
+    unit_text = _text(row, _unit_column(panel, column)) or None
+    if cell is None:
+        if not (base.label and (base.low or base.high or base.spec or unit_text)):
+            return None
+        return replace(base, column=head, column_family=family, unit=unit_text)
+    value, unit, spec = split_value(cell.text)
+    return replace(
+        base,
+        value=value,
+        unit=unit_text or unit,
+        box=cell.box,
+        spec=base.spec or spec,
+        column=head,
+        column_family=family,
+        column_unit=head_unit.code if head_unit is not None else None,
+        confidence=min([cell.confidence, *(w.confidence for w in cell.words)]),
+        second=readings_at(page, cell.box),
+        doubts=(*base.doubts, *unread_beside(page, cell.box)),
+    )
+
+
+def split_value(text: str) -> tuple[str, str | None, str]:
+    """A value cell as (value, unit as printed or None, limits in brackets)."""
+    spec = ""
+    match = _BRACKETED_LIMITS.match(text.strip())
+    if match and parse_unit(match["limits"]) is None:
+        rest, unit = split_unit(match["value"].strip())
+        if unit is None and match["rest"]:
+            unit = parse_unit(match["rest"])
+            unit_text = match["rest"] if unit is not None else None
+        else:
+            unit_text = _unit_text(match["value"].strip(), rest) if unit is not None else None
+        return rest, unit_text, match["limits"]
+    value, found = split_unit(text.strip())
+    if found is None:
+        return text.strip(), None, spec
+    return value, _unit_text(text.strip(), value), spec
+
+
+def _unit_text(whole: str, value: str) -> str:
+    """What was taken off ``whole`` to leave ``value``: the unit as printed."""
+    if whole.startswith(value):
+        return whole[len(value) :].strip(" ,()[]")
+    return whole.replace(value, " ", 1).strip(" ,()[]")
+
+
+def readings_at(page: Page, box: Box) -> tuple[SecondReading, ...]:
+    """Independent readings of a place on a scan."""
+    return tuple(r for r in page.second if _covers(r.box, box))
+
+
+def _covers(reading: Box, box: Box) -> bool:
+    across = min(reading.x1, box.x1) - max(reading.x0, box.x0)
+    down = min(reading.bottom, box.bottom) - max(reading.top, box.top)
+    return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
+
+
+def unread_beside(page: Page, box: Box) -> tuple[str, ...]:
+    """A doubt where ink that nobody could read stands in or just left of a value."""
+    reach = 1.2 * box.height
+    for lost in page.lost:
+        down = min(lost.bottom, box.bottom) - max(lost.top, box.top)
+        if down > 0.2 * box.height and lost.x1 > box.x0 - reach and lost.x0 < box.x1:
+            return ("There is ink beside the figure that could not be read.",)
+    return ()
+
+

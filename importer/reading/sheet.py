@@ -1,0 +1,181 @@
+"""Pages of words to printed analyses: every page read into events, and the events shared out to batches."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+from importer.layout.lines import Line, find_lines
+from importer.layout.tables import Table, find_tables
+from importer.layout.terms import Terms
+from importer.layout.transposed import find_transposed
+from importer.printed import PrintedAnalysis, PrintedFigure, PrintedHeader
+from importer.reading.batch_rows import batch_row_events, lanes_of
+from importer.reading.events import Event
+from importer.reading.letterhead import letterhead_events
+from importer.reading.pairs import free_events
+from importer.reading.rows import table_events
+from importer.words import Page
+
+SHARED_DOUBT = "It is printed once for several batches."
+# Limits and ranges in this share of the rows, and no batch number: the sheet is a specification.
+SPECIFICATION_SHARE = 0.6
+_LIMIT_VALUE = re.compile(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min|bis|up to)", re.IGNORECASE)
+
+
+@dataclass(slots=True)
+class _Part:
+    """One certificate of a document: its events in reading order."""
+
+    batch: str | None = None
+    certificate: str | None = None
+    malt: str | None = None
+    events: list[Event] = field(default_factory=list)
+    since_figure: list[Event] = field(default_factory=list)
+    has_figures: bool = False
+
+
+def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
+    """All analyses that are printed on the pages of one document, in reading order."""
+    events: list[Event] = []
+    notes: dict[int, list[str]] = {}
+    carried: Table | None = None
+    for page in pages:
+        lines = find_lines(page)
+        found, carried, free = _page_events(page, lines, terms, carried)
+        events += sorted(found, key=lambda event: event.place)
+        notes[page.number] = [line.text for line in free]
+    analyses: list[PrintedAnalysis] = []
+    for part in _parts(events):
+        analyses += _analyses(part, notes)
+    return analyses
+
+
+def _page_events(
+    page: Page, lines: Sequence[Line], terms: Terms, carried: Table | None
+) -> tuple[list[Event], Table | None, list[Line]]:
+    events: list[Event] = []
+    used: set[int] = set()
+    for transposed in find_transposed(lines, page, terms):
+        events += batch_row_events(transposed, page, terms)
+        used |= transposed.lines
+    rest = [line for i, line in enumerate(lines) if i not in used]
+    tables = find_tables(rest, page, terms, carried)
+    consumed: set[int] = set()
+    for table in tables:
+        found = table_events(table, page, terms)
+        if found:
+            events += found
+            consumed |= table.lines
+    events += free_events(rest, frozenset(consumed), page, terms)
+    free = [line for i, line in enumerate(rest) if i not in consumed]
+    events += letterhead_events(page, free, events, terms)
+    headed = [table for table in tables if table.headed]
+    return events, (headed[-1] if headed else carried), list(lines)
+
+
+def _parts(events: Sequence[Event]) -> list[_Part]:
+    """Parts the events where another batch, certificate or malt begins after figures have been read."""
+    parts: list[_Part] = [_Part()]
+    page = 0
+    for event in events:
+        part = parts[-1]
+        new_page = event.place.page != page
+        page = event.place.page
+        header = event.header
+        if header is not None and event.lane is None and _begins(part, header, new_page):
+            fresh = _Part(events=list(part.since_figure))
+            part.events = part.events[: len(part.events) - len(part.since_figure)]
+            for moved in fresh.events:
+                if moved.header is not None:
+                    _note(fresh, moved.header)
+            parts.append(fresh)
+            part = fresh
+        part.events.append(event)
+        part.since_figure.append(event)
+        if header is not None and event.lane is None:
+            _note(part, header)
+        if event.figure is not None:
+            part.has_figures = True
+            part.since_figure = []
+    return [part for part in parts if part.events]
+
+
+def _note(part: _Part, header: PrintedHeader) -> None:
+    text = _plain(header.text)
+    if header.key == "batch" and part.batch is None:
+        part.batch = text
+    elif header.key == "certificate" and part.certificate is None:
+        part.certificate = text
+    elif header.key == "malt" and part.malt is None:
+        part.malt = text
+
+
+def _plain(text: str) -> str:
+    return re.sub(r"\W+", "", text).casefold()
+
+
+def _begins(part: _Part, header: PrintedHeader, new_page: bool) -> bool:
+    if not part.has_figures:
+        return False
+    text = _plain(header.text)
+    if header.key == "batch":
+        return part.batch is not None and part.batch != text
+    if header.key == "certificate":
+        return part.certificate is not None and part.certificate != text
+    if header.key == "malt":
+        return part.malt is not None and part.malt != text and any(e.place.page != 0 for e in part.events) and (
+            header.page != part.events[-1].place.page or new_page
+        )
+    return False
+
+
+def _analyses(part: _Part, notes: dict[int, list[str]]) -> list[PrintedAnalysis]:
+    lanes = lanes_of([event for event in part.events if event.figure is not None])
+    shared = [event for event in part.events if event.lane is None]
+    if not lanes:
+        return [_analysis(shared, [], notes)]
+    return [
+        _analysis(shared, [event for event in part.events if event.lane == lane], notes, lane=lane)
+        for lane in lanes
+    ]
+
+
+def _analysis(
+    shared: Sequence[Event], own: Sequence[Event], notes: dict[int, list[str]], lane: str | None = None
+) -> PrintedAnalysis:
+    common = [event for event in shared if event.figure is not None]
+    figures = [event for event in own if event.figure is not None]
+    results: list[PrintedFigure] = [event.figure for event in figures if event.figure is not None and not event.limits_only]
+    for event in common:
+        if event.figure is not None and not event.limits_only:
+            figure = event.figure
+            results.append(replace(figure, doubts=(*figure.doubts, SHARED_DOUBT)) if lane is not None else figure)
+    limits: list[PrintedFigure] = [
+        event.figure for event in [*figures, *common] if event.figure is not None and event.limits_only
+    ]
+    headers = _headers([*own, *shared])
+    batch = any(entry.key == "batch" for entry in headers)
+    specification = not results and bool(limits)
+    if not specification and not batch and results:
+        bounded = sum(bool(_LIMIT_VALUE.search(figure.value)) or not figure.value for figure in results)
+        specification = bounded >= SPECIFICATION_SHARE * len(results) and len(results) > 2
+    chosen = results or limits
+    pages = sorted({figure.page for figure in chosen} | {entry.page for entry in headers})
+    lines = tuple(text for number in pages for text in notes.get(number, []))
+    return PrintedAnalysis(
+        pages=tuple(pages),
+        header=tuple(headers),
+        figures=tuple(sorted(chosen, key=lambda f: (f.page, f.box.middle, f.box.x0))),
+        notes=lines,
+        is_specification=specification,
+    )
+
+
+def _headers(events: Sequence[Event]) -> list[PrintedHeader]:
+    """Header entries, the batch's own first; of two for one key both are kept, in order, for the next stage to weigh."""
+    entries = [event.header for event in events if event.header is not None]
+    return [entry for entry in entries if entry is not None]
+
+

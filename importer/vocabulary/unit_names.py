@@ -1,0 +1,329 @@
+"""Recognises a whole text as a unit: spellings, moisture basis and reference strength, from mappings/units.toml."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+import unicodedata
+from dataclasses import dataclass, field, replace
+from functools import cache, lru_cache
+from typing import Any, Literal
+
+from importer.data import mappings_folder
+from importer.errors import DataError
+from importer.models import FAMILIES, Family
+
+LabelUse = Literal["word", "bracket", "never"]
+Basis = Literal["dry", "as-is"]
+LONGEST = 64
+"""Characters: a longer text is never a unit."""
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """A unit as printed.
+
+    ``code`` is the canonical code of mappings/units.toml. ``basis`` is what the words beside it say ("% TrS"),
+    ``reference`` a strength or temperature that it is stated for ("8.6 %"), ``family`` the method family that uses it.
+    ``damaged``: recognised only after undoing the damage of optical reading. ``doubtful``: the spelling has another
+    meaning too (a bare "EBC" is a unit or a method family, "min" minutes or a limit). ``text`` is as printed and plays
+    no part in comparisons.
+    """
+
+    code: str
+    basis: Basis | None = None
+    reference: str | None = None
+    family: Family | None = None
+    damaged: bool = False
+    doubtful: bool = False
+    dimension: str = ""
+    label: LabelUse = "word"
+    text: str = field(default="", compare=False)
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    code: str
+    dimension: str
+    family: Family | None
+    label: LabelUse
+    before: bool
+    case: bool
+
+
+@dataclass(frozen=True, slots=True)
+class UnitTable:
+    """The unit data, indexed by folded spelling."""
+
+    entries: dict[str, _Entry]
+    spelled: dict[str, str]
+    damaged: dict[str, str]
+    doubtful: frozenset[str]
+    exact: dict[str, str]
+    beside_after: dict[str, Basis | None]
+    beside_before: dict[str, Basis | None]
+
+
+_DEGREES = str.maketrans({"º": "°", "˚": "°", "ᵒ": "°", "⁰": "°", "∘": "°", "◦": "°", "ß": "ss"})
+_DROPPED = str.maketrans("", "", " .,·*×∙•⋅()[]{}-_–—−‐‑\t\n‧")
+_PER = re.compile(r"(?<=[a-zа-я])\s*(?:\^\s*-?|[-−–‑])\s*([123])(?!\d)")
+_MARKED = re.compile(r"[-^−⁻–‑]")
+_SPACE = re.compile(r"\s+")
+
+
+def strict_key(text: str) -> str:
+    """Folds case, width, degree signs and spaces only."""
+    return _SPACE.sub("", unicodedata.normalize("NFKC", text.translate(_DEGREES)).casefold())
+
+
+@lru_cache(maxsize=8192)
+def unit_key(text: str) -> str:
+    """Folds all that does not tell units apart: case, accents, spaces, brackets, dots and multiplication signs."""
+    plain = text.translate(_DEGREES)
+    if not plain.isascii():
+        plain = unicodedata.normalize("NFKD", plain)
+        plain = "".join(mark for mark in plain if not unicodedata.combining(mark)).replace("μ", "u")
+    plain = plain.casefold()
+    if _MARKED.search(plain):
+        plain = _PER.sub(r"ⁿ\1", plain)
+    return plain.translate(_DROPPED)
+
+
+def _strings(raw: Any, where: str) -> list[str]:
+    if not isinstance(raw, list) or not all(isinstance(entry, str) for entry in raw):
+        raise DataError(f"mappings/units.toml: {where} must be a list of texts")
+    return raw
+
+
+def _entry(code: str, raw: dict[str, Any]) -> _Entry:
+    known = {"dimension", "family", "spellings", "damaged", "doubtful", "label", "before", "case"}
+    unknown = set(raw) - known
+    if unknown:
+        raise DataError(f"mappings/units.toml: {code}: unknown entry {sorted(unknown)[0]!r}")
+    family, label = raw.get("family"), raw.get("label", "word")
+    if family is not None and family not in FAMILIES:
+        raise DataError(f"mappings/units.toml: {code}: no method family {family!r}")
+    if label not in ("word", "bracket", "never"):
+        raise DataError(f"mappings/units.toml: {code}: label must be word, bracket or never")
+    before, case = bool(raw.get("before", False)), bool(raw.get("case", False))
+    return _Entry(code, str(raw["dimension"]), family, label, before, case)
+
+
+def _beside(raw: dict[str, Any], place: str) -> dict[str, Basis | None]:
+    words: dict[str, Basis | None] = {unit_key(word): None for word in _strings(raw["ignored"][place], "ignored")}
+    named: tuple[Basis, ...] = ("dry", "as-is")
+    for basis in named:
+        for word in _strings(raw["basis"][basis][place], f"basis.{basis}"):
+            if words.get(unit_key(word), basis) not in (basis, None):
+                raise DataError(f"mappings/units.toml: {word!r} stands for two moisture bases")
+            words[unit_key(word)] = basis
+    words.pop("", None)
+    return words
+
+
+def _add(table: dict[str, str], key: str, code: str, spelling: str) -> None:
+    if key and table.setdefault(key, code) != code:
+        raise DataError(f"mappings/units.toml: {spelling!r} stands for {table[key]} and for {code}")
+
+
+@cache
+def unit_table() -> UnitTable:
+    """The units of mappings/units.toml. Raises DataError where the file cannot be used."""
+    path = mappings_folder() / "units.toml"
+    try:
+        raw = tomllib.loads(path.read_text(encoding="utf-8"))
+        entries = {code: _entry(code, unit) for code, unit in raw["units"].items()}
+        spelled: dict[str, str] = {}
+        damaged: dict[str, str] = {}
+        doubtful: set[str] = set()
+        exact: dict[str, str] = {}
+        for code, unit in raw["units"].items():
+            for spelling in _strings(unit["spellings"], code):
+                _add(spelled, unit_key(spelling), code, spelling)
+            for spelling in _strings(unit.get("damaged", []), code):
+                _add(damaged, strict_key(spelling), code, spelling)
+            doubtful |= {unit_key(spelling) for spelling in _strings(unit.get("doubtful", []), code)}
+        for code, spellings in raw["exact"].items():
+            for spelling in spellings:
+                _add(exact, spelling, code, spelling)
+        return UnitTable(
+            entries, spelled, damaged, frozenset(doubtful), exact, _beside(raw, "after"), _beside(raw, "before")
+        )
+    except (KeyError, tomllib.TOMLDecodeError) as fault:
+        raise DataError(f"mappings/units.toml: {fault}") from fault
+
+
+_Found = tuple[str, Basis | None]
+
+
+def _join(one: Basis | None, other: Basis | None) -> Basis | None:
+    """The basis that two words beside a unit give together; None where they contradict each other."""
+    if one is None or other is None or one == other:
+        return one or other
+    return None
+
+
+def _find(table: UnitTable, key: str, depth: int = 2) -> _Found | None:
+    """A unit spelling with words beside it, shortest addition first."""
+    code = table.spelled.get(key)
+    if code is not None:
+        return code, None
+    if not depth:
+        return None
+    for cut in range(len(key) - 1, 0, -1):
+        tail = key[cut:]
+        if tail in table.beside_after:
+            inner = _find(table, key[:cut], depth - 1)
+            if inner:
+                return inner[0], _join(inner[1], table.beside_after[tail])
+    for cut in range(1, len(key)):
+        head = key[:cut]
+        if head in table.beside_before:
+            inner = _find(table, key[cut:], depth - 1)
+            if inner:
+                return inner[0], _join(inner[1], table.beside_before[head])
+    return None
+
+
+_ONE_LETTER = re.compile(r"([A-Za-z])(?:$|[\s,(\[/]+(.+)$)")
+
+
+def _find_letter(table: UnitTable, text: str) -> _Found | None:
+    """Units of one letter, which have to stand apart from the words beside them."""
+    match = _ONE_LETTER.match(text.strip("()[] .,"))
+    if not match or match[1] not in table.exact:
+        return None
+    beside = unit_key(match[2] or "")
+    if beside and beside not in table.beside_after:
+        return None
+    return table.exact[match[1]], table.beside_after.get(beside)
+
+
+def _find_damaged(table: UnitTable, text: str) -> _Found | None:
+    strict = strict_key(text.strip("()[] "))
+    if strict in table.damaged:
+        return table.damaged[strict], None
+    for cut in range(len(strict) - 1, 1, -1):
+        code = table.damaged.get(strict[:cut])
+        if code and unit_key(strict[cut:]) in table.beside_after:
+            return code, table.beside_after[unit_key(strict[cut:])]
+    return None
+
+
+_REFERENCE = re.compile(
+    r"[\s,;@(\[]*\b(?:(?:at|bei|à|a|ved|při|przy|vid)\s+|@\s*)?(\d{1,2}(?:[.,]\d{1,2})?)\s*(%|°\s?C|°\s?P(?:lato)?)"
+    r"(?:\s*(?:extract|extrakt|extrait|sol\.?|w/w|m/m|GG))?\s*[)\]]?\s*$",
+    re.IGNORECASE,
+)
+
+
+def _take_reference(text: str) -> tuple[str, str | None]:
+    """Takes "(8,6 %)", "@ 8.6 %", "(20 °C)" off the end of a unit; a strength counts before a temperature."""
+    reference: str | None = None
+    for _ in range(2):
+        match = _REFERENCE.search(text) if any(mark.isdigit() for mark in text) else None
+        if not match or not match.start():
+            break
+        sign = match[2].replace(" ", "")[:2]
+        if reference is None or sign == "%":
+            reference = f"{match[1].replace(',', '.')} {sign}"
+        text = text[: match.start()]
+    return text, reference
+
+
+_OPEN_ENDS = "-–—−~÷±<>/"
+
+
+@lru_cache(maxsize=8192)
+def parse_unit(text: str) -> Unit | None:
+    """The unit that the whole of ``text`` spells, or None.
+
+    Several names for one unit ("LAA/MT or L/MT") are that unit; names of different units are None
+    (see ``parse_units``).
+    """
+    printed = text.strip()
+    if not printed or len(printed) > LONGEST:
+        return None
+    table = unit_table()
+    # What looks damaged is looked up first: loosely read, "mPa-s" would pass for "mPas".
+    if strict_key(printed) not in table.damaged:
+        plain = parse_plain(printed)
+        if plain:
+            return plain
+    damaged = _find_damaged(table, printed)
+    if damaged:
+        code, basis = damaged
+        entry = table.entries[code]
+        doubtful = unit_key(printed) in table.doubtful
+        return Unit(code, basis, None, entry.family, True, doubtful, entry.dimension, entry.label, printed)
+    return _one_of(parse_units(printed), printed)
+
+
+@lru_cache(maxsize=8192)
+def parse_plain(text: str) -> Unit | None:
+    """As ``parse_unit``, but undamaged and one unit only: quick, for the many tails of a label."""
+    printed = text.strip()
+    if not printed or len(printed) > LONGEST:
+        return None
+    table = unit_table()
+    reference: str | None = None
+    found = _find_letter(table, printed) or _find(table, unit_key(printed))
+    if not found and printed[-1] in "%C)" and any(mark.isdigit() for mark in printed):
+        rest, reference = _take_reference(printed.translate(_DEGREES))
+        found = _find(table, unit_key(rest)) if reference and rest[-1] not in _OPEN_ENDS else None
+        if found and table.entries[found[0]].dimension == "fraction":
+            return None
+    if not found:
+        return None
+    code, basis = found
+    entry = table.entries[code]
+    doubtful = unit_key(printed) in table.doubtful
+    return Unit(code, basis, reference, entry.family, False, doubtful, entry.dimension, entry.label, printed)
+
+
+_ALTERNATIVES = (
+    re.compile(
+        r"\s+/\s+|\s*;\s*|\s+(?:or|oder|ou|of|o|nebo|eller|and|und|et|en|y|и|или|resp\.?|bzw\.)\s+|\s*,\s+|\s+(?=\()",
+        re.IGNORECASE,
+    ),
+    re.compile(r"\s*(?:/|\||\s+(?=\())\s*"),
+)
+"""What stands between two names of units: clear separators first, the stroke that is also in "mg/L" last."""
+
+
+def parse_units(text: str) -> tuple[Unit, ...]:
+    """All units of a text that names several ("IoB / WK / °L"); empty unless every part is a unit."""
+    if len(text) > LONGEST:
+        return ()
+    for separator in _ALTERNATIVES:
+        parts = [part for part in separator.split(text) if part and part.strip()]
+        if len(parts) > 1 and len(parts) < 6:
+            units = _all_units(parts)
+            if units:
+                return units
+    return ()
+
+
+def _all_units(parts: list[str]) -> tuple[Unit, ...]:
+    """The units of the parts. A part that only names a moisture basis repeats the unit before it on that basis."""
+    beside = unit_table().beside_after
+    units: list[Unit] = []
+    for part in parts:
+        unit = parse_unit(part.strip())
+        key = unit_key(part)
+        if unit is None and units and key in beside:
+            unit = replace(units[-1], basis=beside[key])
+        if unit is None:
+            return ()
+        units.append(unit)
+    return tuple(units)
+
+
+def _one_of(units: tuple[Unit, ...], printed: str) -> Unit | None:
+    """One unit for several names of it; the basis only where all agree."""
+    if not units or len({unit.code for unit in units}) > 1:
+        return None
+    first = units[0]
+    basis = first.basis if len({unit.basis for unit in units}) == 1 else None
+    damaged = any(unit.damaged for unit in units)
+    return Unit(first.code, basis, first.reference, first.family, damaged, False, first.dimension, first.label, printed)

@@ -1,0 +1,310 @@
+"""Units on sheets: recognising them, and taking them off the end of values and labels."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import lru_cache
+
+from importer.vocabulary.result_words import plain_word, result_words
+from importer.vocabulary.unit_names import Unit, parse_plain, parse_unit, parse_units, unit_key, unit_table
+
+__all__ = ["Unit", "parse_unit", "parse_units", "split_label", "split_unit", "split_value"]
+
+LONGEST = 240
+"""Characters: longer texts are prose and are left alone."""
+_NUMBERS_TRIED = 6
+_TOKENS_TRIED = 7
+
+Split = tuple[str, Unit | None]
+
+
+def split_unit(text: str) -> Split:
+    """Takes a unit off a value ("4.2 % dry") or a label ("Extract (% dry)"); the text comes back untouched without one.
+
+    A text that is nothing but a unit gives an empty text and the unit.
+    """
+    return _split_unit(text)
+
+
+@lru_cache(maxsize=8192)
+def _split_unit(text: str) -> Split:
+    if not text or len(text) > LONGEST or text.isspace():
+        return text, None
+    if len(text) <= 64 and not text[0].isdigit():
+        whole = parse_unit(text)
+        if whole is not None and whole.label != "never":
+            return "", whole
+    rest, unit = split_value(text)
+    return (rest, unit) if unit else split_label(text)
+
+
+# Values ---------------------------------------------------------------------------------------------------------------
+
+_NUMBER = re.compile(r"\d+(?:[.,]\d+)*")
+_WORDS = re.compile(r"[^\W\d_]+")
+_MARKS = re.compile(r"\s*(?:[*†‡#§¹²³⁴⁵⁶⁷⁸⁹!↑↓]+|\([a-z0-9*]\)|\b[a-e]\))\s*$")
+_LEADING = re.compile(r"\s*([^\W\d_°º][^\d<>=~≈±:]{0,18}?|[°º]\s?[^\d<>=~≈±:]{1,12}?)\s*[:=]?\s*(?=[<>≤≥~≈±]?\s*\d)")
+
+
+@lru_cache(maxsize=8192)
+def split_value(text: str) -> Split:
+    """Takes the unit off a value: "≥180 mg/100g", "80%~85%", "10-15 min", "4.5 % max", "pH 5.85".
+
+    A limit word behind the unit stays with the number ("300 °L min" is "300 min" in °L), and so does a footnote mark.
+    """
+    if len(text) > LONGEST:
+        return text, None
+    numbers = list(_NUMBER.finditer(text))[:_NUMBERS_TRIED]
+    if not numbers:
+        return text, None
+    if not _all_words_allowed(text[: numbers[0].start()]):
+        return _leading_unit(text)
+    for number in numbers:
+        left = text[: number.end()]
+        found = _unit_with_tail(text[number.end() :])
+        if found:
+            if not _all_words_allowed(_without_units(left)):
+                return text, None
+            unit, tail = found
+            return _without_units(left, unit).strip() + tail, unit
+    return text, None
+
+
+def _all_words_allowed(text: str) -> bool:
+    """True where a text has no words but those that may stand beside a number."""
+    allowed = result_words().allowed
+    return all(plain_word(word) in allowed for word in _WORDS.findall(text))
+
+
+def _unit_with_tail(rest: str) -> tuple[Unit, str] | None:
+    """The unit at the start of what follows a number, and what of it stays with the number (limit word, mark)."""
+    rest = rest.strip()
+    if not rest or len(rest) > 64:
+        return None
+    if rest[0] in "[(" and rest[-1] in "])":
+        rest = rest[1:-1].strip()
+    mark = _MARKS.search(rest)
+    if mark and mark.start() and (inner := _unit_with_tail(rest[: mark.start()])):
+        return inner[0], inner[1] + mark[0].rstrip()
+    if rest[-1] in ")]" and rest.count("(") < rest.count(")"):
+        inner = _unit_with_tail(rest[:-1])
+        return (inner[0], inner[1] + rest[-1]) if inner else None
+    unit = parse_unit(rest)
+    return (unit, "") if unit else _limit_beside(rest)
+
+
+def _limit_beside(rest: str) -> tuple[Unit, str] | None:
+    after = result_words().after
+    words = rest.split()
+    for count in range(1, min(4, len(words))):
+        tail, head = " ".join(words[-count:]), " ".join(words[:-count])
+        if plain_word(tail) in after:
+            unit = parse_unit(head.rstrip(","))
+            if unit:
+                return unit, f" {tail}"
+        tail, head = " ".join(words[:count]), " ".join(words[count:])
+        if plain_word(tail) in after:
+            unit = parse_unit(head)
+            if unit:
+                return unit, f" {tail}"
+    return None
+
+
+_BETWEEN = re.compile(r"\s*(?:[-–—−÷~∼/;±<>≤≥(]|\.\.|$|(?:to|bis|à|a|and|und|et|do|tot|max\.?|min\.?)\b)")
+
+
+def _without_units(left: str, unit: Unit | None = None) -> str:
+    """Removes the unit behind earlier numbers of the same value ("80%~85" becomes "80~85")."""
+    pieces: list[str] = []
+    end = 0
+    for number in list(_NUMBER.finditer(left))[:_NUMBERS_TRIED]:
+        gap = left[end : number.start()]
+        pieces.append(_gap_without_unit(gap, unit) if end and gap else gap)
+        pieces.append(number[0])
+        end = number.end()
+    return "".join(pieces) + left[end:]
+
+
+def _gap_without_unit(gap: str, unit: Unit | None) -> str:
+    """A text between two numbers without the unit at its start."""
+    for match in _BETWEEN.finditer(gap):
+        named = parse_unit(gap[: match.start()]) if gap[: match.start()].strip() else None
+        if named and (unit is None or named.code == unit.code):
+            return gap[match.start() :]
+    return gap
+
+
+def _leading_unit(text: str) -> Split:
+    """ "pH 5.85", "EBC: 3.5": units that may stand before the number."""
+    match = _LEADING.match(text)
+    unit = parse_unit(match[1]) if match else None
+    if match and unit and unit_table().entries[unit.code].before:
+        rest = text[match.end() :]
+        if _all_words_allowed(rest):
+            return rest.strip(), unit
+    return text, None
+
+
+# Labels ---------------------------------------------------------------------------------------------------------------
+
+_OPEN = {")": "(", "]": "[", "}": "{", "）": "（", "】": "【"}
+_TRAILING = re.compile(r"[\s,;:–—/|=-]+$|[\s.…·_]{2,}$|\s*\.{2,}\s*$")
+_LEADER = re.compile(r"(?:\s?[._…]){3,}")
+_PREPOSITIONS = frozenset({"in", "en", "em", "v", "w", "i", "as", "su", "po", "ve", "expressed", "ausgedrückt", "units", "unit", "einheit"})
+_SEPARATOR = re.compile(r"\s*[,;:|]\s*|\s+[-–—]\s+|\s*/\s*|\s*[-–—]\s*(?=%)")
+_FOOTNOTE = re.compile(r"[*†‡¹²³:\s]+$")
+_PERCENT_FIRST = re.compile(r"\s*%\s*[-:]?\s*(?=[^\W\d_(])")
+_DECIMAL_BEFORE = re.compile(r"(?:\d[.,]\d+|[<>≤≥±]\s*\d+)$")
+_FACTOR_BEFORE = re.compile(r"[x×*·]\s*\d[.,]\d+\)?$", re.IGNORECASE)
+_NUMBER_BEFORE = re.compile(r"\d$")
+
+
+@lru_cache(maxsize=8192)
+def split_label(text: str) -> Split:
+    """Takes the unit off a label: "Moisture (%)", "Extract, % dry", "% Friability", "FAN mg/l", "Extrakt in % TrS".
+
+    A size or strength with its number ("0.7 mm", "8.6 %", "45 °C") is part of the label and stays.
+    """
+    if len(text) > LONGEST or not text.strip():
+        return text, None
+    body = _LEADER.sub(" ", text) if "..." in text or "…" in text or "__" in text else text
+    for method in (_bracketed, _after_separator, _last_words, _percent_first, _percent_inside):
+        found = method(body)
+        if found:
+            return found
+    return text, None
+
+
+def _tidy(label: str) -> str:
+    """A label without separators and prepositions left over at its end."""
+    label = _TRAILING.sub("", label.strip())
+    words = label.rsplit(None, 1)
+    while len(words) == 2 and words[1].casefold() in _PREPOSITIONS:
+        label = _TRAILING.sub("", words[0])
+        words = label.rsplit(None, 1)
+    return label
+
+
+def _without_preposition(text: str) -> str:
+    words = text.split(None, 1)
+    while len(words) == 2 and words[0].casefold() in _PREPOSITIONS:
+        text = words[1]
+        words = text.split(None, 1)
+    return text.strip()
+
+
+def _brackets(text: str) -> Iterator[tuple[int, int]]:
+    """Outermost bracket pairs, last first, as positions of both brackets."""
+    closing: list[tuple[int, str]] = []
+    for place in range(len(text) - 1, -1, -1):
+        mark = text[place]
+        if mark in _OPEN:
+            closing.append((place, mark))
+        elif closing and mark == _OPEN[closing[-1][1]]:
+            end, _ = closing.pop()
+            if not closing:
+                yield place, end
+
+
+def _bracketed(text: str) -> Split | None:
+    """A unit in brackets, at the end or (where it can mean nothing else) inside the label."""
+    for start, end in _brackets(text):
+        inner = _without_preposition(text[start + 1 : end])
+        unit = parse_unit(inner)
+        left, right = text[:start], text[end + 1 :]
+        last = not _FOOTNOTE.sub("", right)
+        if unit and unit.label != "never" and left.strip() and (last or not (unit.doubtful or unit.damaged)):
+            if last:
+                return _tidy(left), unit
+            outer = _unit_around(left, right, unit)
+            return outer or (f"{left.rstrip()} {right.strip()}".strip(), unit)
+        within = _after_separator(inner) if not unit else None
+        if within and within[1] and not within[1].doubtful and left.strip():
+            return f"{left}{text[start]}{within[0]}{text[end]}{right}", within[1]
+    return None
+
+
+def _unit_around(left: str, right: str, unit: Unit) -> Split | None:
+    """ "FAN (mg/l) dry": words of the moisture basis behind the bracket belong to the unit."""
+    whole = parse_unit(f"{unit.text} {right.strip()}")
+    if whole and whole.code == unit.code:
+        return _tidy(left), whole
+    return None
+
+
+def _after_separator(text: str) -> Split | None:
+    """A unit after a comma, dash or stroke: the longest tail that is a unit."""
+    for match in _SEPARATOR.finditer(text):
+        left, tail = text[: match.start()], _FOOTNOTE.sub("", _without_preposition(text[match.end() :]))
+        if not left.strip() or not tail or len(tail) > 64:
+            continue
+        unit = parse_plain(tail)
+        if unit is None or unit.label == "never":
+            continue
+        stroke = "/" in match[0]
+        if stroke and (unit.label == "bracket" or _ends_with_unit(left)):
+            return None
+        return _tidy(left), unit
+    return None
+
+
+def _ends_with_unit(left: str) -> bool:
+    """True where the text before a stroke is, or ends in, a unit: "IoB / WK", "DP WK / °L"."""
+    words = left.split()
+    return bool(words) and (parse_unit(words[-1]) is not None or parse_unit(left) is not None)
+
+
+def _last_words(text: str) -> Split | None:
+    """A unit as the last words of a label."""
+    body = _FOOTNOTE.sub("", text)
+    starts = [match.start() for match in re.finditer(r"\S+", body)][-_TOKENS_TRIED:]
+    for start in starts:
+        if not start:
+            continue
+        unit = _bare_unit(body[:start], body[start:])
+        if unit:
+            return _tidy(body[:start]), unit
+    return None
+
+
+def _bare_unit(left: str, tail: str) -> Unit | None:
+    if not (tail[-1].isalnum() or tail[-1] in "%°.)‰⁻¹²") or len(tail) > 64:
+        return None
+    unit = parse_plain(tail)
+    if unit is None or unit.label != "word":
+        return None
+    entry = unit_table().entries[unit.code]
+    if entry.case and tail.islower():
+        return None
+    before = left.rstrip()
+    if before.endswith("/") and _ends_with_unit(before[:-1]):
+        return None
+    if unit.code == "%":
+        # "Viscosity 8.6 %" names a strength; "VZ 45 %", "N x 6.25 %" and "> 2.5 mm %" are labels with the unit behind.
+        return None if _DECIMAL_BEFORE.search(before) and not _FACTOR_BEFORE.search(before) else unit
+    return None if _NUMBER_BEFORE.search(before) and unit_key(tail)[:1] not in "mldew°" else unit
+
+
+def _percent_first(text: str) -> Split | None:
+    """ "% Moisture": the sign before the label."""
+    match = _PERCENT_FIRST.match(text)
+    if not match:
+        return None
+    return text[match.end() :].strip(), parse_unit("%")
+
+
+_PERCENT_INSIDE = re.compile(r"(?<=[^\W\d_)])\s*%(?=\s|$|\))")
+
+
+def _percent_inside(text: str) -> Split | None:
+    """ "Moisture% max", "Extract % dry fine": the sign, and the basis behind it, between words of the label."""
+    match = _PERCENT_INSIDE.search(text)
+    if not match:
+        return None
+    left, words = text[: match.start()], text[match.end() :].split()
+    for count in range(min(4, len(words)), -1, -1):
+        unit = parse_unit(" ".join(["%", *words[:count]]))
+        if unit:
+            return _tidy(" ".join([left, *words[count:]])), unit
+    return None

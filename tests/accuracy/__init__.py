@@ -1,0 +1,1 @@
+"""Measures how well sheets are read: ``python -m tests.accuracy``."""

@@ -1,0 +1,78 @@
+"""Makes sheets, reads them and reports: ``python -m tests.accuracy [--kept] [--count N] [--seed S] ...``."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from importer.models import Sheet
+from tests.accuracy.compare import Comparison, compare
+from tests.accuracy.report import summary, tally, wrong_lines
+from tests.sheets import kinds, make_sheet
+
+Reader = Callable[[Path], Sheet]
+
+
+def run(
+    read: Reader, count: int, seed: int, kept: bool, layout: str | None = None, language: str | None = None,
+    family: str | None = None,
+) -> Iterator[Comparison]:  # fmt: skip
+    """Makes ``count`` sheets, the layout kinds in turn, and compares the reading of each with its truth."""
+    names = [layout] if layout else kinds(kept)
+    with tempfile.TemporaryDirectory() as folder:
+        for i in range(count):
+            made = make_sheet(seed + i, names[i % len(names)], language, family, kept=kept)
+            path = Path(folder) / f"sheet-{seed + i}.pdf"
+            path.write_bytes(made.pdf_bytes)
+            yield compare(made.truth, read(path))
+            path.unlink()
+
+
+def _arguments(argv: list[str] | None) -> argparse.Namespace:
+    parser = argparse.ArgumentParser("python -m tests.accuracy", description="Measures how well made sheets are read.")
+    parser.add_argument("--kept", action="store_true", help="use the layouts and wordings that are kept aside")
+    parser.add_argument("--reveal", action="store_true", help="with --kept: show what was wrong, too")
+    parser.add_argument("--count", type=int, default=200, help="how many sheets (200)")
+    parser.add_argument("--seed", type=int, default=1, help="number of the first sheet (1)")
+    parser.add_argument("--layout", help="one layout kind only")
+    parser.add_argument("--language", help="one language only")
+    parser.add_argument("--family", help="EBC, IoB, ASBC or iso65 only")
+    parser.add_argument("--show-wrong", action="store_true", help="list every wrong figure")
+    parser.add_argument("--show-all", action="store_true", help="list missed figures and needless reviews, too")
+    parser.add_argument("--out", type=Path, help="write the counts as JSON")
+    return parser.parse_args(argv)
+
+
+def main(argv: list[str] | None = None) -> int:
+    """Exit status 1 if anything wrong was accepted, 2 if there is nothing to measure."""
+    options = _arguments(argv)
+    try:
+        from importer import read_sheet
+    except ImportError as error:
+        print(f"there is no reader yet: {error}", file=sys.stderr)
+        return 2
+    start = time.process_time()
+    chosen = (options.layout, options.language, options.family)
+    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen))
+    spent = time.process_time() - start
+    blind = options.kept and not options.reveal
+    groups = tally(found)
+    print(summary(groups, ("layout",) if blind else ("layout", "language", "family")))
+    print(f"{1000 * spent / max(len(found), 1):.0f} ms of processor time a sheet, making included")
+    if blind and (options.show_wrong or options.show_all):
+        print("what was wrong on sheets that are kept aside is shown with --reveal only")
+    elif options.show_wrong or options.show_all:
+        print("\n".join(wrong_lines(found, options.show_all)))
+    if options.out:
+        data = {g: {name: c.rates() for name, c in counts.items()} for g, counts in groups.items()}
+        options.out.write_text(json.dumps(data, indent=1, ensure_ascii=False), encoding="utf-8")
+    return 1 if groups["all"]["all"].accepted_wrong else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,128 @@
+"""The table: everything a brewer has to know, nothing that a sheet could make a terminal do."""
+
+from __future__ import annotations
+
+import io
+import re
+import unicodedata
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from importer.models import Document
+from importer.output.table_out import to_table
+from importer.output.terminal import Style, clean, columns, fit
+from tests.outputs import factory
+
+
+class Terminal(io.StringIO):
+    def isatty(self) -> bool:
+        return True
+
+
+def test_head_figures_doubts_rows_checks_and_problems_are_told() -> None:
+    text = to_table(factory.document())
+    assert "Pale Ale Malt · batch PA-2024-017" in text
+    assert "Nordtal Malting" in text
+    assert "IoB methods (stated on the sheet), mash at a constant 65 °C" in text
+    assert "sheet.pdf, page 1" in text
+    assert re.search(r"Moisture +4\.2 % +4\.2 % +max 5 +ok", text)
+    assert re.search(r"Extract, fine grind, dry +309 L°/kg +81\.3 ± 0\.5 % ~ +ok", text)
+    assert re.search(r"38\.0 % +42\.8 ± 2\.5 % ~ +max 45 +review", text)
+    assert "? The label could also mean soluble nitrogen." in text
+    assert "printed as “SNR”, page 1" in text
+    assert "4.8 points were added to bring the ratio from IoB to EBC" in text
+    assert "110 mg/L (IoB)" in text
+    assert "< 2.5 µg/kg" in text
+    assert "10 – 15 min" in text
+    assert "Magic number: 7 (page 1)" in text
+    assert "0.60 / 1.55 gives 38.7" in text
+    assert "fine above coarse" not in text
+    assert "does not judge" in text
+    assert "locked.pdf is locked with a password. [password-protected]" in text
+    assert "1 analysis; 8 figures, 1 to review; 1 row not recognised; 1 problem." in text
+
+
+def test_a_specification_is_never_called_a_batch() -> None:
+    text = to_table(factory.document(factory.analysis(kind="specification")))
+    assert "specification, not a batch" in text
+    assert "PA-2024-017" not in text.splitlines()[0]
+
+
+def test_a_missing_or_doubtful_batch_number_is_told() -> None:
+    assert "no batch number found" in to_table(factory.document(factory.analysis(header={})))
+    doubtful = factory.analysis(header=factory.header("review", batch="PA-1"))
+    assert "batch PA-1 (not certain)" in to_table(factory.document(doubtful))
+
+
+def test_an_offset_that_was_not_applied_is_told() -> None:
+    ratio = factory.ratio()
+    assert ratio.method_offset is not None
+    offset = ratio.method_offset.model_copy(update={"applied": False})
+    kept = ratio.model_copy(update={"method_offset": offset, "family": "IoB", "value": 38.0})
+    assert "was not applied" in to_table(factory.document(factory.analysis(kept)))
+
+
+def test_figures_in_review_without_reasons_still_say_why() -> None:
+    bare = factory.moisture().model_copy(update={"state": "review", "flags": ("unit-assumed",)})
+    assert "No unit is printed for this figure." in to_table(factory.document(factory.analysis(bare)))
+    barest = factory.moisture().model_copy(update={"state": "review"})
+    assert "Please compare it with the sheet." in to_table(factory.document(factory.analysis(barest)))
+
+
+def test_nothing_read_is_told() -> None:
+    assert to_table(Document(basis="EBC")) == "0 analyses.\n"
+
+
+@pytest.mark.parametrize(
+    "attack",
+    ["\x1b[2J\x1b[31mred", "\x1b]0;title\x07", "\x9b31m", "a\u202egnp.exe", "a\rb", "a\x08\x08b", "a\u2066b", "\x00"],
+)
+def test_nothing_of_a_sheet_reaches_the_terminal_unseen(attack: str) -> None:
+    figure = factory.odour(attack).model_copy(
+        update={"state": "review", "reasons": (attack,), "printed": factory.printed(attack, attack, attack)}
+    )
+    sheet = factory.analysis(
+        figure,
+        header=factory.header(supplier=attack, malt=attack, batch=attack, variety=attack),
+        source={"file": attack, "sha256": factory.HASH, "pages": (1,), "reading": "text"},
+        unrecognised=({"label": attack, "value": attack, "unit": attack, "page": 1, "box": factory.BOX},),
+        checks=({"check": attack, "parameters": (), "holds": False, "detail": attack},),
+    )
+    problem = factory.problem().model_copy(update={"message": attack})
+    text = to_table(factory.document(sheet, problems=(problem,)))
+    assert not [c for c in text if c != "\n" and (unicodedata.category(c) in ("Cc", "Cf", "Cs") or not c.isprintable())]
+
+
+@given(st.text())
+def test_cleaned_text_is_one_printable_line(text: str) -> None:
+    assert clean(text).isprintable()
+
+
+@given(st.text(), st.integers(1, 40))
+def test_cut_text_fits(text: str, width: int) -> None:
+    assert columns(fit(clean(text), width)) <= width
+
+
+@pytest.mark.parametrize("width", [72, 80, 100, 140])
+def test_lines_fit_the_width(width: int, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("COLUMNS", str(width))
+    assert max(columns(line) for line in to_table(factory.document()).splitlines()) <= width
+
+
+def test_wide_characters_keep_columns_in_line() -> None:
+    figure = factory.moisture().model_copy(update={"printed": factory.printed("水分", "4.2", "％")})
+    lines = to_table(factory.document(factory.analysis(figure, factory.extract(), derived=()))).splitlines()
+    rows = [line for line in lines if line.endswith(" ok")]
+    assert len({columns(row) for row in rows}) == 1
+    assert len(rows) == 2
+
+
+def test_colour_only_on_a_terminal_and_never_against_the_users_wish(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.delenv("NO_COLOR", raising=False)
+    monkeypatch.setenv("TERM", "xterm")
+    assert "\x1b[" in to_table(factory.document(), Style(Terminal()))
+    assert "\x1b[" not in to_table(factory.document(), Style(io.StringIO()))
+    monkeypatch.setenv("NO_COLOR", "1")
+    assert "\x1b[" not in to_table(factory.document(), Style(Terminal()))
