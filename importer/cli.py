@@ -93,7 +93,7 @@ def _main(
 
 @app.command(epilog="Example: onebasis read sheets/ --basis ebc --json malts.json --wide malts.csv")
 def read(
-    paths: Annotated[list[Path], typer.Argument(metavar="PATH...", exists=True, help="Sheets, or folders of sheets.")],
+    paths: Annotated[list[Path], typer.Argument(metavar="PATH", exists=True, help="Sheets, or folders of sheets.")],
     json_file: JsonFile = None,
     csv_file: CsvFile = None,
     wide_file: WideFile = None,
@@ -104,9 +104,10 @@ def read(
     include_review: IncludeReview = False,
     time_limit: TimeLimit = MAX_SECONDS,
 ) -> None:
-    """Read sheets and print a table of what they say, on one basis.
+    """Read sheets and print them on one basis.
 
     PDF files, scans and photographs, spreadsheets and CSV files are read; folders are walked through their subfolders.
+    Exit status: 0 all were read, 1 some could not be read, 2 wrong usage, 3 figures need review and --strict was given.
     """
     from importer.commands import read as command
     from importer.commands.run import run
@@ -137,7 +138,10 @@ def demo(
     strict: Strict = False,
     include_review: IncludeReview = False,
 ) -> None:
-    """Read the demo sheets that come with the program: the same as `read` on a folder of invented sheets."""
+    """Read the invented sheets that come along.
+
+    The same as `read` on a folder, to see what it does before any sheet of one's own is at hand.
+    """
     from importer.commands import read as command
     from importer.commands.run import run
 
@@ -158,14 +162,17 @@ def demo(
 
 @app.command(epilog='Example: onebasis label "Extract, fine grind, dry" "TSN" --family iob')
 def label(
-    texts: Annotated[list[str], typer.Argument(metavar="TEXT...", help="Labels as they are printed on a sheet.")],
+    texts: Annotated[list[str], typer.Argument(metavar="TEXT", help="Labels as they are printed on a sheet.")],
     unit: Annotated[str | None, typer.Option("--unit", help="The unit that is printed beside the label.")] = None,
     family: Annotated[
         Basis | None, typer.Option("--family", case_sensitive=False, help="The method family of the sheet.")
     ] = None,
     as_json: PrintJson = False,
 ) -> None:
-    """Show which parameter a printed label is taken for, how sure that is, and what else it could be."""
+    """Show what a printed label is taken for.
+
+    Tells the parameter, how sure that is, and what else it could be.
+    """
     from importer.commands import label as command
     from importer.commands.run import run
 
@@ -180,9 +187,6 @@ def convert(
     value: Annotated[float, typer.Argument(metavar="VALUE", help="A number, with a decimal point.")],
     unit: Annotated[str, typer.Argument(metavar="UNIT", help="Its unit, such as L°/kg or SRM.")],
     to: Annotated[str, typer.Option("--to", metavar="UNIT", help="The unit to convert to.")],
-    parameter: Annotated[
-        str | None, typer.Option("--parameter", help="The parameter, where the unit alone does not tell.")
-    ] = None,
     moisture: Annotated[
         float | None, typer.Option("--moisture", metavar="PERCENT", help="The malt's moisture, for dry and as-is.")
     ] = None,
@@ -192,17 +196,23 @@ def convert(
             "--extract", metavar="PERCENT", help="The malt's extract, for figures in the wort and in the malt."
         ),
     ] = None,
+    density: Annotated[
+        float | None, typer.Option("--density", metavar="KG_PER_L", help="The density of the wort.")
+    ] = None,
+    plato: Annotated[float | None, typer.Option("--plato", metavar="DEGREES", help="The strength of the wort.")] = None,
+    ratio_rule: RatioOption = RatioRule.PUBLISHED,
     as_json: PrintJson = False,
 ) -> None:
-    """Convert one value, and show the kind of the conversion, its formula, its spread and its source."""
+    """Convert one value from unit to unit.
+
+    Shows the kind of the conversion, its formula, its spread and its source.
+    Where a unit is in use for several things, every way is shown.
+    """
     from importer.commands import convert as command
     from importer.commands.run import run
 
-    run(
-        lambda: command.convert(
-            value, unit, to, parameter=parameter, moisture=moisture, extract=extract, as_json=as_json
-        )
-    )
+    request = command.Request(value, unit, to, moisture, extract, density, plato, ratio_rule.value)
+    run(lambda: command.convert(request, as_json=as_json))
 
 
 def _family(basis: Basis) -> Family:

@@ -13,7 +13,9 @@ import queue
 import signal
 import subprocess
 import sys
+import tempfile
 import threading
+import time
 from pathlib import Path
 from types import TracebackType
 from typing import IO, TYPE_CHECKING, Any, Literal, Self
@@ -55,6 +57,16 @@ class _Process:
         else:
             options["start_new_session"] = True
         search = [entry or str(Path.cwd()) for entry in sys.path]
+        # A process that is killed cannot tidy up: its temporary files are in a folder that goes with it.
+        self._scratch = tempfile.TemporaryDirectory(prefix="onebasis-", ignore_cleanup_errors=True)
+        options["env"] = {
+            # One file keeps one core busy; threads of number libraries would only reserve memory.
+            "OMP_THREAD_LIMIT": "1",
+            "OPENBLAS_NUM_THREADS": "1",
+            **os.environ,
+            "TMPDIR": self._scratch.name,
+            "TEMP": self._scratch.name,
+        }
         self.memory = memory
         self.files = 0
         self.child = subprocess.Popen(
@@ -84,27 +96,36 @@ class _Process:
         with contextlib.suppress(BrokenPipeError, OSError):
             self._requests.write(json.dumps(request).encode() + b"\n")
             self._requests.flush()
-        try:
-            head = self._answers.get(timeout=seconds)
-            body = self._answers.get(timeout=30) if head else b""
-        except queue.Empty:
-            raise TimeoutError from None
+        head = self._answer(seconds)
+        body = self._answer(30) if head else b""
         if not head or not body:
             raise self._death()
         return json.loads(head), body
+
+    def _answer(self, seconds: float) -> bytes:
+        """The next line of an answer, b"" where the process ended. Raises TimeoutError."""
+        end = time.monotonic() + seconds
+        while (left := end - time.monotonic()) > 0:
+            # In short waits, because on Windows an interruption is only noticed between them.
+            with contextlib.suppress(queue.Empty):
+                return self._answers.get(timeout=min(left, 0.5))
+        raise TimeoutError
 
     def _death(self) -> _DeathError:
         before = _largest_child()
         try:
             status = self.child.wait(timeout=10)
         except subprocess.TimeoutExpired:
-            self.kill()
-            status = self.child.wait()
+            self.end()
+            status = self.child.returncode
         largest = _largest_child()
         return _DeathError(status, largest > before and largest > _NEAR_CAP * self.memory)
 
-    def kill(self) -> None:
-        """Ends the process and whatever it started, also where the process itself is gone already."""
+    def end(self) -> None:
+        """Ends the process and whatever it started, also where the process itself is gone already.
+
+        It holds nothing that is worth a tidy end.
+        """
         if sys.platform != "win32":
             with contextlib.suppress(ProcessLookupError, PermissionError):
                 os.killpg(self.child.pid, signal.SIGKILL)
@@ -115,20 +136,13 @@ class _Process:
                 stderr=subprocess.DEVNULL,
                 check=False,
             )
-        self.close()
-
-    def close(self) -> None:
-        """Lets an idle process go; it ends by itself when its input does."""
         with contextlib.suppress(OSError):
             self._requests.close()
-        try:
-            self.child.wait(timeout=5)
-        except subprocess.TimeoutExpired:
-            self.child.kill()
-            self.child.wait()
+        self.child.wait()
         self._listener.join(timeout=5)
         if not self._listener.is_alive():
             self._stdout.close()
+        self._scratch.cleanup()
 
 
 def _largest_child() -> int:
@@ -169,15 +183,20 @@ class GuardedReader:
         ratio_rule: RatioRule = "published",
     ) -> Sheet:
         """One file as a sheet; whatever goes wrong with it is among the sheet's problems. Raises InstallationError."""
-        request = {"path": os.fspath(path.absolute()), "basis": basis, "estimates": estimates, "ratio_rule": ratio_rule}
-        request["seconds"] = self._seconds
+        request = {
+            "path": os.fsencode(path.absolute()).hex(),
+            "basis": basis,
+            "estimates": estimates,
+            "ratio_rule": ratio_rule,
+            "seconds": self._seconds,
+        }
         while True:
             # An earlier file may have left the process in a bad state: only a fresh one convicts a file of a crash.
             fresh = self._process is None or self._process.files == 0
             try:
                 return self._read_once(request)
             except TimeoutError:
-                self._drop()
+                self.close()
                 return _failed(
                     path,
                     "took-too-long",
@@ -185,7 +204,7 @@ class GuardedReader:
                     "Try again with a larger --time-limit, or split the file.",
                 )
             except _DeathError as death:
-                self._drop()
+                self.close()
                 if fresh:
                     return _explain_death(path, death, self._memory)
 
@@ -195,21 +214,16 @@ class GuardedReader:
         if process.files >= FILES_PER_WORKER or head.get("memory", 0) > WORKER_GROWTH:
             self.close()
         if head.get("status") != "read":
-            self._drop()
+            self.close()
             raise InstallationError(str(head.get("message", "the reading process does not start")))
         from importer.models import Sheet
 
         return Sheet.model_validate_json(body)
 
-    def _drop(self) -> None:
-        if self._process is not None:
-            self._process.kill()
-            self._process = None
-
     def close(self) -> None:
         """Ends the reading process."""
         if self._process is not None:
-            self._process.close()
+            self._process.end()
             self._process = None
 
     def __enter__(self) -> Self:
@@ -218,10 +232,7 @@ class GuardedReader:
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
-        if kind is None:
-            self.close()
-        else:
-            self._drop()
+        self.close()
 
 
 def _failed(path: Path, code: ProblemCode, message: str) -> Sheet:

@@ -23,6 +23,11 @@ if TYPE_CHECKING:
     from importer.meaning.relations import RatioRule
 
 
+# A page with fewer words has nothing to lie about; of a document that gave nothing only so many pages are looked at.
+FEW_WORDS = 12
+PAGES_BY_EYE = 3
+
+
 def read_sheet(
     path: str | os.PathLike[str],
     basis: Family = "EBC",
@@ -38,7 +43,10 @@ def read_sheet(
     try:
         file = open_source(path)
         pages, problems = _pages(file)
-        analyses = analyse(pages, file, Options(basis, estimates, ratio_rule))
+        options = Options(basis, estimates, ratio_rule)
+        analyses = analyse(pages, file, options)
+        if not analyses and _may_lie(file, pages):
+            analyses = analyse(_pages_by_eye(file), file, options)
         if not analyses and not problems:
             raise NoFiguresFound(
                 f"{file.name} holds no analysis figures that could be found. If it is a malt analysis, please check "
@@ -70,6 +78,22 @@ def _pages(file: File) -> tuple[list[Page], list[Problem]]:
             return pages, problems
         pages.append(page)
     return pages, problems
+
+
+def _may_lie(file: File, pages: Sequence[Page]) -> bool:
+    """True for text without a single figure in it: its letters may not be those that the page shows."""
+    return file.kind == "pdf" and any(page.reading == "text" and len(page.words) >= FEW_WORDS for page in pages)
+
+
+def _pages_by_eye(file: File) -> list[Page]:
+    """The first pages read as pictures; none where that cannot be done here."""
+    from importer.intake.pdf import read_pdf
+    from importer.intake.picture import read_picture
+
+    try:
+        return list(read_pdf(file.data, file.name, read_picture, by_eye=True, most=PAGES_BY_EYE))
+    except SheetError:
+        return []
 
 
 def _open(file: File) -> Iterable[Page]:
@@ -116,5 +140,3 @@ def _number_texts(parts: Sequence[PrintedAnalysis]) -> list[str]:
         for text in (figure.value, figure.low, figure.high, figure.spec)
         if text
     ]
-
-

@@ -103,7 +103,7 @@ def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int
     from importer.errors import DataError, SheetError
     from importer.intake.names import safe_name
 
-    path = Path(request["path"])
+    path = Path(os.fsdecode(bytes.fromhex(request["path"])))
     name = safe_name(path)
     try:
         sheet = read_sheet(path, request["basis"], estimates=request["estimates"], ratio_rule=request["ratio_rule"])

@@ -65,13 +65,14 @@ def read(request: Request) -> int:
     _check_outputs(request)
     with GuardedReader(request.seconds) as reader:
         reader.start()
+        # Loaded now, while the reading process loads what it needs.
+        from importer.output.json_out import document
+
         files = list(find_files(request.paths))
         _keep_sheets_safe(request, files)
         if not files:
             tell("No sheets were found there.")
         sheets = list(_read_all(reader, request, files))
-    from importer.output.json_out import document
-
     doc = document(sheets, request.basis)
     _write(request, doc)
     _tell_outcome(request, doc, len(files))
@@ -176,6 +177,11 @@ def _tell_outcome(request: Request, doc: Document, count: int) -> None:
     if STANDARD_OUTPUT in request.outputs.values():
         for problem in doc.problems:
             tell(f"{problem.file}: {problem.message} [{problem.code}]")
+    files: dict[str, str] = {}
+    for source in (analysis.source for analysis in doc.analyses):
+        first = files.setdefault(source.sha256, source.file)
+        if first != source.file:
+            tell(f"{source.file} has the same content as {first}: their analyses have the same ids.")
     for option, target in request.outputs.items():
         if target != STANDARD_OUTPUT:
             kind: Literal["JSON", "CSV"] = "JSON" if option == "--json" else "CSV"

@@ -32,30 +32,30 @@ def find_delimiter(text: str) -> str | None:
 
     A comma between digits is as likely a decimal comma, so commas compete only where nothing else divides the text.
     """
-    sample = "\n".join(text.splitlines()[:_LINES_LOOKED_AT])
     best, best_score = None, 0.0
     for delimiter in DELIMITERS:
-        widths = [width for width in _widths(sample, delimiter) if width > 0]
+        widths, well_formed = _widths(text, delimiter)
         divided = [width for width in widths if width > 1]
         if not divided:
             continue
         common = max(set(divided), key=divided.count)
         score = len(divided) / len(widths) + divided.count(common) / len(divided)
-        if delimiter == ",":
-            score -= 0.35
+        score -= (0.35 if delimiter == "," else 0.0) + (0.0 if well_formed else 0.5)
         if score > best_score:
             best, best_score = delimiter, score
     return best
 
 
-def _widths(sample: str, delimiter: str) -> list[int]:
-    try:
-        return [
-            len(row) if any(cell.strip() for cell in row) else 0
-            for row in csv.reader(io.StringIO(sample, newline=""), delimiter=delimiter)
-        ]
-    except csv.Error:
-        return []
+def _widths(text: str, delimiter: str) -> tuple[list[int], bool]:
+    """How many cells each filled line of a sample has, and whether quotes stand only where they may."""
+    sample = "\n".join(text.splitlines()[:_LINES_LOOKED_AT])
+    for strict in (True, False):
+        try:
+            lines = csv.reader(io.StringIO(sample, newline=""), delimiter=delimiter, strict=strict)
+            return [len(line) for line in lines if any(cell.strip() for cell in line)], strict
+        except csv.Error:
+            continue
+    return [], False
 
 
 def looks_delimited(text: str) -> bool:
@@ -63,8 +63,7 @@ def looks_delimited(text: str) -> bool:
     delimiter = find_delimiter(text)
     if delimiter is None:
         return False
-    sample = "\n".join(text.splitlines()[:_LINES_LOOKED_AT])
-    widths = [width for width in _widths(sample, delimiter) if width > 0]
+    widths, _ = _widths(text, delimiter)
     if len(widths) < 3:
         return False
     common = max(set(widths), key=widths.count)

@@ -1,4 +1,4 @@
-"""The encoding of plain text, which no file states: by its mark, by its form, or by the alphabet that it makes sense in."""
+"""The encoding of plain text, which no file states: told by its mark, its form, or the alphabet it makes sense in."""
 
 from __future__ import annotations
 
@@ -70,17 +70,22 @@ def _strict(data: bytes, encoding: str) -> str | None:
 
 def _strangeness(text: str) -> float:
     """How many characters make no sense: outside every one alphabet, or in places where none such stands."""
+    text = text[:_LOOKED_AT]
     letters: dict[str, int] = {}
     strange = 0.0
-    before = " "
-    for c in text[:_LOOKED_AT]:
-        if ord(c) > 127:
-            if c in _SIGNS:
-                # A degree sign or a quotation mark within a word is a misread letter.
-                strange += 0.5 if before.isalpha() and c in "°µ“”„‚" else 0.0
-            else:
-                letters[c] = letters.get(c, 0) + 1
-                strange += 0.5 if c.isupper() and before.islower() else 0.0
-        before = c
+    for i, c in enumerate(text):
+        if ord(c) < 128:
+            continue
+        before, after = text[i - 1 : i] or " ", text[i + 1 : i + 2] or " "
+        if c in _SIGNS:
+            # Within a word a sign is a misread letter.
+            if c not in "αβμ" and before.isalpha() and (after.isalpha() or c in "°µ“”„‚"):
+                strange += 0.5
+            continue
+        letters[c] = letters.get(c, 0) + 1
+        if c.isupper() and before.islower():
+            strange += 0.5
+        elif ord(c) >= 0x370 and any(part.isascii() and part.isalpha() for part in (before, after)):
+            strange += 0.5  # Greek or Cyrillic and Latin in one word
     outside = min(sum(n for c, n in letters.items() if c not in alphabet) for alphabet in _ALPHABETS)
     return outside + strange

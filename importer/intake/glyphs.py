@@ -6,13 +6,15 @@ font is drawn and its shape looked at: the number and place of its holes. That a
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from typing import Any, NamedTuple
 
 from importer.words import Box
 
-GLYPH_PIXELS = 24
-INK = 128
+GLYPH_PIXELS = 28
+# Shares of the strongest contrast at which a pixel counts as ink: thin strokes open at one and close at another.
+INK_LEVELS = (0.4, 0.25, 0.6)
 # Fewer pixels than this are a speck of the drawing, not a hole.
 SMALLEST_HOLE = 4
 # Where the middle of a lone hole lies, as a share of the digit's height from the top.
@@ -45,8 +47,7 @@ def first_mismatch(page: Any, samples: Iterable[Sample]) -> str | None:
     try:
         width, height = page.get_size()
         for sample in samples:
-            shape = _shape(page, sample, width, height)
-            if shape is not None and not _fits(sample.text, shape):
+            if _differs(page, sample, width, height):
                 return sample.text
         return None
     finally:
@@ -59,7 +60,16 @@ class _Shape(NamedTuple):
     place: float
 
 
-def _shape(page: Any, sample: Sample, width: float, height: float) -> _Shape | None:
+def _differs(page: Any, sample: Sample, width: float, height: float) -> bool:
+    """True where the drawn shape is not that of the digit at any level of ink."""
+    drawn = _draw(page, sample, width, height)
+    if drawn is None:
+        return False
+    shapes = (measure(*drawn, level) for level in INK_LEVELS)
+    return all(shape is not None and not _fits(sample.text, shape) for shape in shapes)
+
+
+def _draw(page: Any, sample: Sample, width: float, height: float) -> tuple[bytes, int, int] | None:
     scale = GLYPH_PIXELS / max(sample.box.height, 1.0)
     box = sample.box
     crop = (
@@ -68,6 +78,8 @@ def _shape(page: Any, sample: Sample, width: float, height: float) -> _Shape | N
         max(0.0, width - box.x1 - 0.5),
         max(0.0, height - box.bottom - 0.5),
     )
+    if crop[0] + crop[2] >= width or crop[1] + crop[3] >= height:
+        return None
     bitmap = page.render(scale=scale, crop=crop, grayscale=True)
     try:
         image = bitmap.to_pil().convert("L")
@@ -76,13 +88,16 @@ def _shape(page: Any, sample: Sample, width: float, height: float) -> _Shape | N
     columns, rows = image.size
     if columns < 5 or rows < 8 or columns > 200 or rows > 200:
         return None
-    return measure(bytes(image.tobytes()), columns, rows)
+    return image.tobytes(), columns, rows
 
 
-def measure(grey: bytes, columns: int, rows: int) -> _Shape | None:
-    """Number of holes in the ink and the height of their middle. Ink is what differs from the corner's paper."""
-    paper = grey[0]
-    dark = [abs(value - paper) >= INK * 0.6 for value in grey]
+def measure(grey: bytes, columns: int, rows: int, level: float) -> _Shape | None:
+    """Number of holes in the ink and the height of their middle. Ink is what differs from the most common shade."""
+    paper = Counter(grey).most_common(1)[0][0]
+    contrast = max(abs(value - paper) for value in grey)
+    if contrast < 40:
+        return None
+    dark = [abs(value - paper) >= level * contrast for value in grey]
     inked = [i // columns for i, ink in enumerate(dark) if ink]
     if len(inked) < 8:
         return None

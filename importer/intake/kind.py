@@ -36,6 +36,11 @@ _HEIF_BRANDS = (b"heic", b"heix", b"hevc", b"heim", b"heis", b"hevm", b"hevs", b
 
 _ODS = "application/vnd.oasis.opendocument.spreadsheet"
 _SHEET_NAMES = (".csv", ".tsv", ".tab")
+_SUPPORTED_NAMES = (
+    *_SHEET_NAMES,
+    *(".pdf", ".png", ".jpg", ".jpeg", ".tif", ".tiff", ".webp", ".bmp", ".gif", ".heic", ".heif"),
+    *(".xlsx", ".xlsm", ".xls", ".ods"),
+)
 
 # How other documents begin, and what to do with each.
 _OTHERS: tuple[tuple[bytes, str], ...] = (
@@ -118,12 +123,14 @@ def _compound(data: bytes, name: str) -> Kind:
 
     if has("EncryptedPackage"):
         raise _locked(name)
-    if has("Workbook") or has("Book"):
+    if has("Workbook"):
         return "spreadsheet"
     if has("WordDocument"):
         raise _unsupported(name, "an old Word document; save it as PDF")
     if has("__properties_version1.0"):
         raise _unsupported(name, "an e-mail; save its attachment and read that")
+    if has("Book"):
+        return "spreadsheet"
     raise _unsupported(name, "an old Office document; save it as PDF")
 
 
@@ -136,11 +143,12 @@ def _text(data: bytes, name: str) -> Kind:
     if sum(line.startswith(_MAIL_FIELDS) for line in lines) >= 2:
         raise _unsupported(name, "an e-mail; save its attachment and read that")
     text = decode(data)
-    if text is None:
-        raise _unsupported(name)
-    if name.lower().endswith(_SHEET_NAMES) or looks_delimited(text):
+    if text is not None and (name.lower().endswith(_SHEET_NAMES) or looks_delimited(text)):
         return "spreadsheet"
-    raise _unsupported(name, "plain text without columns")
+    if name.lower().endswith(_SUPPORTED_NAMES):
+        kind = name.rpartition(".")[2].upper()
+        raise Damaged(f"{name} is damaged: there is no {kind} in it. Ask the sender to send it again.")
+    raise _unsupported(name, "plain text without columns" if text is not None else "")
 
 
 def _locked(name: str) -> PasswordProtected:

@@ -29,8 +29,12 @@ FEW_CHARACTERS = 40
 PICTURE_SHARE = 0.35
 
 
-def read_pdf(data: bytes, name: str, read_picture: ReadPicture) -> Iterator[Page]:
+def read_pdf(
+    data: bytes, name: str, read_picture: ReadPicture, *, by_eye: bool = False, most: int = MAX_PAGES
+) -> Iterator[Page]:
     """Yields the pages of a PDF in order; ``read_picture`` reads a rendered page that has no usable text.
+
+    ``by_eye`` has every page read as a picture, whatever its text layer says; ``most`` pages at the most.
 
     Raises PasswordProtected, Damaged, TooLarge, EmptyFile, and whatever ``read_picture`` raises.
     """
@@ -48,13 +52,13 @@ def read_pdf(data: bytes, name: str, read_picture: ReadPicture) -> Iterator[Page
             raise TooLarge(f"{name} has {count} pages; at most {MAX_PAGES} are read. Split it and try again.")
         if count == 0:
             raise EmptyFile(f"{name} has no pages. Ask the sender to send it again.")
-        for index in range(count):
-            yield _read_page(document, index, name, read_picture)
+        for index in range(min(count, most)):
+            yield _read_page(document, index, name, read_picture, by_eye)
     finally:
         document.close()
 
 
-def _read_page(document: Any, index: int, name: str, read_picture: ReadPicture) -> Page:
+def _read_page(document: Any, index: int, name: str, read_picture: ReadPicture, by_eye: bool) -> Page:
     try:
         page = document[index]
     except pdfium2.PdfiumError:
@@ -65,7 +69,7 @@ def _read_page(document: Any, index: int, name: str, read_picture: ReadPicture) 
         page_turn = page.get_rotation() // 90
         drawing = read_drawing(page.raw, area)
         layer = read_text_layer(page.raw, drawing, area, page_turn)
-        if _is_picture(layer, drawing) or first_mismatch(page, layer.samples) is not None:
+        if by_eye or _is_picture(layer, drawing) or first_mismatch(page, layer.samples) is not None:
             return _read_as_picture(page, index + 1, layer, read_picture)
         return Page(
             number=index + 1,
@@ -122,5 +126,3 @@ def _read_as_picture(page: Any, number: int, layer: TextLayer, read_picture: Rea
 
 def _old_reading(word: Word) -> SecondReading:
     return SecondReading(word.text, word.box, "text layer")
-
-

@@ -14,8 +14,8 @@ from typing import Any, NamedTuple
 
 import pypdfium2.raw as pdfium
 
-from importer.intake.pdf_drawing import Drawing, is_white
 from importer.intake.glyphs import TELLING_DIGITS, Sample
+from importer.intake.pdf_drawing import Drawing, is_white
 from importer.words import Box, Word
 
 # Shares of the font size. A space is about 0.25 em; kerning and letter spacing stay well below 0.2 em.
@@ -265,7 +265,9 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
         box = upright(char.box, turn, area)
         out = box.x1 < 0 or box.x0 > width or box.bottom < 0 or box.top > height
         sideways = char.turn != turn
-        inside.append(char._replace(box=box, hidden=char.hidden or out, piece=-2 - char.turn if sideways else char.piece))
+        inside.append(
+            char._replace(box=box, hidden=char.hidden or out, piece=-2 - char.turn if sideways else char.piece)
+        )
     cuts = tuple(b for b in (upright(r, turn, area) for r in drawing.rules) if b.width < 1.5)
     running = [c for c in inside if c is _SPACE or c.piece > -2]
     words, hidden = _words(_without_doubles(running), cuts)
@@ -282,7 +284,11 @@ def _sideways_words(chars: list[Char]) -> list[Word]:
         before = run[-1] if run else None
         if before is not None:
             gap = max(char.box.top - before.box.bottom, before.box.top - char.box.bottom)
-            if char.piece != before.piece or abs(char.box.x0 - before.box.x0) > 0.3 * char.size or gap > WORD_GAP * char.size:
+            if (
+                char.piece != before.piece
+                or abs(char.box.x0 - before.box.x0) > 0.3 * char.size
+                or gap > WORD_GAP * char.size
+            ):
                 words.append(_joined(run))
                 run = []
         run.append(char)

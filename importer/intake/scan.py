@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 import numpy as np
-from PIL import Image, ImageFilter
+from PIL import Image
 
 from importer.intake import ocr, second
 from importer.intake.prepare.cells import Cells, find_cells
@@ -14,7 +14,7 @@ from importer.intake.prepare.page import A4_LONGER_SIDE, Prepared, prepare
 from importer.words import Box, Page, SecondReading, Word
 
 MAIN_GLYPH = 32  # height of a figure in the picture for Tesseract, in pixels
-MAIN_BLUR = 0.6  # of the prepared page, before it is enlarged; sharp edges cost decimal points
+SURE_WORD = 0.8  # confidence of the main reader from which a word without digits is taken for one
 LINE_PAD = 0.5  # of the glyph height, around a cell for the second reader
 
 
@@ -60,9 +60,9 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
     right, bottom = int(page.marks.x1.max()) + pad, int(page.marks.bottom.max()) + pad
     image = Image.fromarray(page.even[top:bottom, left:right])
     enlarge = MAIN_GLYPH / page.glyph
-    soft = image.filter(ImageFilter.BoxBlur(MAIN_BLUR))
     size = (round(image.width * enlarge), round(image.height * enlarge))
-    large = soft.resize(size, Image.Resampling.BILINEAR)
+    # soft edges are wanted: sharp ones cost decimal points
+    large = image.resize(size, Image.Resampling.BILINEAR)
     seen = ocr.read_block(large, dpi=72.0 / page.points * enlarge)
     return [
         word._replace(
@@ -89,15 +89,18 @@ def with_words(cells: Cells, words: Sequence[ocr.Seen]) -> list[Cell]:
     return [Cell(box, tuple(sorted(own, key=lambda w: w.x0))) for box, own in zip(boxes, held, strict=True)]
 
 
-def may_hold_figure(text: str) -> bool:
-    """Whether a second look is worth its time: a digit was read, or nothing, or scraps."""
+def may_hold_figure(cell: Cell) -> bool:
+    """Whether a second look is worth its time: not at what is surely a word."""
+    text = cell.text
     letters = sum(character.isalpha() for character in text)
-    return any(character.isdigit() for character in text) or (letters < 3 and text != "%")
+    if any(character.isdigit() for character in text) or letters < 3:
+        return text != "%"
+    return letters < 12 and min(word.confidence for word in cell.words) < SURE_WORD
 
 
 def second_readings(page: Prepared, cells: Sequence[Cell]) -> tuple[list[SecondReading], list[Box]]:
     """What the second reader sees in every cell that may hold a figure; and the cells that nobody could read."""
-    asked = [cell for cell in cells if may_hold_figure(cell.text)]
+    asked = [cell for cell in cells if may_hold_figure(cell)]
     answers = second.read_cells([crop(page, cell.box) for cell in asked]) if second.available() else []
     readings, lost = [], []
     for index, cell in enumerate(asked):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.words import Box, Word
@@ -95,20 +96,41 @@ def ruled_spans(borders: Sequence[float], lines: Sequence[Line]) -> list[Span]:
         edges.insert(0, left - 1)
     if right > edges[-1] + 1:
         edges.append(right + 1)
-    return [Span(a, b) for a, b in zip(edges, edges[1:], strict=False)]
+    return [Span(a, b) for a, b in pairwise(edges)]
 
 
-def split_span(span: Span, heads: Sequence[Box]) -> list[Span]:
-    """Parts one column that holds several heads, midway between them."""
+def cut_spans(spans: Sequence[Span], borders: Sequence[float]) -> list[Span]:
+    """Spans parted where a drawn border runs through them."""
+    out: list[Span] = []
+    for span in spans:
+        inside = [x for x in borders if span.x0 + 1 < x < span.x1 - 1]
+        edges = [span.x0, *inside, span.x1]
+        out.extend(Span(a, b) for a, b in pairwise(edges))
+    return out
+
+
+def split_span(span: Span, heads: Sequence[Box], lines: Sequence[Line]) -> list[Span]:
+    """Parts one column that holds several heads, between each two where the fewest words of the lines stand."""
     ordered = sorted(heads, key=lambda box: box.x0)
-    edges = [span.x0] + [(a.x1 + b.x0) / 2 for a, b in zip(ordered, ordered[1:], strict=False)] + [span.x1]
-    return [Span(a, b) for a, b in zip(edges, edges[1:], strict=False)]
+    words = [word for line in lines for cell in line.cells for word in cell.words if span.overlap(word.box) > 0]
+    cuts = [_cut(a, b, words) for a, b in pairwise(ordered)]
+    edges = [span.x0, *cuts, span.x1]
+    return [Span(a, b) for a, b in pairwise(edges)]
+
+
+def _cut(left: Box, right: Box, words: Sequence[Word]) -> float:
+    """The place between the middles of two heads that the fewest words cross; of several the one nearest half-way."""
+    middle = (left.x1 + right.x0) / 2
+    start, end = left.centre, right.centre
+    places = [start + (end - start) * i / 60 for i in range(61)]
+    return min(places, key=lambda x: (sum(word.x0 - 0.3 < x < word.x1 + 0.3 for word in words), abs(x - middle)))
 
 
 def nearest(spans: Sequence[Span], box: Box) -> int:
     """The column that a box belongs to: the one it shares most with, else the closest."""
-    best = max(range(len(spans)), key=lambda i: (spans[i].overlap(box), -abs((spans[i].x0 + spans[i].x1) / 2 - box.centre)))
-    return best
+    return max(
+        range(len(spans)), key=lambda i: (spans[i].overlap(box), -abs((spans[i].x0 + spans[i].x1) / 2 - box.centre))
+    )
 
 
 def cells_by_column(line: Line, spans: Sequence[Span]) -> dict[int, Cell]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from importer.layout.lines import Cell, Line
+from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.words import Box
 
@@ -35,16 +35,43 @@ class Head:
     box: Box
 
 
+# Heads of a narrow table can stand closer than cells do; a gap this wide (em) still parts two of them.
+CLOSE_HEADS = 0.42
+
+
+def with_parted_heads(line: Line, terms: Terms) -> Line:
+    """The line with cells parted that hold two heads side by side ("Result Norm")."""
+    cells = [part for cell in line.cells for part in _parted(cell, line.em, terms)]
+    return line if len(cells) == len(line.cells) else Line(tuple(cells), line.box, line.em, line.page)
+
+
+def _parted(cell: Cell, em: float, terms: Terms) -> list[Cell]:
+    if len(cell.words) < 2 or len(cell.words) > 6:
+        return [cell]
+    whole = terms.roles(cell.text)
+    if len(whole) == 1:
+        return [cell]
+    for cut in range(1, len(cell.words)):
+        if whole and cell.words[cut].x0 - cell.words[cut - 1].x1 < CLOSE_HEADS * em:
+            continue
+        left, right = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
+        if terms.roles(left.text):
+            rest = _parted(right, em, terms)
+            if all(terms.roles(part.text) for part in rest):
+                return [left, *rest]
+    return [cell]
+
+
 def _role_cells(line: Line, terms: Terms) -> list[tuple[Cell, tuple[str, ...]]]:
     return [(cell, terms.roles(cell.text)) for cell in line.cells]
 
 
 def is_head_line(line: Line, terms: Terms) -> bool:
     """True for a line that names columns and holds no result of its own."""
-    if any(terms.is_value(cell.text) and not terms.roles(cell.text) for cell in line.cells[1:]):
-        # A batch number or a year may stand in a head; a figure with its unit may not.
-        if not _looks_like_batches(line, terms):
-            return False
+    valued = any(terms.is_value(cell.text) and not terms.roles(cell.text) for cell in line.cells[1:])
+    # A batch number or a year may stand in a head; a figure with its unit may not.
+    if valued and not _looks_like_batches(line, terms):
+        return False
     named = [roles for _, roles in _role_cells(line, terms) if roles]
     if len(line.cells) == 1:
         return False
@@ -61,7 +88,9 @@ def _is_captioned(line: Line, terms: Terms) -> bool:
 
 def _looks_like_batches(line: Line, terms: Terms) -> bool:
     first = terms.roles(line.cells[0].text)
-    return "label" in first and not any(terms.is_unit(cell.text) for cell in line.cells[1:] if not terms.roles(cell.text))
+    return "label" in first and not any(
+        terms.is_unit(cell.text) for cell in line.cells[1:] if not terms.roles(cell.text)
+    )
 
 
 def is_lone_head(line: Line, after: Line | None, terms: Terms) -> bool:
@@ -87,21 +116,27 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
     if values and any(not terms.is_unit(cell.text) for cell in values):
         return False
+    if gap < -0.2 * line.em and not any(terms.is_label(cell.text) for cell in line.cells):
+        return True
     if terms.is_label(line.cells[0].text) and len(line.cells) >= 1 and below:
         roles = terms.roles(line.cells[0].text)
-        if not roles and not (len(line.cells) > 1 and all(terms.is_unit(c.text) or terms.roles(c.text) for c in line.cells)):
+        if not roles and not (
+            len(line.cells) > 1 and all(terms.is_unit(c.text) or terms.roles(c.text) for c in line.cells)
+        ):
             return False
     span_left = min(part.box.x0 for part in core) - line.em
     span_right = max(part.box.x1 for part in core) + 3 * line.em
     if any(cell.box.x0 < span_left or cell.box.x1 > span_right for cell in line.cells):
         return False
     if below:
-        return all(
-            terms.is_unit(cell.text)
-            or bool(terms.roles(cell.text))
-            or _stands_under(cell, core)
-            for cell in line.cells
-        ) and len(line.text) < 90 and (len(line.cells) > 1 or _stands_under(line.cells[0], core[:]) and gap < 0.4 * line.em)
+        return (
+            all(
+                terms.is_unit(cell.text) or bool(terms.roles(cell.text)) or _stands_under(cell, core)
+                for cell in line.cells
+            )
+            and len(line.text) < 90
+            and (len(line.cells) > 1 or (_stands_under(line.cells[0], core[:]) and gap < 0.4 * line.em))
+        )
     return len(line.cells) > 1 or bool(terms.roles(line.cells[0].text))
 
 
@@ -109,7 +144,9 @@ def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:
     """True where a cell sits inside the width of one head cell above it (the second line of a wrapped head)."""
     for line in core:
         for head in line.cells[1:]:
-            if min(head.box.x1, cell.box.x1) - max(head.box.x0, cell.box.x0) > 0.5 * min(head.box.width, cell.box.width):
+            if min(head.box.x1, cell.box.x1) - max(head.box.x0, cell.box.x0) > 0.5 * min(
+                head.box.width, cell.box.width
+            ):
                 return True
     return False
 
@@ -118,7 +155,6 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     """Head cells of several lines stacked by place; a group head is written before each head that it spans."""
     base = max(lines, key=lambda line: len(line.cells))
     stacks: list[list[Cell]] = [[cell] for cell in base.cells]
-    extra: list[Cell] = []
     for line in lines:
         if line is base:
             continue
@@ -129,9 +165,7 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
             for stack in touched:
                 stack.append(cell)
             if not touched:
-                extra.append(cell)
-    for cell in extra:
-        stacks.append([cell])
+                stacks.append([cell])
     cells: list[HeadCell] = []
     for stack in stacks:
         stack.sort(key=lambda cell: cell.box.middle)
@@ -162,6 +196,7 @@ def _overlap(a: Box, b: Box) -> float:
 
 def find_heads(lines: Sequence[Line], terms: Terms) -> list[Head]:
     """All heads of a page, top to bottom."""
+    lines = [with_parted_heads(line, terms) for line in lines]
     heads: list[Head] = []
     i = 0
     while i < len(lines):
@@ -171,7 +206,11 @@ def find_heads(lines: Sequence[Line], terms: Terms) -> list[Head]:
             continue
         first = last = i
         floor = heads[-1].last if heads else -1
-        while first - 1 > floor and last - first < MAX_HEAD_LINES and _belongs(lines[first - 1], lines[first : last + 1], terms, below=False):
+        while (
+            first - 1 > floor
+            and last - first < MAX_HEAD_LINES
+            and _belongs(lines[first - 1], lines[first : last + 1], terms, below=False)
+        ):
             first -= 1
         while last + 1 < len(lines) and last - first < MAX_HEAD_LINES:
             following = lines[last + 1]

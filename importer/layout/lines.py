@@ -18,6 +18,7 @@ SAME_LINE = 0.55
 MARK_SIZE = 0.78
 
 _LEADER = re.compile(r"(?:[.·•_…‧∙⋅]\s?){3,}|…+")
+_DOTS = set("._·…•")
 _MARK = re.compile(r"^[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
 
 
@@ -70,12 +71,14 @@ def _split_leaders(words: Iterable[Word]) -> list[tuple[Word, bool]]:
     """Takes dotted leaders out of words; the flag says that a leader stood before the word."""
     out: list[tuple[Word, bool]] = []
     led = False
-    for word in words:
+    ordered = list(words)
+    dots = [set(word.text) <= _DOTS for word in ordered]
+    for at, word in enumerate(ordered):
         if "." not in word.text and "_" not in word.text and "…" not in word.text and "·" not in word.text:
             out.append((word, led))
             led = False
             continue
-        if set(word.text) <= set("._·…•") and len(word.text) >= 2:
+        if dots[at] and (len(word.text) >= 2 or any(dots[max(0, at - 1) : at]) or any(dots[at + 1 : at + 2])):
             led = True
             continue
         position, width = 0, (word.x1 - word.x0) / max(len(word.text), 1)

@@ -10,7 +10,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from statistics import median
 
-from importer.layout.grid import Span, cells_by_column, nearest, river_spans, rule_borders, ruled_spans, split_span
+from importer.layout.grid import (
+    Span,
+    cells_by_column,
+    cut_spans,
+    nearest,
+    river_spans,
+    rule_borders,
+    ruled_spans,
+    split_span,
+)
 from importer.layout.heads import Head, HeadCell, find_heads
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
@@ -97,9 +106,11 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
         return None
     em = median(line.em for line in valued)
     borders = rule_borders(page.rules, head.box.top, valued[-1].box.bottom, em)
-    ruled = len(borders) >= 2
-    spans = ruled_spans(borders, [*lines[head.first : start], *valued]) if ruled else river_spans(valued, em)
-    spans = _with_heads(spans, head.cells, valued, ruled, em)
+    spans = ruled_spans(borders, [*lines[head.first : start], *valued]) if len(borders) >= 2 else []
+    ruled = len(spans) >= len(head.cells)
+    if not ruled:
+        spans = cut_spans(river_spans(valued, em), borders)
+    spans = _with_heads(spans, head.cells, valued)
     columns = _columns(spans, head.cells, terms)
     return _fill(lines, start, end, columns, page, terms, ruled, em, headed=True)
 
@@ -109,20 +120,15 @@ def _is_captioned(line: Line, terms: Terms) -> bool:
     return first.rstrip().endswith(":") and terms.caption(first) is not None and not terms.is_label(first)
 
 
-def _with_heads(
-    spans: Sequence[Span], heads: Sequence[HeadCell], lines: Sequence[Line], ruled: bool, em: float
-) -> list[Span]:
-    """Columns such that no two heads share one, unless no row has text under one of them."""
+def _with_heads(spans: Sequence[Span], heads: Sequence[HeadCell], lines: Sequence[Line]) -> list[Span]:
+    """Columns such that no two heads share one."""
     out: list[Span] = []
     owned: dict[int, list[HeadCell]] = {}
     for head in heads:
         owned.setdefault(nearest(spans, head.box), []).append(head)
     for i, span in enumerate(spans):
         inside = owned.get(i, [])
-        if ruled or len(inside) < 2:
-            out.append(span)
-            continue
-        out.extend(split_span(span, [head.box for head in inside]))
+        out.extend([span] if len(inside) < 2 else split_span(span, [head.box for head in inside], lines))
     return out
 
 
@@ -196,21 +202,52 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
 
     def close() -> None:
         if run:
+            run[:0] = _captions_above(lines, run[0], used, terms)
             table = _headless(lines, run, page, terms)
             if table is not None:
                 tables.append(table)
         run.clear()
 
     for i, line in enumerate(lines):
-        fits = i not in used and len(line.cells) >= 2 and _starts_row(line, terms)
-        if fits:
-            if run and line.box.top - lines[run[-1]].box.bottom > 4 * line.em:
-                close()
+        if i in used or (run and line.box.top - lines[i - 1].box.bottom > 3 * line.em):
+            close()
+        if i in used:
+            continue
+        if len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms))):
             run.append(i)
-        elif i in used:
+        elif len(line.cells) > 1 and all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in line.cells):
+            # Values beside a label of two lines stand on a line of their own.
+            run.append(i)
+        elif len(line.cells) > 1 or _is_prose(line, terms):
             close()
     close()
     return tables
+
+
+def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Terms) -> list[int]:
+    """Lines right above a run that give each of its value columns a batch number, a date, a malt."""
+    found: list[int] = []
+    below = lines[first]
+    for i in range(first - 1, -1, -1):
+        line = lines[i]
+        if i in used or below.box.top - line.box.bottom > 2 * line.em:
+            break
+        if len(line.cells) == 1 and not found and first - i <= 2:
+            # A section row may stand between the batch rows and the first figure.
+            below = line
+            continue
+        captions = [terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells]
+        if len(line.cells) < 3 or not captions[0] or any(captions[1:]):
+            break
+        found.insert(0, i)
+        below = line
+    return found
+
+
+def _names_row(line: Line, terms: Terms) -> bool:
+    """True for a row whose result is a word ("Odour  normal")."""
+    first = line.cells[0].text
+    return terms.is_label(first) and not first.endswith(":") and len(line.text.split()) < PROSE_WORDS
 
 
 def _starts_row(line: Line, terms: Terms) -> bool:
@@ -224,8 +261,9 @@ def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Term
     chosen = [lines[i] for i in run]
     em = median(line.em for line in chosen)
     borders = rule_borders(page.rules, chosen[0].box.top, chosen[-1].box.bottom, em)
-    ruled = len(borders) >= 3
-    spans = ruled_spans(borders, chosen) if ruled else river_spans(chosen, em)
+    rivers = cut_spans(river_spans(chosen, em), borders)
+    ruled = len(borders) - 1 >= len(rivers)
+    spans = ruled_spans(borders, chosen) if ruled else rivers
     if len(spans) < 2:
         return None
     columns = tuple(Column(span, "", ()) for span in spans)

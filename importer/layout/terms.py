@@ -1,4 +1,4 @@
-"""What the layout stage may ask about the wording of a cell. The answers come from the mappings, through the pipeline."""
+"""What the layout stage may ask about the wording of a cell. The mappings answer."""
 
 from __future__ import annotations
 

@@ -64,7 +64,7 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if below.box.top - line.box.bottom > 3 * line.em:
             break
-        if sum(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in line.cells) >= 2:
+        if 2 * sum(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in line.cells) > len(line.cells):
             break
         if any(":" in cell.text[:-1] for cell in line.cells):
             break
@@ -80,7 +80,9 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
     body = [lines[i] for i in run]
     em = median(line.em for line in body)
     borders = rule_borders(page.rules, lines[heads[0]].box.top, body[-1].box.bottom, em)
-    spans = ruled_spans(borders, body) if len(borders) >= MIN_VALUES else river_spans(_for_columns(body, lines, heads), em)
+    spans = (
+        ruled_spans(borders, body) if len(borders) >= MIN_VALUES else river_spans(_for_columns(body, lines, heads), em)
+    )
     if len(spans) < MIN_VALUES:
         return None
     texts: dict[int, list[Cell]] = {}

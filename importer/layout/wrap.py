@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from statistics import median
 
 from importer.layout.lines import Cell, Line, make_cell
@@ -44,7 +45,9 @@ def _is_value_column(roles: tuple[str, ...]) -> bool:
     return any(role in VALUE_ROLES or role.startswith("family:") for role in roles)
 
 
-def _label_column(kept: Sequence[tuple[int, Line, dict[int, Cell]]], roles: Sequence[tuple[str, ...]], terms: Terms) -> int:
+def _label_column(
+    kept: Sequence[tuple[int, Line, dict[int, Cell]]], roles: Sequence[tuple[str, ...]], terms: Terms
+) -> int:
     for i, names in enumerate(roles):
         if "label" in names and not _is_value_column(names):
             return i
@@ -53,6 +56,25 @@ def _label_column(kept: Sequence[tuple[int, Line, dict[int, Cell]]], roles: Sequ
         for column, cell in cells.items():
             counts[column] = counts.get(column, 0) + terms.is_label(cell.text)
     return min(counts, key=lambda c: (-counts[c], c)) if counts else 0
+
+
+def _with_content_roles(
+    kept: Sequence[tuple[int, Line, dict[int, Cell]]], roles: Sequence[tuple[str, ...]], label: int, terms: Terms
+) -> Sequence[tuple[str, ...]]:
+    """Gives the value columns of a table without a head the role of results."""
+    if any(_is_value_column(names) for names in roles):
+        return roles
+    texts: dict[int, list[str]] = {}
+    for _, _, cells in kept:
+        for column, cell in cells.items():
+            texts.setdefault(column, []).append(cell.text)
+
+    def named(column: int) -> tuple[str, ...]:
+        found = texts.get(column, [])
+        values = sum(terms.is_value(text) and not terms.is_unit(text) for text in found)
+        return ("result",) if column != label and found and 2 * values >= len(found) else roles[column]
+
+    return [named(column) for column in range(len(roles))]
 
 
 def _is_anchor(cells: dict[int, Cell], roles: Sequence[tuple[str, ...]], label: int, terms: Terms) -> bool:
@@ -66,6 +88,13 @@ def _is_anchor(cells: dict[int, Cell], roles: Sequence[tuple[str, ...]], label: 
         if (not known or not roles[column]) and terms.is_value(cell.text):
             return True
     named = cells.get(label)
+    if (
+        named is not None
+        and len(cells) > 1
+        and terms.caption(named.text.rstrip(": "))
+        and not terms.is_label(named.text)
+    ):
+        return True
     return (
         named is not None
         and terms.is_label(named.text)
@@ -89,6 +118,7 @@ def merge_rows(
     if not kept:
         return []
     label = _label_column(kept, roles, terms)
+    roles = _with_content_roles(kept, roles, label, terms)
     items = [
         _Item(i, line, cells, _is_anchor(cells, roles, label, terms), cells[label].text if label in cells else "")
         for i, line, cells in kept
@@ -99,9 +129,9 @@ def merge_rows(
     boxes = [item.cells[label].box for item in items if label in item.cells]
     place = median(box.x0 for box in boxes) + em if boxes else anchors[0].line.box.x0
     separators = _separators(rules, place, em)
-    pitches = [b.middle - a.middle for a, b in zip(anchors, anchors[1:], strict=False)]
+    pitches = [b.middle - a.middle for a, b in pairwise(anchors)]
     usual = median(pitches) if pitches else 1.6 * em
-    parted = sum(_parted(a, b, separators) for a, b in zip(anchors, anchors[1:], strict=False))
+    parted = sum(_parted(a, b, separators) for a, b in pairwise(anchors))
     regular = len(anchors) > 1 and parted >= 0.7 * (len(anchors) - 1)
     groups = _group(items, separators if regular else [], usual, terms, em)
     return _with_sections([_row(group, label) for group in groups], label, em)
@@ -151,9 +181,9 @@ def _side(
 ) -> str:
     """Whether a line without a value goes on the row above ("before"), opens the one below ("after"), or neither."""
     if separators:
-        if before is not None and not _parted(before, item, separators):
+        if before is not None and not _parted(before, item, separators) and _hugs(before, item, em):
             return "before"
-        if after is not None and not _parted(item, after, separators):
+        if after is not None and not _parted(item, after, separators) and _hugs(item, after, em):
             return "after"
         return "alone"
     far = 1.6 * em
@@ -170,12 +200,25 @@ def _side(
         return "before"
     if down < far and down < tight and down < NEARER * up and after is not None:
         return "after" if after.anchor or not terms.is_label(after.label) else "alone"
-    if before is not None and before.anchor and up < far:
-        if item.label[0].islower() or item.label[0] in _OPENERS or before.label.rstrip()[-1:] in ("-", ",", "/", "("):
-            joined = f"{before.label} {item.label}"
-            if terms.is_label(joined) or not terms.is_label(item.label):
-                return "before"
+    if before is not None and before.anchor and up < far and _reads_on(before.label, item.label):
+        joined = f"{before.label} {item.label}"
+        if terms.is_label(joined) or not terms.is_label(item.label):
+            return "before"
     return "alone"
+
+
+def _reads_on(first: str, second: str) -> bool:
+    """True where the wording of the second line continues that of the first."""
+    return second[0].islower() or second[0] in _OPENERS or first.rstrip()[-1:] in ("-", ",", "/", "(")
+
+
+def _hugs(upper: _Item, lower: _Item, em: float) -> bool:
+    """True for lines of one cell: close, and set alike."""
+    gap = lower.line.box.top - upper.line.box.bottom
+    if gap > 0.3 * em:
+        return False
+    a, b = upper.line.cells[0], lower.line.cells[0]
+    return not (upper.label and lower.label and (a.bold != b.bold or a.text.isupper() != b.text.isupper()))
 
 
 def _row(group: Sequence[_Item], label: int) -> Row:

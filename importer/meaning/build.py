@@ -57,7 +57,7 @@ _BOUNDS: Mapping[str, Bound] = {"<": "<", ">": ">", "range": "range", "max": "<"
 
 @dataclass(frozen=True, slots=True)
 class Options:
-    """What the reader of a sheet asks for: the basis, whether estimates are wanted, and the rule for nitrogen ratios."""
+    """What is asked for: the basis, whether estimates are wanted, and the rule for nitrogen ratios."""
 
     basis: Family = "EBC"
     estimates: bool = True
@@ -76,13 +76,15 @@ def build_analysis(
     """One analysis as the contract prints it."""
     header = build_header(printed, pages)
     malt = header["malt"].value if "malt" in header else ""
-    weighed = [_weighed(figure, pages, convention) for figure in resolved.figures]
+    malt_class = class_of(malt)
+    weighed = [_weighed(figure, pages, convention, malt_class) for figure in resolved.figures]
     groups = _groups(weighed, options.basis)
-    checks = run_checks([_check_input(figure) for group in groups for figure in group if _is_plain(figure)])
+    plain = [_check_input(figure) for group in groups for figure in group if _is_plain(figure)]
+    checks = run_checks(plain, malt_class)
     failed = {name: check for check in checks if not check.holds for name in check.parameters}
-    context = _context(weighed, options, class_of(malt))
+    context = _context(weighed, options, malt_class)
     figures = tuple(_figure(group, failed, context, options) for group in groups)
-    derived = derive(figures, options.basis, context)
+    derived = derive(figures, options.basis, context, resolved.family.mash)
     kind = "specification" if printed.is_specification else "batch"
     batch = header.get("batch")
     doubtful_batch = kind == "batch" and (batch is None or batch.state == "review")
@@ -106,13 +108,15 @@ def build_analysis(
 # ---------------------------------------------------------------------------------------------- weighing
 
 
-def _weighed(figure: Recognised, pages: Mapping[int, Page], convention: Convention) -> Recognised:
+def _weighed(
+    figure: Recognised, pages: Mapping[int, Page], convention: Convention, malt_class: str | None
+) -> Recognised:
     """The figure with the doubts that its reading and its size raise."""
     doubts = [*figure.doubts, *reading_doubts(figure, pages[figure.printed.page], convention)]
     title = parameters()[figure.parameter].title
     if figure.unit is not None and figure.number.kind in NUMBER_KINDS:
         for value in _ends(figure):
-            if not within_possible(figure.parameter, figure.unit, value):
+            if not within_possible(figure.parameter, figure.unit, value, malt_class):
                 doubts.append(Doubt("outside-possible", f"{value:g} {figure.unit} is not possible for {title}."))
             elif figure.number.bound is None and not within_typical(figure.parameter, figure.unit, value):
                 doubts.append(Doubt("unusual-for-malt", f"{value:g} {figure.unit} is unusual for {title}."))
@@ -148,7 +152,10 @@ def _without_conflict(group: list[Recognised]) -> list[Recognised]:
     rivals = [
         other
         for other in group[1:]
-        if other.family == first.family and other.unit == first.unit and other.basis == first.basis and not _alike(first, other)
+        if other.family == first.family
+        and other.unit == first.unit
+        and other.basis == first.basis
+        and not _alike(first, other)
     ]
     if not rivals:
         return group
@@ -190,6 +197,7 @@ def _context(figures: Sequence[Recognised], options: Options, malt_class: str | 
         estimates=options.estimates,
         lovibond=lovibond_of_pair(ebc, degrees) if ebc is not None and degrees is not None else None,
         malt_class=malt_class,
+        colour=ebc,
     )
 
 

@@ -115,16 +115,14 @@ def _equation(rule: Rule, terms: Sequence[Term], malt_class: str | None) -> Verd
         ways = [(lambda x, k=factor: k * x, f"{factor:g} × {{0}}") for factor in factors]
     else:
         ways = [(FORMULAS[rule.formula], SIGNS[rule.formula])]
-    best: tuple[float, str] | None = None
+    verdicts: list[tuple[bool, str]] = []
     for formula, signs in ways:
         expected = formula(*(value for value, _ in inputs))
         tolerance = rounding_tolerance(formula, inputs, result.half) + slack()
-        excess = abs(result.value - expected) / tolerance
         text = signs.format(*(term.shown for term in rest))
         detail = f"{_title(result)} {result.shown} against {text} = {expected:.4g}, tolerance {tolerance:.2g}."
-        if best is None or excess < best[0]:
-            best = (excess, detail)
-    return None if best is None else (best[0] <= alarm(), _sentence(best[1]))
+        verdicts.append((abs(result.value - expected) <= alarm() * tolerance, _sentence(detail)))
+    return next((verdict for verdict in verdicts if verdict[0]), verdicts[0])
 
 
 def _at_most(rule: Rule, terms: Sequence[Term], _: str | None) -> Verdict:
@@ -187,6 +185,8 @@ def _relation(rule: Rule, terms: Sequence[Term], _: str | None) -> Verdict:
 
 def _apart(rule: Rule, terms: Sequence[Term], _: str | None) -> Verdict:
     first, second = terms
+    if wort_of(second.source.family, second.source.mash) != wort_of(second.source.family, None):
+        return None
     gap = second.value - first.value
     families = f"{first.source.family} {first.shown}, {second.source.family} {second.shown}"
     expected = " or ".join(f"{band[0]:g} to {band[1]:g}" for band in rule.bands)

@@ -72,11 +72,17 @@ def run_checks(figures: Sequence[CheckInput], malt_class: str | None = None) -> 
     """Every check for which the sheet prints all figures, once for each set of figures that belong together."""
     usable = [figure for figure in figures if math.isfinite(figure.value)]
     found: dict[tuple[str, str], Check] = {}
+    printed = {figure.parameter for figure in usable}
     for rule in check_rules():
+        if not printed.issuperset(rule.parameters):
+            continue
         for terms in _sets(rule, usable):
             verdict = FORMS[rule.form](rule, terms, malt_class)
             if verdict is not None:
-                found.setdefault((rule.check, verdict[1]), _check(rule.check, terms, *verdict))
+                # One answer is enough to whether two figures exclude each other, however often they are printed.
+                key = (rule.check, "" if rule.form == "not-both" else verdict[1])
+                check = _check(rule.check, terms, *verdict)
+                found[key] = check if key not in found or not check.holds else found[key]
     for first, second in itertools.combinations(usable, 2):
         twice = _printed_twice(first, second)
         if twice is not None:
@@ -180,7 +186,8 @@ def _printed_twice(first: CheckInput, second: CheckInput) -> Check | None:
     if first.parameter != second.parameter:
         return None
     entry = parameters()[first.parameter]
-    if entry.depends_on != "none" and (first.family, first.mash) != (second.family, second.mash):
+    worts = [wort_of(figure.family, figure.mash) for figure in (first, second)]
+    if entry.depends_on != "none" and (first.family != second.family or worts[0] != worts[1]):
         return None
     unit = entry.units[first.family]
     terms = [_term(figure, unit, False) for figure in (first, second)]

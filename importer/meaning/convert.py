@@ -20,7 +20,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from importer.meaning.formulas import Inputs, dry_from_as_is
+from importer.meaning.formulas import Inputs, constants, dry_from_as_is
 from importer.meaning.one_value import Conversion, ConversionError, convert_value
 from importer.meaning.possible import is_pale_barley, within_possible
 from importer.meaning.relations import (
@@ -73,14 +73,13 @@ __all__ = [
 
 @dataclass(frozen=True, slots=True)
 class _Way:
-    """How a figure gets to a unit and a family: links with the moisture step between them, or what is in the way."""
+    """How a figure gets to a unit and a family: links, with the moisture step between them."""
 
     before: tuple[Link, ...]
     moisture: bool
     after: tuple[Link, ...]
     unit: str
     family: Family
-    obstacle: str | None = None
 
 
 @lru_cache(maxsize=4096)
@@ -101,6 +100,7 @@ def _links(
     return shortest(start, end, usable)
 
 
+@lru_cache(maxsize=256)
 def _method_link(parameter: str, from_wort: str, to_wort: str, rule: RatioRule) -> Link | None:
     for relation in relations().values():
         if relation.between is None or parameter not in relation.parameters or relation.rule not in (None, rule):
@@ -136,10 +136,15 @@ def _way(start: Start, meaning: UnitMeaning, own: Family, goal: Family, context:
     path = _links(start.parameter, meaning.code, wanted, own, known, context.estimates, wort.made_up_to_450_g)
     if path is None:
         return _no_way(entry, start, unit, own, known, wort.made_up_to_450_g)
-    wet = start.basis == "as-is" and entry.basis == "dry" and entry.sibling is None
-    wet = wet and needs_basis(start.parameter, meaning.code)
     cut = next((i for i, link in enumerate(path) if link.kind != "unit"), len(path))
-    return _Way(path[:cut], wet, path[cut:], unit, goal)
+    return _Way(path[:cut], _is_wet(start), path[cut:], unit, goal)
+
+
+def _is_wet(start: Start) -> bool:
+    """Whether the number stands on malt as is although its parameter stands for dry malt."""
+    entry = parameters()[start.parameter]
+    as_is = start.basis == "as-is" and entry.basis == "dry" and entry.sibling is None
+    return as_is and needs_basis(start.parameter, start.unit)
 
 
 def _sentence(text: str) -> str:
@@ -167,7 +172,8 @@ def _across(start: Start, own: Family, target: Family, context: Context) -> tupl
     if not context.estimates and link.kind == "correlation":
         way = f"from the {here.title} to the {there.title}"
         return None, f"{title}: only an estimate leads {way}, and estimates are left out."
-    if link.relation.pale_barley and is_pale_barley(context.malt_class) is False:
+    dark = context.colour is not None and context.colour > constants().pale_colour_limit
+    if link.relation.pale_barley and (dark or is_pale_barley(context.malt_class) is False):
         return None, f"{title}: {link.formula} holds for pale barley malts only."
     return link, None
 
@@ -194,12 +200,12 @@ def to_basis(start: Start, target: Family, context: Context) -> Outcome:
     if entry.depends_on == "mash" and here != wort_of(target, None):
         crossing, reason = _across(start, own, target, context)
         goal = own
-    way = _way(start, meaning, own, goal, context)
-    if isinstance(way, _Way) and way.moisture and _moisture(context) is None:
-        flags.append("no-moisture")
+    if _is_wet(start) and _moisture(context) is None:
+        flags += ["no-moisture", *(("not-convertible",) if reason else ())]
         sentence = f"{entry.title} is printed as is, and the sheet gives no usable moisture to bring it to dry malt."
         return _unchanged(start, own, target, flags, sentence)
 
+    way = _way(start, meaning, own, goal, context)
     result: Outcome | str = reason or ""
     if isinstance(way, str):
         result = way
@@ -207,19 +213,19 @@ def to_basis(start: Start, target: Family, context: Context) -> Outcome:
         result = _walk(start, meaning, own, way, crossing, target, context, check=True)
     if isinstance(result, Outcome):
         return replace(result, flags=(*flags, *result.flags), reason=assumed)
-    return _kept(start, meaning, own, target, context, flags, result)
+    return _kept(start, meaning, own, target, context, flags, f"{assumed} {result}" if assumed else result)
 
 
 def _kept(
     start: Start, meaning: UnitMeaning, own: Family, target: Family, context: Context, flags: list[Flag], reason: str
 ) -> Outcome:
-    """The figure on its own family, because no relation leads to the basis."""
+    """The figure on its own family, because no relation leads to the basis; in the printed unit if none to its own."""
     flags = [*flags, "not-convertible"]
     if start.parameter == RATIO:
         flags.append("nitrogen-ratio-offset-not-applied")
     way = _way(start, meaning, own, own, context)
-    if isinstance(way, str) or (way.moisture and _moisture(context) is None):
-        return _unchanged(start, own, target, flags, reason)
+    if isinstance(way, str):
+        way = _Way((), _is_wet(start), (), start.unit, own)
     result = _walk(start, meaning, own, way, None, target, context, check=True)
     if isinstance(result, str):
         return _unchanged(start, own, target, flags, reason)
@@ -344,6 +350,8 @@ def convert_alike(start: Start, outcome: Outcome, value: float, target: Family, 
         goal = own
     way = _way(start, meaning, own, goal, context)
     if isinstance(way, str):
-        return None
+        if not kept:
+            return None
+        way = _Way((), _is_wet(start), (), start.unit, own)
     result = _walk(start, meaning, own, way, crossing, target, context, check=False)
     return result.value if isinstance(result, Outcome) else None

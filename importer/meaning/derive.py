@@ -260,7 +260,7 @@ def _ratio_on_basis(
     figure: Figure, exact: float, family: Family, target: Family, context: Context, mash: Mash | None
 ) -> Figure:
     """The computed ratio with its method offset, as for a printed one."""
-    start = Start(RATIO, exact, "%", family, mash if family == "EBC" else None, decimals=2)
+    start = Start(RATIO, round_exact(exact), "%", family, mash if family == "EBC" else None, decimals=2)
     outcome = to_basis(start, target, context)
     flags: list[Flag] = [flag for flag in figure.flags if flag != "not-convertible"]
     if "nitrogen-ratio-offset-applied" not in outcome.flags:
@@ -285,11 +285,12 @@ def _ratio_on_basis(
 
 def _pale(figures: Iterable[Figure], context: Context) -> bool:
     """Whether nothing speaks against a pale barley malt: neither its class nor its colour."""
-    if is_pale_barley(context.malt_class) is False:
+    limit = constants().pale_colour_limit
+    if is_pale_barley(context.malt_class) is False or (context.colour is not None and context.colour > limit):
         return False
     to_ebc = {"EBC": 1.0, "°L": 1.97}
     colours = [f.value * to_ebc[f.unit] for f in figures if f.parameter == "colour" and f.value and f.unit in to_ebc]
-    return all(colour <= constants().pale_colour_limit for colour in colours)
+    return all(colour <= limit for colour in colours)
 
 
 def _estimate(

@@ -25,7 +25,7 @@ class FamilyJudgement:
 
 @dataclass(frozen=True, slots=True)
 class Clue:
-    """What one figure says of the family: its unit, its label, its method cell; ``telling`` clues belong to one only."""
+    """What one row says of the family: its unit, its label, its method cell and its column."""
 
     unit: Unit | None
     label_family: Family | None

@@ -30,9 +30,7 @@ def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[st
     return fields
 
 
-def _field(
-    key: str, entries: Sequence[PrintedHeader], order: object, pages: Mapping[int, Page]
-) -> HeaderField | None:
+def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Mapping[int, Page]) -> HeaderField | None:
     cleaned = [(entry, *_clean(key, entry.text, order)) for entry in entries]
     usable = [item for item in cleaned if item[1]]
     if not usable:

@@ -34,9 +34,13 @@ class ConversionError(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Conversion:
-    """One result with everything that stands behind it. ``spread`` is ± in ``unit``, None where nothing is known."""
+    """One result with everything that stands behind it.
+
+    ``exact`` is the value before rounding; ``spread`` is ± in ``unit``, None where nothing is known.
+    """
 
     value: float
+    exact: float
     unit: str
     topic: str
     steps: tuple[Step, ...]
@@ -220,6 +224,7 @@ def _along(path: tuple[Link, ...], topic: str, value: float, start: _Unit, end: 
         exact, now = result, then
     return Conversion(
         value=now.value,
+        exact=exact,
         unit=now.unit,
         topic=topic,
         steps=tuple(steps),

@@ -1,8 +1,7 @@
-"""Printed figures to recognised ones: which parameter, which number, unit, family and moisture basis, and every doubt."""
+"""Printed figures to recognised ones: parameter, number, unit, family and moisture basis, and every doubt."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
@@ -60,7 +59,7 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
 
 def _has_result(look: _Look) -> bool:
     number = look.number
-    return number is None and bool(look.printed.value.strip()) or (number is not None and number.kind != "blank")
+    return (number is None and bool(look.printed.value.strip())) or (number is not None and number.kind != "blank")
 
 
 # ---------------------------------------------------------------------------------------------- numbers and units
@@ -214,14 +213,21 @@ def _family_doubts(
     if entry.depends_on == "none":
         return []
     said = own or (unit.family if unit is not None else None)
-    if said is not None and match.family is not None and match.family != said and {match.family, said} != {"EBC", "ASBC"}:
+    if (
+        said is not None
+        and match.family is not None
+        and match.family != said
+        and {match.family, said} != {"EBC", "ASBC"}
+    ):
         return [Doubt("family-assumed", f"The label belongs to {match.family} and the row says {said}.")]
     if said is not None:
         return []
     if sheet.source == "assumed":
         return [Doubt("family-assumed", "The sheet does not say which method family (IoB, EBC, ASBC) it stands on.")]
-    if sheet.conflict and not (match.family == family):
-        return [Doubt("family-assumed", "The sheet uses methods of more than one family, and this row does not say which.")]
+    if sheet.conflict and match.family != family:
+        return [
+            Doubt("family-assumed", "The sheet uses methods of more than one family, and this row does not say which.")
+        ]
     if match.family is not None and match.family != family and {match.family, family} != {"EBC", "ASBC"}:
         return [Doubt("family-assumed", f"The label belongs to {match.family} and the sheet to {family}.")]
     return []
@@ -258,7 +264,11 @@ def _unit(
 
 
 def _known_units(entry: Parameter) -> set[str]:
-    return {code for codes in entry.printed_units.values() for code in codes} | set(entry.units.values()) | set(entry.possible)
+    return (
+        {code for codes in entry.printed_units.values() for code in codes}
+        | set(entry.units.values())
+        | set(entry.possible)
+    )
 
 
 def _basis(
@@ -286,7 +296,10 @@ def _basis(
     if entry.basis_settled:
         return entry.basis, []
     return entry.basis, [
-        Doubt("moisture-basis-assumed", f"The sheet does not say whether {entry.title.split(',')[0].lower()} is on dry malt or as is.")
+        Doubt(
+            "moisture-basis-assumed",
+            f"The sheet does not say whether {entry.title.split(',')[0].lower()} is on dry malt or as is.",
+        )
     ]
 
 
@@ -304,9 +317,11 @@ def _number(entry: Parameter, look: _Look, specification: bool) -> tuple[Number,
     if number is None:
         return blank, raw, [Doubt("reading-doubtful", f"“{raw}” could not be read as a number.")]
     if entry.kind == "text":
-        doubts = [] if number.kind in ("word", "not-detected") else [
-            Doubt("label-doubtful", f"{entry.title} is described in words, and the sheet gives {raw}.")
-        ]
+        doubts = (
+            []
+            if number.kind in ("word", "not-detected")
+            else [Doubt("label-doubtful", f"{entry.title} is described in words, and the sheet gives {raw}.")]
+        )
         return replace(blank, text=raw), raw, doubts
     if number.kind == "not-detected":
         return number, raw, []

@@ -16,7 +16,8 @@ class Context:
 
     ``moisture`` is in % as is, ``extract_dry`` in % of dry malt from a mash made up to 450 g. ``lovibond`` is the
     meaning of "°L" that a sheet with both EBC and °L has shown (see ``lovibond_of_pair``). ``malt_class`` is a class of
-    mappings/malt_classes.toml, None where unknown. ``estimates`` False leaves every correlation out.
+    mappings/malt_classes.toml and ``colour`` the malt's in EBC units, None where unknown: some estimates hold for pale
+    barley malts only. ``estimates`` False leaves every correlation out.
     """
 
     moisture: float | None = None
@@ -25,6 +26,7 @@ class Context:
     estimates: bool = True
     lovibond: Literal["srm", "visual"] | None = None
     malt_class: str | None = None
+    colour: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

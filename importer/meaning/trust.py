@@ -18,7 +18,11 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     if page.doubt:
         return [Doubt("reading-doubtful", page.doubt)]
     if figure.number.kind not in ("number", "range"):
-        return [Doubt("reading-doubtful", "It was read from a scan and is not a number that a second reading could confirm.")]
+        return [
+            Doubt(
+                "reading-doubtful", "It was read from a scan and is not a number that a second reading could confirm."
+            )
+        ]
     seen = [text for text in (reading.text for reading in figure.printed.second) if any(c.isdigit() for c in text)]
     if not seen:
         return [Doubt("reading-doubtful", "It was read from a scan, and no second reading confirms it.")]
@@ -26,7 +30,11 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     if not any(number is not None and _agree(number, figure.number) for number in numbers):
         other = "”, “".join(seen[:2])
         return [Doubt("reading-doubtful", f"One reading of the scan gives “{figure.number.text}”, another “{other}”.")]
-    dissent = [text for text, number in zip(seen, numbers, strict=True) if number is not None and not _agree(number, figure.number)]
+    dissent = [
+        text
+        for text, number in zip(seen, numbers, strict=True)
+        if number is not None and not _agree(number, figure.number)
+    ]
     if dissent:
         return [Doubt("reading-doubtful", f"Readings of the scan differ: “{figure.number.text}” and “{dissent[0]}”.")]
     if figure.number.decimals >= 3:
@@ -56,6 +64,5 @@ def odd_decimals(figures: Sequence[Recognised]) -> set[int]:
     return {
         i
         for i, figure in enumerate(figures)
-        if len(usual[figure.parameter]) > 1
-        and usual[figure.parameter].most_common(1)[0][0] != figure.number.decimals
+        if len(usual[figure.parameter]) > 1 and usual[figure.parameter].most_common(1)[0][0] != figure.number.decimals
     }

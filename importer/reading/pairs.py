@@ -32,19 +32,16 @@ class _Piece:
 def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: Terms) -> list[Event]:
     """Header entries and figures of the lines that no table has taken."""
     events: list[Event] = []
-    taken: set[int] = set()
     section: tuple[str, ...] = ()
     for number, line in enumerate(lines):
         if number in used:
             section = ()
             continue
-        if id(line) in taken:
-            continue
         heading = _heading(line, terms)
         if heading is not None:
             section = (heading,)
         pieces = _pieces(line, terms)
-        for event in _line_events(pieces, line, number, lines, used, page, terms, section, taken):
+        for event in _line_events(pieces, line, number, lines, used, page, terms, section):
             events.append(event)
     return events
 
@@ -60,13 +57,13 @@ def _heading(line: Line, terms: Terms) -> str | None:
 
 
 def _pieces(line: Line, terms: Terms) -> list[_Piece]:
-    """Cuts the cells of a line at colons; the words before a colon that make a caption are parted from what precedes."""
+    """Cuts the cells of a line at colons; the caption before a colon is parted from the words before it."""
     pieces: list[_Piece] = []
     for cell in line.cells:
         run: list[int] = []
         for i, word in enumerate(cell.words):
             run.append(i)
-            if word.text.endswith((":", "：")) and len(word.text) > 1 or word.text in (":", "："):
+            if (word.text.endswith((":", "：")) and len(word.text) > 1) or word.text in (":", "："):
                 caption = _caption_tail(cell, run, terms)
                 rest = run[: len(run) - len(caption)]
                 if rest:
@@ -110,7 +107,6 @@ def _line_events(
     page: Page,
     terms: Terms,
     section: tuple[str, ...],
-    taken: set[int],
 ) -> Iterator[Event]:
     i = 0
     while i < len(pieces):
@@ -129,32 +125,42 @@ def _line_events(
             continue
         caption = terms.caption(label)
         if caption is not None and not (terms.is_label(label) and not piece.colon and following is None):
-            event, step = _header(caption, label, pieces, i, line, number, lines, used, terms, taken)
-            if event is not None:
-                yield event
+            entry, step = _header(caption, label, pieces, i, line, number, lines, used, terms)
+            if entry is not None:
+                yield entry
             i += step
             continue
-        if (piece.colon or (following is not None and following.cell.after_leader)) and following is not None:
-            if not following.colon and _has_unit(following.text, terms) and len(label.split()) <= 8:
-                event, step = _figure(label, piece, pieces, i, line, page, terms, section)
-                yield event
-                i += step
-                continue
+        if following is not None and _is_unknown_result(piece, following, label, terms):
+            event, step = _figure(label, piece, pieces, i, line, page, terms, section)
+            yield event
+            i += step
+            continue
         if not piece.colon and caption is None:
             inner = _caption_inside(piece, terms)
             if inner is not None:
                 key, text, value = inner
-                entry = PrintedHeader(key, text, value, line.page, piece.cell.box, sure=False, confidence=piece.cell.confidence)
+                entry = PrintedHeader(
+                    key, text, value, line.page, piece.cell.box, sure=False, confidence=piece.cell.confidence
+                )
                 yield Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry)
         i += 1
+
+
+def _is_unknown_result(piece: _Piece, following: _Piece, label: str, terms: Terms) -> bool:
+    """True for a value with a unit behind a caption that is not known: it must not vanish."""
+    led = piece.colon or following.cell.after_leader
+    return led and not following.colon and _has_unit(following.text, terms) and len(label.split()) <= 8
 
 
 def _is_result(piece: _Piece, terms: Terms) -> bool:
     """True for something that can be the result of the label before it: a value, or a short word ("clear")."""
     if terms.is_value(piece.text):
         return True
-    return len(piece.text.split()) <= 3 and not terms.is_label(piece.text) and not terms.is_unit(piece.text) and (
-        not any(c.isdigit() for c in piece.text)
+    return (
+        len(piece.text.split()) <= 3
+        and not terms.is_label(piece.text)
+        and not terms.is_unit(piece.text)
+        and (not any(c.isdigit() for c in piece.text))
     )
 
 
@@ -263,7 +269,6 @@ def _header(
     lines: Sequence[Line],
     used: frozenset[int],
     terms: Terms,
-    taken: set[int],
 ) -> tuple[Event | None, int]:
     """The entry of a caption: the text to its right, or the text below it where the right is another caption."""
     piece = pieces[at]

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
+from importer.layout.grid import Span
 from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
 
-_METHOD = re.compile(r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE)
-LIMITS_ONLY = "limits"
+_METHOD = re.compile(
+    r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
+)
+Test = Callable[[str], bool]
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,11 +39,11 @@ class Panel:
     batches: bool = False
 
 
-def _share(table: Table, column: int, test: object) -> float:
+def _share(table: Table, column: int, test: Test) -> float:
     texts = [row.cells[column].text for row in table.rows if row.has_value and column in row.cells]
     if not texts:
         return 0.0
-    return sum(bool(test(text)) for text in texts) / len(texts)  # type: ignore[operator]
+    return sum(bool(test(text)) for text in texts) / len(texts)
 
 
 def _content_role(table: Table, column: int, terms: Terms) -> str:
@@ -67,11 +71,12 @@ def _content_role(table: Table, column: int, terms: Terms) -> str:
 def _is_count(texts: Sequence[str]) -> bool:
     """True for a column of row numbers."""
     numbers = [int(text.strip(".):")) for text in texts if text.strip(".):").isdigit()]
-    return len(numbers) >= 0.8 * len(texts) and all(b > a for a, b in zip(numbers, numbers[1:], strict=False))
+    return len(numbers) >= 0.8 * len(texts) and all(b > a for a, b in pairwise(numbers))
 
 
-def find_panels(table: Table, terms: Terms, is_batch: object) -> list[Panel]:
-    """The panels of a table, left to right. ``is_batch`` tells a batch number from other text."""
+def find_panels(table: Table, terms: Terms, is_batch: Test, batch_spans: Sequence[Span] = ()) -> list[Panel]:
+    """The panels of a table, left to right. ``is_batch`` tells a batch number from other text; ``batch_spans`` are
+    the batch columns of a table above, which a table without a head of its own goes on with."""
     roles = [_roles_of(table, i, terms) for i in range(len(table.columns))]
     starts = [i for i, names in enumerate(roles) if "label" in names]
     if not starts:
@@ -83,7 +88,7 @@ def find_panels(table: Table, terms: Terms, is_batch: object) -> list[Panel]:
     panels: list[Panel] = []
     bounds = _panel_bounds(starts, roles)
     for first, last in bounds:
-        panel = _panel(table, roles, first, last, terms, is_batch)
+        panel = _panel(table, roles, first, last, terms, is_batch, batch_spans)
         if panel is not None:
             panels.append(panel)
     return panels
@@ -139,7 +144,13 @@ def _first(roles: Sequence[tuple[str, ...]], first: int, last: int, role: str) -
 
 
 def _panel(
-    table: Table, roles: Sequence[tuple[str, ...]], first: int, last: int, terms: Terms, is_batch: object
+    table: Table,
+    roles: Sequence[tuple[str, ...]],
+    first: int,
+    last: int,
+    terms: Terms,
+    is_batch: Test,
+    batch_spans: Sequence[Span],
 ) -> Panel | None:
     labels = [i for i in range(first, last) if "label" in roles[i]]
     if not labels:
@@ -158,20 +169,24 @@ def _panel(
         results = [
             (i, _family(roles[i]))
             for i in range(first, last)
-            if _family(roles[i]) is not None and i not in limit_columns and not {"typical", "previous", "label"} & set(roles[i])
+            if _family(roles[i]) is not None
+            and i not in limit_columns
+            and not {"typical", "previous", "label"} & set(roles[i])
         ]
     unknown = [i for i in range(first, last) if "value" in roles[i] and i > label]
     doubt: str | None = None
     batches = False
-    if not results and unknown:
+    if not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
+        results, batches = [(i, None) for i in unknown], True
+    elif not results and unknown:
         results, doubt, batches = _from_unknown(table, unknown, is_batch, low, high, spec)
     elif len(stated) > 1 and all(family is None for _, family in results):
         batches = True
         heads = [table.columns[i].head for i in stated]
-        if len({_family_word(h) for h in heads}) == 1 and not any(is_batch(h) for h in heads):  # type: ignore[operator]
+        if len({_family_word(h) for h in heads}) == 1 and not any(is_batch(h) for h in heads):
             batches = True
-    elif results and unknown and any(is_batch(table.columns[i].head) for i in unknown):  # type: ignore[operator]
-        results += [(i, None) for i in unknown if is_batch(table.columns[i].head)]  # type: ignore[operator]
+    elif results and unknown and any(is_batch(table.columns[i].head) for i in unknown):
+        results += [(i, None) for i in unknown if is_batch(table.columns[i].head)]
         batches = True
     limits_only = False
     if not results:
@@ -187,9 +202,26 @@ def _panel(
         else:
             return None
     return Panel(
-        label, groups, tuple(results), units, _first(roles, first, last, "method"), low, high, spec,
-        limits_only, doubt, batches,
+        label,
+        groups,
+        tuple(results),
+        units,
+        _first(roles, first, last, "method"),
+        low,
+        high,
+        spec,
+        limits_only,
+        doubt,
+        batches,
     )
+
+
+def _goes_on(table: Table, columns: Sequence[int], spans: Sequence[Span]) -> bool:
+    """True where value columns stand under the batch columns of a table above, one under each."""
+    if len(columns) != len(spans):
+        return False
+    pairs = zip((table.columns[i].span for i in columns), spans, strict=True)
+    return all(min(a.x1, b.x1) - max(a.x0, b.x0) > -table.em for a, b in pairs)
 
 
 def _family_word(text: str) -> str:
@@ -197,13 +229,13 @@ def _family_word(text: str) -> str:
 
 
 def _from_unknown(
-    table: Table, unknown: Sequence[int], is_batch: object, low: int | None, high: int | None, spec: int | None
+    table: Table, unknown: Sequence[int], is_batch: Test, low: int | None, high: int | None, spec: int | None
 ) -> tuple[list[tuple[int, Family | None]], str | None, bool]:
     """Results among value columns whose head says nothing: a lone one, or one a batch."""
     if len(unknown) == 1:
         return [(unknown[0], None)], None, False
     heads = [table.columns[i].head.strip() for i in unknown]
-    if all(heads) and sum(bool(is_batch(head)) for head in heads) >= len(heads) - 1:  # type: ignore[operator]
+    if all(heads) and sum(bool(is_batch(head)) for head in heads) >= len(heads) - 1:
         return [(i, None) for i in unknown], None, True
     if _has_batch_row(table, unknown):
         return [(i, None) for i in unknown], None, True
@@ -224,6 +256,10 @@ def _has_batch_row(table: Table, columns: Sequence[int]) -> bool:
     """True where a row of the table gives every value column a text of its own, none of them a plain figure."""
     for row in table.rows[:4]:
         texts = [row.cells[i].text for i in columns if i in row.cells]
-        if len(texts) == len(columns) and len(set(texts)) > 1 and all(re.search(r"[A-Za-z]", t) or re.search(r"\d[-/]\d", t) for t in texts):
+        if (
+            len(texts) == len(columns)
+            and len(set(texts)) > 1
+            and all(re.search(r"[A-Za-z]", t) or re.search(r"\d[-/]\d", t) for t in texts)
+        ):
             return True
     return False

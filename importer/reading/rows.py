@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
+from importer.layout.grid import Span
 from importer.layout.lines import Cell
 from importer.layout.tables import Table
 from importer.layout.terms import Terms
@@ -17,28 +18,43 @@ from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Box, Page, SecondReading
 
-_BRACKETED_LIMITS = re.compile(r"^(?P<value>[^(\[]*\d[^(\[]*?)\s*[(\[](?P<limits>[^)\]]*\d[^)\]]*)[)\]]\s*(?P<rest>\S{0,12})$")
+_BRACKETED_LIMITS = re.compile(
+    r"^(?P<value>[^(\[]*\d[^(\[]*?)\s*[(\[](?P<limits>[^)\]]*\d[^)\]]*)[)\]]\s*(?P<rest>\S{0,12})$"
+)
 _NUMBERED = re.compile(r"^\s*\d{1,2}[.)]\s+(?=\S)")
 
 
-def table_events(table: Table, page: Page, terms: Terms) -> list[Event]:
-    """All figures and header entries of a table."""
+@dataclass(frozen=True, slots=True)
+class BatchColumns:
+    """Places and names of the batch columns of a table, for a table below that goes on with them."""
+
+    spans: tuple[Span, ...] = ()
+    lanes: tuple[str, ...] = ()
+
+
+def table_events(table: Table, page: Page, terms: Terms, above: BatchColumns) -> tuple[list[Event], BatchColumns]:
+    """All figures and header entries of a table, and its batch columns (those of the table above if it has none)."""
     events: list[Event] = []
-    for panel in find_panels(table, terms, looks_like_batch):
+    for panel in find_panels(table, terms, looks_like_batch, above.spans):
         groups = _group_texts(table, panel)
-        lanes = _lanes(table, panel)
+        lanes = _lanes(table, panel, above)
         if panel.batches:
+            above = BatchColumns(
+                tuple(table.columns[column].span for column, _ in panel.results), tuple(str(n) for n in lanes.values())
+            )
             events += _head_batches(table, panel, lanes)
         for number, row in enumerate(table.rows):
             if row.has_value:
                 events += _row_events(table, panel, row, groups.get(number, ()), lanes, page, terms)
-    return events
+    return events, above
 
 
-def _lanes(table: Table, panel: Panel) -> dict[int, str | None]:
-    """A name for each batch column: its head where that is a batch number, else its position."""
+def _lanes(table: Table, panel: Panel, above: BatchColumns) -> dict[int, str | None]:
+    """A name for each batch column: its head where that is a batch number, else that of the column above it."""
     if not panel.batches:
         return {column: None for column, _ in panel.results}
+    if len(above.lanes) == len(panel.results) and not any(_batch_in(table.columns[c].head) for c, _ in panel.results):
+        return {column: lane for (column, _), lane in zip(panel.results, above.lanes, strict=True)}
     lanes: dict[int, str | None] = {}
     for position, (column, _) in enumerate(panel.results):
         batch = _batch_in(table.columns[column].head)
@@ -110,9 +126,9 @@ def _row_events(
     events: list[Event] = []
     cells = [(column, family, row.cells.get(column)) for column, family in panel.results]
     if panel.limits_only and not any(cell is not None for _, _, cell in cells):
-        figure = replace(base, value="", box=row.box)
-        if base.low or base.high or base.spec:
-            events.append(Event(Place(table.page, row.box.middle, row.box.x0), figure, limits_only=True, in_table=True))
+        limits = _limits_figure(base, row)
+        if limits.value or base.low or base.high or base.spec:
+            events.append(Event(Place(table.page, row.box.middle, row.box.x0), limits, limits_only=True, in_table=True))
         return events
     for column, family, cell in cells:
         figure = _figure(base, table, panel, row, column, family, cell, page)
@@ -121,6 +137,14 @@ def _row_events(
         place = Place(table.page, row.box.middle, figure.box.x0)
         events.append(Event(place, figure, lane=lanes.get(column), limits_only=panel.limits_only, in_table=True))
     return events
+
+
+def _limits_figure(base: PrintedFigure, row: Row) -> PrintedFigure:
+    """A row of a specification: its limits, or the words that stand in their place ("clear")."""
+    words = [text for text in (base.low, base.high, base.spec) if text and not any(c.isdigit() for c in text)]
+    if words and not any(c.isdigit() for c in base.low + base.high + base.spec):
+        return replace(base, value=words[0], low="", high="", spec="", box=row.box)
+    return replace(base, value="", box=row.box)
 
 
 def _caption_events(
@@ -134,7 +158,9 @@ def _caption_events(
         if cell is None:
             continue
         entry = PrintedHeader(caption, label, cell.text, table.page, cell.box, confidence=cell.confidence)
-        events.append(Event(Place(table.page, row.box.middle, cell.box.x0), header=entry, lane=lanes.get(column), in_table=True))
+        events.append(
+            Event(Place(table.page, row.box.middle, cell.box.x0), header=entry, lane=lanes.get(column), in_table=True)
+        )
     return events
 
 
@@ -250,5 +276,3 @@ def unread_beside(page: Page, box: Box) -> tuple[str, ...]:
         if down > 0.2 * box.height and lost.x1 > box.x0 - reach and lost.x0 < box.x1:
             return ("There is ink beside the figure that could not be read.",)
     return ()
-
-

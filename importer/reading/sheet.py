@@ -15,13 +15,21 @@ from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.events import Event
 from importer.reading.letterhead import letterhead_events
 from importer.reading.pairs import free_events
-from importer.reading.rows import table_events
+from importer.reading.rows import BatchColumns, table_events
 from importer.words import Page
 
 SHARED_DOUBT = "It is printed once for several batches."
 # Limits and ranges in this share of the rows, and no batch number: the sheet is a specification.
 SPECIFICATION_SHARE = 0.6
 _LIMIT_VALUE = re.compile(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min|bis|up to)", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class _Carried:
+    """What a page hands to the next: its last table, which may go on there, and its batch columns."""
+
+    table: Table | None = None
+    batches: BatchColumns = field(default_factory=BatchColumns)
 
 
 @dataclass(slots=True)
@@ -40,31 +48,30 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     """All analyses that are printed on the pages of one document, in reading order."""
     events: list[Event] = []
     notes: dict[int, list[str]] = {}
-    carried: Table | None = None
+    carried = _Carried()
     for page in pages:
         lines = find_lines(page)
-        found, carried, free = _page_events(page, lines, terms, carried)
+        found, carried = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
-        notes[page.number] = [line.text for line in free]
+        notes[page.number] = [line.text for line in lines]
     analyses: list[PrintedAnalysis] = []
     for part in _parts(events):
         analyses += _analyses(part, notes)
     return analyses
 
 
-def _page_events(
-    page: Page, lines: Sequence[Line], terms: Terms, carried: Table | None
-) -> tuple[list[Event], Table | None, list[Line]]:
+def _page_events(page: Page, lines: Sequence[Line], terms: Terms, carried: _Carried) -> tuple[list[Event], _Carried]:
     events: list[Event] = []
     used: set[int] = set()
     for transposed in find_transposed(lines, page, terms):
         events += batch_row_events(transposed, page, terms)
         used |= transposed.lines
     rest = [line for i, line in enumerate(lines) if i not in used]
-    tables = find_tables(rest, page, terms, carried)
+    tables = find_tables(rest, page, terms, carried.table)
     consumed: set[int] = set()
+    batches = carried.batches
     for table in tables:
-        found = table_events(table, page, terms)
+        found, batches = table_events(table, page, terms, batches)
         if found:
             events += found
             consumed |= table.lines
@@ -72,7 +79,7 @@ def _page_events(
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += letterhead_events(page, free, events, terms)
     headed = [table for table in tables if table.headed]
-    return events, (headed[-1] if headed else carried), list(lines)
+    return events, _Carried(headed[-1] if headed else carried.table, batches)
 
 
 def _parts(events: Sequence[Event]) -> list[_Part]:
@@ -125,8 +132,11 @@ def _begins(part: _Part, header: PrintedHeader, new_page: bool) -> bool:
     if header.key == "certificate":
         return part.certificate is not None and part.certificate != text
     if header.key == "malt":
-        return part.malt is not None and part.malt != text and any(e.place.page != 0 for e in part.events) and (
-            header.page != part.events[-1].place.page or new_page
+        return (
+            part.malt is not None
+            and part.malt != text
+            and any(e.place.page != 0 for e in part.events)
+            and (header.page != part.events[-1].place.page or new_page)
         )
     return False
 
@@ -137,8 +147,7 @@ def _analyses(part: _Part, notes: dict[int, list[str]]) -> list[PrintedAnalysis]
     if not lanes:
         return [_analysis(shared, [], notes)]
     return [
-        _analysis(shared, [event for event in part.events if event.lane == lane], notes, lane=lane)
-        for lane in lanes
+        _analysis(shared, [event for event in part.events if event.lane == lane], notes, lane=lane) for lane in lanes
     ]
 
 
@@ -147,7 +156,9 @@ def _analysis(
 ) -> PrintedAnalysis:
     common = [event for event in shared if event.figure is not None]
     figures = [event for event in own if event.figure is not None]
-    results: list[PrintedFigure] = [event.figure for event in figures if event.figure is not None and not event.limits_only]
+    results: list[PrintedFigure] = [
+        event.figure for event in figures if event.figure is not None and not event.limits_only
+    ]
     for event in common:
         if event.figure is not None and not event.limits_only:
             figure = event.figure
@@ -174,8 +185,5 @@ def _analysis(
 
 
 def _headers(events: Sequence[Event]) -> list[PrintedHeader]:
-    """Header entries, the batch's own first; of two for one key both are kept, in order, for the next stage to weigh."""
-    entries = [event.header for event in events if event.header is not None]
-    return [entry for entry in entries if entry is not None]
-
-
+    """Header entries, the batch's own first; of two for one key both are kept for the next stage to weigh."""
+    return [event.header for event in events if event.header is not None]

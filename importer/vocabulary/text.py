@@ -106,6 +106,12 @@ def clean(text: str) -> str:
     return _THOUSAND.sub("1000", text).strip(" -–.:;,*#").replace("\x01", " ")
 
 
+def typeset(text: str) -> str:
+    """A wording of the mappings as ``clean`` would leave it, but with its numbers: "10 % solution", "n x 6.25"."""
+    text = text[:LONGEST]
+    return (text if text.isascii() else _clean_unicode(text)).strip()
+
+
 def _clean_unicode(text: str) -> str:
     text = unicodedata.normalize("NFC", repair(text))
     for letter, name in _GREEK.items():

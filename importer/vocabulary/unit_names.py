@@ -62,6 +62,7 @@ class UnitTable:
     exact: dict[str, str]
     beside_after: dict[str, Basis | None]
     beside_before: dict[str, Basis | None]
+    prepositions: frozenset[str]
 
 
 _DEGREES = str.maketrans({"º": "°", "˚": "°", "ᵒ": "°", "⁰": "°", "∘": "°", "◦": "°", "ß": "ss"})
@@ -146,9 +147,9 @@ def unit_table() -> UnitTable:
         for code, spellings in raw["exact"].items():
             for spelling in spellings:
                 _add(exact, spelling, code, spelling)
-        return UnitTable(
-            entries, spelled, damaged, frozenset(doubtful), exact, _beside(raw, "after"), _beside(raw, "before")
-        )
+        after, before = _beside(raw, "after"), _beside(raw, "before")
+        prepositions = frozenset(word.casefold() for word in _strings(raw["label_words"]["before_unit"], "label_words"))
+        return UnitTable(entries, spelled, damaged, frozenset(doubtful), exact, after, before, prepositions)
     except (KeyError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/units.toml: {fault}") from fault
 

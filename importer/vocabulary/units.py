@@ -151,7 +151,6 @@ def _leading_unit(text: str) -> Split:
 _OPEN = {")": "(", "]": "[", "}": "{", "）": "（", "】": "【"}
 _TRAILING = re.compile(r"[\s,;:–—/|=-]+$|[\s.…·_]{2,}$|\s*\.{2,}\s*$")
 _LEADER = re.compile(r"(?:\s?[._…]){3,}")
-_PREPOSITIONS = frozenset({"in", "en", "em", "v", "w", "i", "as", "su", "po", "ve", "expressed", "ausgedrückt", "units", "unit", "einheit"})
 _SEPARATOR = re.compile(r"\s*[,;:|]\s*|\s+[-–—]\s+|\s*/\s*|\s*[-–—]\s*(?=%)")
 _FOOTNOTE = re.compile(r"[*†‡¹²³:\s]+$")
 _PERCENT_FIRST = re.compile(r"\s*%\s*[-:]?\s*(?=[^\W\d_(])")
@@ -180,7 +179,7 @@ def _tidy(label: str) -> str:
     """A label without separators and prepositions left over at its end."""
     label = _TRAILING.sub("", label.strip())
     words = label.rsplit(None, 1)
-    while len(words) == 2 and words[1].casefold() in _PREPOSITIONS:
+    while len(words) == 2 and words[1].casefold() in unit_table().prepositions:
         label = _TRAILING.sub("", words[0])
         words = label.rsplit(None, 1)
     return label
@@ -188,7 +187,7 @@ def _tidy(label: str) -> str:
 
 def _without_preposition(text: str) -> str:
     words = text.split(None, 1)
-    while len(words) == 2 and words[0].casefold() in _PREPOSITIONS:
+    while len(words) == 2 and words[0].casefold() in unit_table().prepositions:
         text = words[1]
         words = text.split(None, 1)
     return text.strip()

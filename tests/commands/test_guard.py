@@ -66,6 +66,9 @@ def test_a_hang_ends_at_the_time_limit(tmp_path: Path) -> None:
         assert problem.code == "took-too-long"
         assert "2 seconds" in problem.message
         assert "--time-limit" in problem.message
+        scratch = Path((tmp_path / "hang.tmp").read_text())
+        assert scratch.name.startswith("onebasis-")
+        assert not scratch.exists()
         assert reader.read(tmp_path / "next.pdf").problems[0].message.startswith("pid ")
 
 

@@ -50,7 +50,15 @@ def test_a_pdf_may_be_preceded_by_junk(before: bytes) -> None:
 
 def test_a_header_beyond_the_first_kilobyte_is_no_pdf() -> None:
     with pytest.raises(UnsupportedType):
-        kind_of(b"\x01" * 1100 + PDF, "x.pdf")
+        kind_of(b"\x01" * 1100 + PDF, "x")
+
+
+@pytest.mark.parametrize("name", ["x.pdf", "X.PDF", "x.png", "x.xlsx", "x.jpeg"])
+def test_a_name_that_promises_what_is_not_there(name: str) -> None:
+    with pytest.raises(Damaged, match="there is no"):
+        kind_of(b"\x01\x02\x03" * 100, name)
+    with pytest.raises(Damaged, match="there is no"):
+        kind_of(b"not what it says", name)
 
 
 def test_the_name_does_not_decide() -> None:

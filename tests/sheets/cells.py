@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from random import Random
 
-from tests.sheets.content import Content, Row
+from tests.sheets.content import Content
 from tests.sheets.draw import Column, Pen, Table
+from tests.sheets.rows import Row
 
 
 def section_titles(content: Content) -> dict[str, str]:

@@ -95,7 +95,8 @@ _add("total_protein", "total_protein", "nitrogen", 0.75, "dry", EBC="% total_pro
 _add("total_nitrogen", "total_nitrogen", "nitrogen", 0.5, "dry", EBC="% total_nitrogen 2", IoB="% total_nitrogen 2")
 _add("soluble_nitrogen", "soluble_nitrogen", "nitrogen", 0.5, "dry",
      EBC="% soluble_nitrogen 2; mg/100 g soluble_nitrogen*1000 0; % soluble_nitrogen 3",
-     IoB="% soluble_nitrogen_iob 2; % soluble_nitrogen_iob 3", iso65="mg/100 g soluble_nitrogen_iob*1000 0")  # fmt: skip
+     IoB="% soluble_nitrogen_iob 2; % soluble_nitrogen_iob 3",
+     iso65="mg/100 g soluble_nitrogen_iob*1000 0")  # fmt: skip
 _add("soluble_protein", "soluble_protein", "nitrogen", 0.4, "dry", EBC="% soluble_protein 2; % soluble_protein 1",
      ASBC="% soluble_protein 2")  # fmt: skip
 _add("ratio", "nitrogen_ratio", "nitrogen", 0.9, EBC="% kolbach 1; % kolbach 0", IoB="% snr 1; % snr 0",
@@ -199,7 +200,8 @@ METHODS: dict[str, dict[str, tuple[str, ...]]] = {
         "soluble_protein": ("Wort-17",), "beta_glucan": ("Wort-18",), "sieve_7_64": ("Malt-2",),
         "sieve_6_64": ("Malt-2",), "bushel_weight": ("Malt-2",),
     },
-    "IoB": {"moisture": ("2.1",), "dp": ("2.7",), "hwe_dry": ("2.3",), "hwe_as_is": ("2.3",), "fermentability": ("2.15",)},
+    "IoB": {"moisture": ("2.1",), "dp": ("2.7",), "hwe_dry": ("2.3",), "hwe_as_is": ("2.3",),
+            "fermentability": ("2.15",)},
 }  # fmt: skip
 
 

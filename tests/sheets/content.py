@@ -6,20 +6,28 @@ from dataclasses import dataclass, field
 from random import Random
 
 from tests.sheets.concepts import CONCEPTS, Concept, Form, method
+from tests.sheets.decorate import decorate, largest_decoration
 from tests.sheets.headers import Entry, HeaderMaker
 from tests.sheets.names import names
 from tests.sheets.numbers import Limit, limit, number
+from tests.sheets.rows import Cell, Row, basis_in, basis_of_label, evaluate
 from tests.sheets.targets import MASH_DEPENDENT, targets
 from tests.sheets.truth import Certainty, Truth, TruthAnalysis, TruthFigure, TruthRow
 from tests.sheets.unitwords import spell
 from tests.sheets.values import Profile, draw_class, draw_profile
+from tests.sheets.variations import print_twice, rewrite_labels
 from tests.sheets.wording import Wording
 
 CORE = ("moisture", "extract_fine_dry", "hwe_dry", "colour", "ratio")
 GROUPS = ("sieving", "physical", "chemical", "nitrogen", "modification", "wort", "enzymes", "contaminants")
 # Units without which a figure cannot be known: other units of the same size are in use.
 UNIT_DECIDES = names("colour boiled_colour dp fan beta_glucan turbidity deoxynivalenol soluble_nitrogen")
-BARE_PARAMETER_SURE = names("pH text")
+SIEVES = (
+    ("sieve_over_2_8", "sieve_2_5_to_2_8", "sieve_2_2_to_2_5", "sieve_under_2_2"),
+    ("sieve_over_2_8", "sieve_2_5_to_2_8", "sieve_over_2_5", "sieve_2_2_to_2_5", "sieve_under_2_2"),
+    ("sieve_over_2_5", "sieve_under_2_2"),
+    (),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,27 +46,7 @@ class Need:
     blanks: float = 0.0
     missing_units: float = 0.03
     families: tuple[str, ...] = ("EBC", "EBC", "IoB", "ASBC", "iso65")
-    concepts: tuple[str, ...] | None = None
-
-
-@dataclass(slots=True)
-class Cell:
-    text: str
-    truth: TruthFigure | TruthRow | None = None
-
-
-@dataclass(slots=True)
-class Row:
-    """One row. ``unit`` is as printed, empty where the sheet leaves it out."""
-
-    concept: str
-    group: str
-    label: str
-    unit: str
-    method: str
-    limit: Limit
-    cells: list[Cell]
-    typical: str = ""
+    seconds: bool = True
 
 
 @dataclass(slots=True)
@@ -87,12 +75,6 @@ class Content:
 
     def head(self, role: str) -> str:
         return self.words.pick(self.rng, "heads", role)
-
-
-def basis_of_label(wording: str) -> tuple[str, str]:
-    """Takes the tag off a wording: ``FGDB~dry`` is ("FGDB", "dry")."""
-    text, _, tag = wording.partition("~")
-    return text, tag
 
 
 class Composer:
@@ -141,9 +123,13 @@ class Composer:
             self.signal = "stated"
         analyses = [self._analysis(need.kind, p) for p in profiles]
         for entries, analysis in zip(own, analyses, strict=True):
-            for entry in [*shared, *entries]:
-                analysis.header[entry.key] = entry.truth
+            for entry in (*shared, *entries):
+                if entry.key:
+                    analysis.header[entry.key] = entry.truth
         rows = [self._row(c, need, profiles, analyses) for c in self._choose(need, profiles[0])]
+        if need.seconds and rng.random() < 0.12:
+            print_twice(rng, self, rows, profiles, analyses)
+        rewrite_labels(rng, rows)
         self.truth.analyses.extend(analyses)
         family_line = ""
         if self.signal == "stated":
@@ -179,25 +165,26 @@ class Composer:
     def _choose(self, need: Need, profile: Profile) -> list[Concept]:
         rng = self.rng
         chosen = []
+        sieves = rng.choices(SIEVES, (3, 1, 2, 4))[0]
         for concept in CONCEPTS.values():
             forms = concept.forms_for(self.family)
-            if need.concepts is not None and concept.name not in need.concepts:
-                continue
             if not forms or concept.name in profile.absent or not self.words.has("labels", self._wording_key(concept)):
                 continue
             if not need.words and forms[0].unit == "text":
                 continue
             share = concept.share
+            if concept.name.startswith("sieve") and self.family != "ASBC":
+                share = float(concept.name in sieves)
             if concept.group == "contaminants":
                 share *= 1.0 if need.contaminants >= 1 else need.contaminants
                 share = min(1.0, share * 3) if need.contaminants >= 1 else share
-            if need.rows[0] > 24:
+            if need.rows[0] > 24 and concept.group != "sieving":
                 share = min(1.0, share * 2 + 0.15)
-            if concept.name in CORE or rng.random() < share or need.concepts is not None:
+            if concept.name in CORE or rng.random() < share:
                 chosen.append(concept)
         limit_ = rng.randint(*need.rows)
         while len(chosen) > limit_:
-            removable = [c for c in chosen if c.name not in CORE]
+            removable = [c for c in chosen if c.name not in CORE and (c.name not in sieves or len(sieves) > limit_ - 6)]
             if not removable:
                 break
             chosen.remove(rng.choice(removable))
@@ -229,16 +216,14 @@ class Composer:
         rng = self.rng
         form = rng.choice(concept.forms_for(self.family))
         label, says, tag = self._label(concept)
-        unit = self._spell(form.unit)
+        unit = self.spell_unit(form.unit)
         if form.unit == "pH" and rng.random() < 0.25:
             unit = "pH"
         mode = "label" if concept.basis == "as-is" and self.basis_mode in ("note", "none") else self.basis_mode
         if concept.basis and not says and mode in ("unit", "label"):
             key = "dry" if concept.basis == "dry" else "asis"
-            if form.unit == "%":
-                unit = self.unit_marker[key]
-            else:
-                unit = f"{unit} {self.unit_marker[key].lstrip('%, ')}"
+            marker = self.unit_marker[key]
+            unit = marker if form.unit == "%" else f"{unit} {marker.lstrip('%, ')}"
             says = True
         certainty, why = self._certainty(concept, form, label, says, tag)
         if form.unit not in ("text", "pH", "") and rng.random() < need.missing_units and concept.parameter:
@@ -247,11 +232,10 @@ class Composer:
                 certainty, why = "ambiguous", "no unit"
             elif certainty != "ambiguous":
                 certainty, why = "either", "no unit"
-            if concept.basis and "%" not in label and not basis_in(label, self.marker) and not tag:
-                certainty, why = (
-                    ("ambiguous", "no basis") if concept.name.startswith(("extract", "hwe")) else ("either", "")
-                )
-        true = [0.0 if form.unit == "text" else _evaluate(p, form.source) for p in profiles]
+            if concept.basis and not basis_in(label, self.marker) and not tag:
+                extract = concept.name.startswith(("extract", "hwe"))
+                certainty, why = ("ambiguous", "no moisture basis") if extract else ("either", "no unit")
+        true = [0.0 if form.unit == "text" else evaluate(p, form.source) for p in profiles]
         decimals = form.decimals
         if concept.name == "colour" and form.unit == "EBC" and true[0] > 60:
             decimals = 0
@@ -260,7 +244,7 @@ class Composer:
         bounds = Limit("", "", "")
         typical = ""
         if form.unit != "text" and need.limits and rng.random() < need.limit_share:
-            middle = sum(true) / len(true)
+            middle = max(sum(true) / len(true), largest_decoration(concept.name, form.unit))
             bounds = limit(rng, concept.name, middle, decimals, self.comma, self.limit_style)
             typical = number(middle * rng.uniform(0.97, 1.03), decimals, self.comma)
         cells = [self._cell(concept, form, t, decimals, label, unit, certainty, why, bounds, a, need)
@@ -269,7 +253,7 @@ class Composer:
         reference = method(concept.name, self.family, body, rng.randint(0, 5)) if need.methods else ""
         return Row(concept.name, concept.group, label, unit, reference, bounds, cells, typical)
 
-    def _spell(self, code: str) -> str:
+    def spell_unit(self, code: str) -> str:
         """A laboratory spells a unit one way through a sheet."""
         if code not in self.spellings:
             self.spellings[code] = spell(code, self.rng, self.language, self.kept)
@@ -307,7 +291,7 @@ class Composer:
             concept.parameter or "", label, text, form.unit, unit, self.true_family, concept.basis,
             number=printed, low=bounds.low, high=bounds.high, certainty=certainty, why=why,
         )  # fmt: skip
-        self._decorate(concept, form, figure, decimals, printed)
+        decorate(rng, self.words, self.comma, concept, form, figure)
         if concept.parameter is None:
             row = TruthRow(label, figure.value, unit, concept.may_be)
             analysis.unrecognised.append(row)
@@ -316,48 +300,3 @@ class Composer:
             figure.targets = targets(concept.parameter, form.unit, self.true_family, self.mash, figure.number)
         analysis.figures.append(figure)
         return Cell(figure.value, figure)
-
-    def _decorate(self, concept: Concept, form: Form, figure: TruthFigure, decimals: int, printed: float) -> None:
-        """Bounds, ranges and words instead of the plain number, where laboratories print them."""
-        rng = self.rng
-        roll = rng.random()
-        space = rng.choice(("", " "))
-        if form.unit == "text":
-            figure.value = self.words.pick(rng, "words", concept.name)
-            figure.text, figure.number = figure.value, None
-        elif concept.name == "filtration" and roll < 0.35:
-            figure.value = self.words.pick(rng, "words", "filtration")
-            figure.text, figure.number, figure.certainty = figure.value, None, "either"
-        elif concept.name == "saccharification_time" and roll < 0.3:
-            low = 10.0 if printed >= 10 else 5.0
-            dash = rng.choice((" - ", "-", "–"))
-            figure.value = f"{low:.0f}{dash}{low + 5:.0f}"
-            figure.bound, figure.range, figure.number = "range", (low, low + 5), None
-        elif concept.name == "saccharification_time" and roll < 0.5:
-            top = 10.0 if printed < 10 else 15.0
-            figure.value, figure.bound, figure.number = f"<{space}{top:.0f}", "<", top
-        elif concept.group == "contaminants" and concept.name != "dms_precursor" and roll < 0.4:
-            bound = {"ndma": 1.0, "arsenic": 0.1, "lead": 0.1, "cadmium": 0.05, "ochratoxin_a": 0.5, "aflatoxin_b1": 0.5,
-                     "deoxynivalenol": 50.0, "zearalenone": 10.0, "glycosidic_nitrile": 0.5}.get(concept.name, 5.0)  # fmt: skip
-            if form.unit == "mg/kg" and concept.name == "deoxynivalenol":
-                bound = 0.2
-            places = 0 if bound >= 5 else 2 if bound < 0.1 else 1
-            figure.value, figure.bound = f"<{space}{number(bound, places, self.comma)}", "<"
-            figure.number = bound
-        elif concept.group == "contaminants" and roll < 0.5:
-            figure.value = self.words.pick(rng, "words", "nd")
-            figure.text, figure.number, figure.certainty = figure.value, None, "either"
-
-
-def basis_in(label: str, markers: dict[str, str]) -> bool:
-    """Whether the label holds a moisture basis marker."""
-    return any(m.strip(", ()") in label for m in markers.values())
-
-
-def _evaluate(profile: Profile, source: str) -> float:
-    """``fan``, ``colour/1.97``, ``soluble_nitrogen*1000``."""
-    for sign in "/*":
-        name, found, factor = source.partition(sign)
-        if found:
-            return profile[name] / float(factor) if sign == "/" else profile[name] * float(factor)
-    return profile[source]

@@ -9,10 +9,10 @@ from io import BytesIO
 from random import Random
 from typing import Literal
 
-from reportlab.lib.pagesizes import A4, LETTER
-from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
-from reportlab.pdfgen.canvas import Canvas
+from reportlab.lib.pagesizes import A4, LETTER  # type: ignore[import-untyped]
+from reportlab.pdfbase import pdfmetrics  # type: ignore[import-untyped]
+from reportlab.pdfbase.ttfonts import TTFont  # type: ignore[import-untyped]
+from reportlab.pdfgen.canvas import Canvas  # type: ignore[import-untyped]
 
 _FOLDER = "/usr/share/fonts/truetype"
 _FILES = {
@@ -32,7 +32,7 @@ def _font(name: str) -> str:
     """Registers a font file the first time that it is used."""
     if name in STANDARD or name in _BOLD.values():
         return name
-    base, _, bold = name.partition("-Bold")
+    base = name.removesuffix("-Bold")
     path = _FILES[base]
     if name.endswith("-Bold"):
         path = path.removesuffix("-Regular") + "-Bold"
@@ -79,7 +79,8 @@ def draw_look(rng: Random) -> Look:
     """A look by chance."""
     size = rng.choice((7.5, 8.0, 8.5, 9.0, 9.0, 9.5, 10.0, 10.5))
     return Look(
-        font=rng.choice(FONTS), size=size, page=rng.choice((A4, A4, A4, LETTER)), margin=rng.choice((36.0, 48.0, 57.0, 70.0)),
+        font=rng.choice(FONTS), size=size, page=rng.choice((A4, A4, A4, LETTER)),
+        margin=rng.choice((36.0, 48.0, 57.0, 70.0)),
         pad=rng.choice((1.5, 2.5, 3.5, 5.0)), rules=rng.choice(("grid", "rows", "zebra", "none", "frame")),
         line=rng.choice((0.25, 0.5, 0.5, 0.8, 1.2)), line_grey=rng.choice((0.0, 0.0, 0.3, 0.6)),
         shade=rng.choice((0.8, 0.88, 0.93)), head_shade=rng.random() < 0.5, head_bold=rng.random() < 0.8,
@@ -203,7 +204,7 @@ class Column:
 
 @dataclass(slots=True)
 class Table:
-    """Rows of texts under columns. A row of one text is a section row; ``marks`` raises footnote signs by (row, column)."""
+    """Rows of texts under columns; a row of one text is a section row. ``marks``: footnote signs by (row, column)."""
 
     columns: list[Column]
     rows: list[list[str]]
@@ -214,27 +215,33 @@ class Table:
     second_line: dict[int, str] = field(default_factory=dict)
 
     def fit(self, pen: Pen, available: float) -> None:
-        look = pen.look
-        gap = 2 * max(look.pad, 2.5) + 2
-        for i, column in enumerate(self.columns):
-            if column.width:
-                continue
-            texts = [r[i] for r in self.rows if len(r) > 1]
-            wide = max([pen.size_of(t, bold=True) for t in texts] or [0.0])
-            title = column.title.upper() if look.upper_heads else column.title
-            longest = max([pen.size_of(w, bold=True) for w in title.split()] or [0.0])
-            heads = [pen.size_of(w, bold=True) for line in self.head_lines for w in line[i].split()]
-            column.width = max(wide, longest, *heads, 18.0) + gap if heads else max(wide, longest, 18.0) + gap
-            if column.most:
-                column.width = min(column.width, column.most)
-        total = sum(c.width for c in self.columns)
-        if total > available:
-            widest = max(self.columns, key=lambda c: c.width)
-            widest.width = max(widest.width - (total - available), 60.0)
-        elif look.full_width:
-            share = (available - total) / len(self.columns)
-            for column in self.columns:
-                column.width += share
+        """Sets the widths of the columns; the type gets smaller where they would not fit otherwise."""
+        fixed = [c.width for c in self.columns]
+        while True:
+            widths = [max(w, self._longest_word(pen, i)) if w else self._natural(pen, i) for i, w in enumerate(fixed)]
+            excess = sum(widths) - available
+            widest = max(range(len(widths)), key=widths.__getitem__)
+            least = max(60.0, self._longest_word(pen, widest))
+            if excess <= max(widths[widest] - least, 0.0) or pen.look.size < 5:
+                break
+            pen.look = replace(pen.look, size=pen.look.size * 0.93)
+        if excess > 0:
+            widths[widest] = max(widths[widest] - excess, least)
+        for column, width in zip(self.columns, widths, strict=True):
+            column.width = width + (-excess / len(widths) if excess < 0 and pen.look.full_width else 0.0)
+
+    def _natural(self, pen: Pen, i: int) -> float:
+        """The width of a column's widest text, of the words of its heads, or what it may have at most."""
+        column, look = self.columns[i], pen.look
+        title = column.title.upper() if look.upper_heads else column.title
+        words = [*title.split(), *(w for line in self.head_lines for w in line[i].split())]
+        texts = [r[i] for r in self.rows if len(r) > 1]
+        wide = max([18.0, *(pen.size_of(t, bold=True) for t in (*texts, *words))]) + 2 * max(look.pad, 2.5) + 2
+        return max(min(wide, column.most), self._longest_word(pen, i)) if column.most else wide
+
+    def _longest_word(self, pen: Pen, i: int) -> float:
+        words = [w for r in self.rows if len(r) > 1 for w in r[i].split()]
+        return max([0.0, *(pen.size_of(w, bold=True) for w in words)]) + 2 * max(pen.look.pad, 2.5) + 2
 
     def draw(self, pen: Pen, x: float | None = None, available: float | None = None) -> None:
         """Draws from ``pen.y`` downwards and leaves ``pen.y`` below the table, on new pages where needed."""
@@ -244,7 +251,7 @@ class Table:
             self._head(pen, x)
         top = pen.y
         for number, row in enumerate(self.rows):
-            height = self._height(pen, row, number)
+            height = self.height(pen, row, number)
             if pen.y + height > pen.bottom:
                 self._frame(pen, x, top)
                 pen.new_page()
@@ -272,7 +279,8 @@ class Table:
         gap = 2 * max(pen.look.pad, 2.5)
         return [pen.wrap(t, c.width - gap, bold=bold or c.bold) for t, c in zip(row, self.columns, strict=True)]
 
-    def _height(self, pen: Pen, row: list[str], number: int) -> float:
+    def height(self, pen: Pen, row: list[str], number: int) -> float:
+        """How high a row is when its texts are wrapped to the columns."""
         look = pen.look
         count = 1 if len(row) == 1 else max(len(lines) for lines in self._lines(pen, row, look.label_bold))
         extra = 0.95 * look.size if number in self.second_line else 0.0

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from tests.sheets.content import basis_of_label
 from tests.sheets.numbers import number
+from tests.sheets.rows import basis_of_label
 from tests.sheets.targets import targets
 from tests.sheets.truth import Certainty, TruthFigure
 from tests.sheets.values import Profile

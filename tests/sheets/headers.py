@@ -38,6 +38,8 @@ CUSTOMERS = {
     "pl": ("Browar Pod Czaplą",),
     "pt": ("Cervejaria da Garça",),
 }
+# How often an entry is printed for a batch.
+OFTEN = {"produced_on": 0.45, "analysed_on": 0.6, "best_before": 0.3, "quantity": 0.45, "variety": 0.5}
 VARIETIES = ("Brindale", "Tessaly", "Corvane", "Aurinka", "Peltona", "Solvane", "Merrowin", "Kestrelle")
 BRANDS = ("", "", "", " Selecta", " Heritage", " Premium", " 'Lark'", " No. 1", " Export")
 FOOTERS = {
@@ -65,6 +67,28 @@ ADDRESSES = {
     "sk": ("Sladovnícka 17", "999 05 Jačmenné"),
     "pl": ("ul. Słodowa 29", "99-998 Kłosów"),
     "pt": ("Rua da Cevada 51", "9999-104 Trigal"),
+}
+
+
+# Captions of no header key: whoever takes them for one is wrong.
+OTHERS = {
+    "en": (
+        ("Sample no.", "{n}"),
+        ("Silo", "{s}"),
+        ("Truck", "QB {n} TN"),
+        ("Analyst", "J. Harlow"),
+        ("Steeping no.", "{s}"),
+    ),
+    "de": (("Proben-Nr.", "{n}"), ("Silo", "{s}"), ("LKW-Kennzeichen", "QB-{n}"), ("Probenehmer", "J. Harlau")),
+    "fr": (("Échantillon n°", "{n}"), ("Silo", "{s}"), ("Camion", "QB-{n}-TN"), ("Analyste", "J. Harlou")),
+    "nl": (("Monsternummer", "{n}"), ("Silo", "{s}"), ("Vrachtwagen", "QB-{n}")),
+    "es": (("Muestra nº", "{n}"), ("Silo", "{s}"), ("Camión", "QB {n}")),
+    "cs": (("Vzorek č.", "{n}"), ("Silo", "{s}"), ("SPZ vozidla", "QB {n}")),
+    "da": (("Prøvenr.", "{n}"), ("Silo", "{s}"), ("Vogn", "QB {n}")),
+    "it": (("Campione n.", "{n}"), ("Silo", "{s}"), ("Targa", "QB {n}")),
+    "sk": (("Vzorka č.", "{n}"), ("Silo", "{s}")),
+    "pl": (("Nr próbki", "{n}"), ("Silos", "{s}")),
+    "pt": (("Amostra n.º", "{n}"), ("Silo", "{s}")),
 }
 
 
@@ -137,8 +161,7 @@ class HeaderMaker:
             shared.append(self._entry("order", order))
         certificate = rng.random() < 0.35
         delivered = rng.random() < 0.25
-        wanted = [k for k, share in (("produced_on", 0.45), ("analysed_on", 0.6), ("best_before", 0.3), ("quantity", 0.45),
-                                     ("variety", 0.5)) if rng.random() < share]  # fmt: skip
+        wanted = [key for key, share in OFTEN.items() if rng.random() < share]
         if certificate:
             text = rng.choice(
                 (f"COA-{self.year}-{rng.randint(1, 999):04d}", f"ZA {self.year % 100}/{rng.randint(1, 999)}")
@@ -164,6 +187,10 @@ class HeaderMaker:
                 else:
                     entries.append(self._entry(key, rng.choice(VARIETIES)))
             own.append(entries)
+        if rng.random() < 0.25:
+            caption, text = rng.choice(OTHERS[self.words.language])
+            text = text.format(n=rng.randint(1000, 9899), s=rng.randint(2, 48))
+            shared.append(Entry("", caption, text, TruthHeader(text, text, required=False)))
         if batches == 1 and rng.random() < 0.8:
             rng.shuffle(shared)
         return shared, own

@@ -167,9 +167,14 @@ def spec_beside(content: Content, look: Look) -> bytes:
     rng = content.rng
     pen = _page(content, look)
     roles = rng.choice(
-        (["label", "unit", "spec", "result"], ["label", "result", "spec", "unit"], ["label", "typical", "result", "unit"],
-         ["label", "unit", "result", "typical"], ["label", "unit", "typical", "min", "max", "result"])
-    )  # fmt: skip
+        (
+            ["label", "unit", "spec", "result"],
+            ["label", "result", "spec", "unit"],
+            ["label", "typical", "result", "unit"],
+            ["label", "unit", "result", "typical"],
+            ["label", "unit", "typical", "min", "max", "result"],
+        )
+    )
     table_of(content, list(roles), pen).draw(pen)
     return _close(pen, content)
 
@@ -178,13 +183,11 @@ def spec_beside(content: Content, look: Look) -> bytes:
 def wrapped_labels(content: Content, look: Look) -> bytes:
     """Long labels broken over two or three lines in a narrow column."""
     rng = content.rng
-    look = with_rules(look, rules=rng.choice(("grid", "none", "rows")), valign=rng.choice(("top", "middle")), full_width=False,
-                      pad=max(look.pad, 3.5))  # fmt: skip
+    rules, valign = rng.choice(("grid", "none", "rows")), rng.choice(("top", "middle"))
+    look = with_rules(look, rules=rules, valign=valign, full_width=False, pad=max(look.pad, 3.5))
     pen = _page(content, look)
     table = table_of(content, ["label", "method", "unit", "result"], pen)
     table.columns[0].width = rng.choice((75.0, 85.0, 95.0))
-    for column in table.columns[2:]:
-        column.title = column.title
     table.draw(pen)
     return _close(pen, content)
 

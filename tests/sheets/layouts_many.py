@@ -88,7 +88,9 @@ def several_pages(content: Content, look: Look) -> bytes:
     pen = Pen(look)
     blocks.footers(pen, content, pages=2)
     blocks.top(pen, content)
-    roles = rng.choice((["label", "unit", "result"], ["label", "result", "unit", "spec"], ["label", "unit", "min", "max", "result"]))
+    roles = rng.choice(
+        (["label", "unit", "result"], ["label", "result", "unit", "spec"], ["label", "unit", "min", "max", "result"])
+    )
     table = table_of(content, list(roles), pen, sections=rng.random() < 0.5)
     table.repeat_head = rng.random() < 0.5
     if pen.y + len(table.rows) * (look.size * 1.18 + 2 * look.pad) < pen.bottom:  # it would fit: break it by hand
@@ -168,7 +170,9 @@ def sections_of_batches(content: Content, look: Look) -> bytes:
 
 
 @layout(
-    "families-columns", Need(rows=(5, 9), families=("EBC",), missing_units=0.0), languages=("en", "de", "fr", "es", "nl", "it")
+    "families-columns",
+    Need(rows=(5, 9), families=("EBC",), missing_units=0.0),
+    languages=("en", "de", "fr", "es", "nl", "it"),
 )
 def families_columns(content: Content, look: Look) -> bytes:
     """IoB, EBC and ASBC columns side by side: parameter and unit depend on the column."""

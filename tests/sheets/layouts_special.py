@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from tests.sheets import blocks
 from tests.sheets.cells import table_of
-from tests.sheets.content import Content, Need, Row, basis_of_label
+from tests.sheets.content import Content, Need
 from tests.sheets.draw import Column, Look, Pen, Table, with_rules
 from tests.sheets.numbers import number
 from tests.sheets.registry import layout
+from tests.sheets.rows import Row, basis_of_label
 from tests.sheets.truth import TruthFigure, TruthHeader, TruthRow
 from tests.sheets.wording import Wording
 
@@ -57,7 +58,10 @@ def specification(content: Content, look: Look) -> bytes:
         if rng.random() < 0.5:
             for line, row in zip(table.rows, content.rows, strict=True):
                 line.extend((row.limit.low, row.limit.high))
-            table.columns += [Column(content.head("min"), look.value_align), Column(content.head("max"), look.value_align)]
+            table.columns += [
+                Column(content.head("min"), look.value_align),
+                Column(content.head("max"), look.value_align),
+            ]
     else:
         limits_only(content)
         roles = ["label", "unit", "min", "max"] if form == "limits" else ["label", "spec", "unit"]
@@ -95,7 +99,14 @@ def barley_and_malt(content: Content, look: Look) -> bytes:
 
 
 PARENTS = {
-    "extract": ("extract_fine_dry", "extract_fine_as_is", "extract_coarse_dry", "hwe_dry", "hwe_as_is", "fine_coarse_difference"),
+    "extract": (
+        "extract_fine_dry",
+        "extract_fine_as_is",
+        "extract_coarse_dry",
+        "hwe_dry",
+        "hwe_as_is",
+        "fine_coarse_difference",
+    ),
     "protein": ("total_protein", "soluble_protein"),
     "nitrogen": ("total_nitrogen", "soluble_nitrogen"),
     "colour": ("colour", "boiled_colour"),
@@ -103,7 +114,11 @@ PARENTS = {
 }
 
 
-@layout("nounless-children", Need(rows=(12, 20), missing_units=0.0), languages=("en", "de", "fr", "nl", "es", "cs", "da", "it"))
+@layout(
+    "nounless-children",
+    Need(rows=(12, 20), missing_units=0.0),
+    languages=("en", "de", "fr", "nl", "es", "cs", "da", "it"),
+)
 def nounless_children(content: Content, look: Look) -> bytes:
     """The noun stands in a heading (Nitrogen), the rows below say only ``total`` and ``soluble``."""
     rng, words = content.rng, content.words
@@ -117,13 +132,19 @@ def nounless_children(content: Content, look: Look) -> bytes:
     in_label = rng.random() < 0.5
 
     def line(row: Row, label: str) -> list[str]:
-        return [f"{label} ({row.unit})" if in_label and row.unit else label, row.cells[0].text] + ([] if in_label else [row.unit])
+        return [f"{label} ({row.unit})" if in_label and row.unit else label, row.cells[0].text] + (
+            [] if in_label else [row.unit]
+        )
 
     for row in content.rows:
         if row.concept in done:
             continue
         parent = next((p for p, kids in PARENTS.items() if row.concept in kids), None)
-        kids = [k for k in PARENTS.get(parent or "", ()) if k in by_name and (parent == "sieving" or words.has("children", _child(k)))]
+        kids = [
+            k
+            for k in PARENTS.get(parent or "", ())
+            if k in by_name and (parent == "sieving" or words.has("children", _child(k)))
+        ]
         if parent is None or len(kids) < 2 or row.concept not in kids:
             done.add(row.concept)
             lines.append(line(row, row.label))
@@ -156,7 +177,7 @@ def _child_label(content: Content, concept: str, row: Row) -> str:
     basis = truth.basis if isinstance(truth, TruthFigure) else None
     marker = content.composer.marker["asis" if basis == "as-is" else "dry"]
     says_unit = any(m.split()[-1] in row.unit for m in content.composer.unit_marker.values()) and " " in row.unit
-    if not basis or says_unit or content.composer.basis_mode in ("note", "none") and basis == "dry":
+    if not basis or says_unit or (content.composer.basis_mode in ("note", "none") and basis == "dry"):
         return text.replace("{b}", "")
     return text.replace("{b}", marker if marker.startswith(",") else f" {marker}")
 
@@ -172,7 +193,8 @@ def bilingual(content: Content, look: Look) -> bytes:
     blocks.footers(pen, content)
     entries = []
     for entry in (*content.shared, *content.own[0]):
-        caption = f"{entry.caption}{sign.replace(' - ', ' / ')}{english.pick(rng, 'captions', entry.key)}"
+        second = f" / {english.pick(rng, 'captions', entry.key)}" if entry.key else ""
+        caption = entry.caption + second
         entries.append(type(entry)(entry.key, caption, entry.text, entry.truth))
     blocks.top(pen, content, form=rng.choice((blocks.header_lines, blocks.header_pairs)), entries=entries)
     for row in content.rows:
@@ -212,7 +234,7 @@ def title_holds_batch(content: Content, look: Look) -> bytes:
     blocks.footers(pen, content)
     blocks.letterhead(pen, content)
     blocks.title(pen, content)
-    own = {e.key: e for e in (*content.shared, *content.own[0])}
+    own = {e.key or "other": e for e in (*content.shared, *content.own[0])}
     first = f"{own['malt'].text}, {own['batch'].caption} {own['batch'].text}"
     pen.text(pen.left, pen.y, first, bold=True, size=look.size * 1.15)
     pen.y += look.size * 1.8

@@ -97,14 +97,17 @@ class Limit:
 
 
 _MAXIMUM = names(
-    "moisture fine_coarse_difference viscosity beta_glucan pug whole_grains glassy_grains sieve_under_2_2 foreign_matter "
-    "broken_grains dms_precursor glycosidic_nitrile ndma sulphur_dioxide arsenic lead cadmium deoxynivalenol zearalenone "
-    "ochratoxin_a aflatoxin_b1 turbidity saccharification_time filtration boiled_colour sieve_5_64_through half_glassy "
-    "gushing t2_ht2 fumonisins phenols lipoxygenase")
+    "moisture fine_coarse_difference viscosity beta_glucan pug whole_grains glassy_grains sieve_under_2_2 "
+    "foreign_matter broken_grains dms_precursor glycosidic_nitrile ndma sulphur_dioxide arsenic lead cadmium "
+    "deoxynivalenol zearalenone ochratoxin_a aflatoxin_b1 turbidity saccharification_time filtration "
+    "boiled_colour sieve_5_64_through half_glassy gushing t2_ht2 fumonisins phenols lipoxygenase"
+)
 _MINIMUM = names(
-    "extract_fine_dry extract_fine_as_is extract_coarse_dry extract_coarse_as_is hwe_dry hwe_as_is hwe_fine_dry friability "
-    "homogeneity dp alpha_amylase fan sieve_over_2_8 sieve_over_2_5 final_attenuation relative_extract_45 fermentability "
-    "predicted_spirit_yield thousand_corn_weight hectolitre_weight bushel_weight varietal_purity")
+    "extract_fine_dry extract_fine_as_is extract_coarse_dry extract_coarse_as_is hwe_dry hwe_as_is "
+    "hwe_fine_dry friability homogeneity dp alpha_amylase fan sieve_over_2_8 sieve_over_2_5 final_attenuation "
+    "relative_extract_45 fermentability predicted_spirit_yield thousand_corn_weight hectolitre_weight "
+    "bushel_weight varietal_purity"
+)
 
 
 def limit(rng: Random, concept: str, value: float, decimals: int, comma: bool, style: str) -> Limit:

@@ -16,7 +16,8 @@ MASH_DEPENDENT = names(
     "extract_fine_dry extract_fine_as_is extract_coarse_dry extract_coarse_as_is fine_coarse_difference colour "
     "boiled_colour soluble_nitrogen soluble_protein nitrogen_ratio free_amino_nitrogen beta_glucan viscosity "
     "saccharification_time filtration turbidity clarity odour wort_ph final_attenuation relative_extract_45 "
-    "fermentability fermentable_extract")
+    "fermentability fermentable_extract"
+)
 _LOOSE = names("saccharification_time filtration turbidity clarity odour wort_ph")
 _SAME = {
     ("hectolitre_weight", "lb/bu"): (1.28719, "kg/hL"),

@@ -7,7 +7,7 @@ from dataclasses import asdict, dataclass, field
 from typing import Any, Literal
 
 Certainty = Literal["sure", "either", "ambiguous"]
-"""``sure``: a good reader accepts it. ``either``: a careful reader may ask. ``ambiguous``: an honest reader must ask."""
+"""``sure``: a good reader accepts it. ``either``: a careful one may ask. ``ambiguous``: an honest one must ask."""
 
 Basis = Literal["dry", "as-is"]
 

@@ -7,7 +7,7 @@ from functools import cache
 from importlib import import_module
 from random import Random
 
-LANGUAGES = ("en", "de")
+LANGUAGES = ("en", "de", "fr", "nl", "es", "cs", "da", "it", "sk", "pl", "pt")
 MAIN_LANGUAGES = LANGUAGES[:8]
 
 

@@ -44,17 +44,21 @@ def _cut(grey: Grey, start: int, stop: int | None, axis: int) -> Grey:
     return grey[start:stop] if axis == 0 else grey[:, start:stop]
 
 
-def closed(grey: Grey, reach: int) -> Grey:
-    """Fill what is dark and smaller than 2 x ``reach`` + 1 pixels with the paper around it."""
-    wide = widen(widen(grey, reach, 0), reach, 1)
-    return narrow(narrow(wide, reach, 0), reach, 1)
+def closed(grey: Grey, across: int, down: int) -> Grey:
+    """Fill what is dark and holds no block of 2 x ``across`` + 1 by 2 x ``down`` + 1 pixels with the paper around it."""
+    wide = widen(widen(grey, down, 0), across, 1)
+    return narrow(narrow(wide, down, 0), across, 1)
 
 
 def paper_under(grey: Grey, reach: int, shrink: int) -> Grey:
-    """The level of the paper under each pixel, worked out on a picture ``shrink`` times smaller."""
+    """The level of the paper under each pixel, worked out on a picture ``shrink`` times smaller.
+
+    The block is wider than high: no stroke of a letter holds it, and the tinted stripe of one row does.
+    """
     height, width = grey.shape
     small = _block_max(grey, shrink)
-    paper = closed(small, max(1, round(reach / shrink)))
+    across = max(1, round(reach / shrink))
+    paper = closed(small, across, max(1, (across + 1) // 2))
     soft = Image.fromarray(paper).filter(ImageFilter.BoxBlur(1))
     covered = (0, 0, width / shrink, height / shrink)
     return np.asarray(soft.resize((width, height), Image.Resampling.BILINEAR, box=covered))
@@ -123,6 +127,23 @@ class Marks:
 
     def take(self, which: Mask | Ints) -> Marks:
         return Marks(self.x0[which], self.top[which], self.x1[which], self.bottom[which], self.area[which])
+
+    def box(self, index: int) -> tuple[int, int, int, int]:
+        """Left, top, right, bottom of one mark."""
+        return int(self.x0[index]), int(self.top[index]), int(self.x1[index]), int(self.bottom[index])
+
+    def transposed(self) -> Marks:
+        """The marks with rows and columns exchanged."""
+        return Marks(self.top, self.x0, self.bottom, self.x1, self.area)
+
+    def plus(self, other: Marks) -> Marks:
+        return Marks(
+            np.concatenate([self.x0, other.x0]),
+            np.concatenate([self.top, other.top]),
+            np.concatenate([self.x1, other.x1]),
+            np.concatenate([self.bottom, other.bottom]),
+            np.concatenate([self.area, other.area]),
+        )
 
 
 def runs(mask: Mask) -> tuple[Ints, Ints, Ints]:

@@ -12,24 +12,32 @@ if TYPE_CHECKING:
     from importer.intake.prepare.ink import Marks, Mask
 
 LENGTH = 3.5  # of the glyph height: no stroke of a letter is as long
+SIDE = 1.4  # of the glyph height: the side of a box, where it meets a level line
 THICKNESS = 0.45
 GAP = 1  # half the pixels that a scan may break a line by
 FILLED = 0.9  # of a run is ink
+MEET = 3  # pixels between the end of a box's side and the line that it meets
 ATTACHED = 0.3  # of the length of a row of letters that touch has strokes above or below; a line has less
 
 
 def find_rules(ink: Mask, glyph: float) -> tuple[Marks, Marks, Mask]:
     """Level lines, upright lines, and the mask of all their pixels."""
-    level_mask, level = _level(ink, glyph)
-    upright_mask, upright = _level(np.ascontiguousarray(ink.T), glyph)
-    upright = type(upright)(upright.top, upright.x0, upright.bottom, upright.x1, upright.area)
-    return level, upright, level_mask | upright_mask.T
+    level_mask, level = _level(ink, glyph, LENGTH)
+    across = np.ascontiguousarray(ink.T)
+    upright_mask, upright = _level(across, glyph, LENGTH)
+    if len(level):
+        meeting = widen(np.ascontiguousarray(level_mask.T).view(np.uint8), MEET, 1).view(bool)
+        sides_mask, sides = _level(across & ~upright_mask, glyph, SIDE, meeting)
+        upright_mask |= sides_mask
+        upright = upright.plus(sides)
+    return level, upright.transposed(), level_mask | upright_mask.T
 
 
-def _level(ink: Mask, glyph: float) -> tuple[Mask, Marks]:
-    bridged = widen(ink.view(np.uint8), GAP, 1)
-    row, start, end = runs(bridged.view(bool))
-    long = end - start - 2 * GAP >= LENGTH * glyph
+def _level(ink: Mask, glyph: float, length: float, meeting: Mask | None = None) -> tuple[Mask, Marks]:
+    """Lines along the rows of a mask at least ``length`` glyphs long, and with ``meeting`` only those that touch it."""
+    bridged = widen(ink.view(np.uint8), GAP, 1).view(bool)
+    row, start, end = runs(bridged)
+    long = end - start - 2 * GAP >= length * glyph
     mask = np.zeros(ink.shape, dtype=bool)
     for r, s, e in zip(row[long].tolist(), start[long].tolist(), end[long].tolist(), strict=True):
         if np.count_nonzero(ink[r, s:e]) >= FILLED * (e - s - 2 * GAP):
@@ -38,13 +46,15 @@ def _level(ink: Mask, glyph: float) -> tuple[Mask, Marks]:
     # a slightly leaning line is a stair of runs; what is thick on the whole is a bar or a picture, not a line
     kept = marks.area <= THICKNESS * glyph * marks.width
     for index in np.flatnonzero(kept).tolist():
-        kept[index] = _stands_free(ink, marks.take(np.array([index])))
+        x0, top, x1, bottom = marks.box(index)
+        touches = meeting is None or bool(meeting[top:bottom, x0:x1].any())
+        kept[index] = touches and _stands_free(ink, x0, top, x1, bottom)
     for index in np.flatnonzero(~kept).tolist():
-        mask[marks.top[index] : marks.bottom[index], marks.x0[index] : marks.x1[index]] = False
+        x0, top, x1, bottom = marks.box(index)
+        mask[top:bottom, x0:x1] = False
     return mask, marks.take(kept)
 
 
-def _stands_free(ink: Mask, line: Marks) -> bool:
-    x0, x1, top, bottom = int(line.x0[0]), int(line.x1[0]), int(line.top[0]), int(line.bottom[0])
+def _stands_free(ink: Mask, x0: int, top: int, x1: int, bottom: int) -> bool:
     sides = [row for row in (top - 2, top - 3, bottom + 1, bottom + 2) if 0 <= row < ink.shape[0]]
-    return sum(np.count_nonzero(ink[row, x0:x1]) for row in sides) < ATTACHED * len(sides) * (x1 - x0)
+    return sum(int(np.count_nonzero(ink[row, x0:x1])) for row in sides) < ATTACHED * len(sides) * (x1 - x0)

@@ -1,0 +1,23 @@
+"""The words around the figures of a sheet: header captions, column heads, titles and notes, batch numbers.
+
+Everything is data under mappings/headers, mappings/columns and mappings/statements.toml; this module gathers what the
+other stages use.
+"""
+
+from importer.vocabulary.batch_code import looks_like_batch
+from importer.vocabulary.column_heads import ROLES, column_role, column_roles
+from importer.vocabulary.header_captions import header_caption
+from importer.vocabulary.statements import Title, basis_statement, document_title, family_statement, mash_statement
+
+__all__ = [
+    "ROLES",
+    "Title",
+    "basis_statement",
+    "column_role",
+    "column_roles",
+    "document_title",
+    "family_statement",
+    "header_caption",
+    "looks_like_batch",
+    "mash_statement",
+]

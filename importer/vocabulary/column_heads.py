@@ -1,0 +1,173 @@
+"""Heads of table columns ("Result (EBC)", "Spezifikation min.") and what the columns hold."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from typing import Any
+
+from importer.data import mappings_folder
+from importer.errors import DataError
+from importer.vocabulary.header_captions import caption_table
+from importer.vocabulary.result_words import plain_word
+from importer.vocabulary.units import parse_unit, split_label
+
+ROLES = (
+    "previous", "typical", "precision", "min", "max", "spec", "remark", "method", "unit", "date", "number", "result",
+    "family:IoB", "family:EBC", "family:ASBC", "label",
+)  # fmt: skip
+"""All roles, the one that decides first: a head of "typical" and "result" is one of typical values."""
+_FAMILIES = tuple(role for role in ROLES if role.startswith("family:"))
+LONGEST = 120
+_LANGUAGES_FIRST = ("en", "de", "fr", "nl", "es", "cs", "da", "it")
+
+Phrase = tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class HeadTable:
+    """Known heads by their words; ``alone`` those that must be the whole head; ``small`` words that do not count."""
+
+    phrases: dict[Phrase, str]
+    alone: dict[Phrase, str]
+    small: frozenset[str]
+    longest: int
+
+
+_TOKEN = re.compile(r"[^\W_]+|[±#№%]|\+/-")
+_NUMERO = re.compile(r"\b[nN]\s?[°º]")
+
+
+def _tokens(text: str) -> Phrase:
+    return tuple(_TOKEN.findall(plain_word(_NUMERO.sub("no", text))))
+
+
+def _phrases(raw: dict[str, Any], where: str) -> dict[Phrase, str]:
+    found: dict[Phrase, str] = {}
+    for role, words in raw.items():
+        if role not in ROLES:
+            raise DataError(f"{where}: there is no column role {role!r}")
+        if not isinstance(words, list) or not all(isinstance(word, str) for word in words):
+            raise DataError(f"{where}: {role} must be a list of words")
+        for word in words:
+            found.setdefault(_tokens(word), role)
+    return found
+
+
+@cache
+def head_table() -> HeadTable:
+    """The heads of mappings/columns. Raises DataError where a file cannot be used."""
+    folder = mappings_folder() / "columns"
+    phrases: dict[Phrase, str] = {}
+    alone: dict[Phrase, str] = {}
+    small: set[str] = set()
+    order = {stem: place for place, stem in enumerate(_LANGUAGES_FIRST)}
+    for path in sorted(folder.glob("*.toml"), key=lambda path: (order.get(path.stem, len(order)), path.stem)):
+        where = f"mappings/columns/{path.name}"
+        try:
+            raw = tomllib.loads(path.read_text(encoding="utf-8"))
+        except tomllib.TOMLDecodeError as fault:
+            raise DataError(f"{where}: {fault}") from fault
+        small.update(token for word in raw.pop("small", []) for token in _tokens(word))
+        # The first language that knows a word decides over it.
+        alone = _phrases(raw.pop("alone", {}), where) | alone
+        phrases = _phrases(raw, where) | phrases
+    phrases.pop((), None)
+    return HeadTable(phrases, alone, frozenset(small), max(len(phrase) for phrase in phrases))
+
+
+def column_roles(text: str) -> tuple[str, ...]:
+    """All roles that a column head names, the deciding one first; empty where it is no head.
+
+    Every word of the head has to be known, so that the label of a row or a parameter over a column is not taken for
+    a head. Units, numbers and batch numbers beside the words do not count.
+    """
+    return _column_roles(text) if text and len(text) <= LONGEST else ()
+
+
+def column_role(text: str) -> str | None:
+    """The role of a column from its head, or None. A head of "min" and "max" is one of limits ("spec")."""
+    roles = column_roles(text)
+    if not roles:
+        return None
+    if "min" in roles and "max" in roles:
+        return "spec"
+    return roles[0]
+
+
+_PARTS = re.compile(r"\s*[/|;()\[\]\n:]\s*|\s+[-–—]\s+|,\s+")
+
+
+@lru_cache(maxsize=8192)
+def _column_roles(text: str) -> tuple[str, ...]:
+    whole = _tokens(text)
+    if not whole:
+        return ()
+    table = head_table()
+    if whole in table.alone:
+        return (table.alone[whole],)
+    if whole in table.phrases:
+        return (table.phrases[whole],)
+    between = tuple(table.alone.get((word,), "") for word in whole)
+    if between == ("min", "max"):
+        return ("spec",)
+    if _is_crop(text):
+        return ("previous",)
+    roles = _roles_of(whole)
+    if roles is None:
+        rest, unit = split_label(text)
+        roles = _roles_of(_tokens(rest)) if unit else None
+    if roles is None:
+        roles = _of_parts(text)
+    return tuple(role for role in ROLES if role in roles) if roles else ()
+
+
+def _roles_of(words: Phrase) -> set[str] | None:
+    """Roles of a run of words, longest phrase first; None where a word is not known."""
+    table = head_table()
+    roles: set[str] = set()
+    place = 0
+    while place < len(words):
+        for count in range(min(table.longest, len(words) - place), 0, -1):
+            role = table.phrases.get(words[place : place + count])
+            if role:
+                roles.add(role)
+                place += count
+                break
+        else:
+            word = words[place]
+            if word not in table.small and not any(mark.isdigit() for mark in word) and not _is_unit(word):
+                return None
+            place += 1
+    return roles
+
+
+def _is_unit(word: str) -> bool:
+    unit = parse_unit(word)
+    return unit is not None and unit.label != "never"
+
+
+def _of_parts(text: str) -> set[str] | None:
+    """Roles of a head in parts ("Result (Pilsner)", "Hodnota / Value"), where the first part is known."""
+    parts = [part for part in _PARTS.split(text) if part and _tokens(part)]
+    if len(parts) < 2:
+        return None
+    found = [_roles_of(_tokens(part)) for part in parts]
+    if not found[0]:
+        return None
+    roles = set().union(*(part for part in found if part))
+    # A family beside words that are not known may belong to the name of a parameter: "Result EBC (Colour)".
+    return roles if all(part is not None for part in found) else roles - set(_FAMILIES)
+
+
+_YEAR = re.compile(r"\b(?:19|20)\d\d(?:\s?[/-]\s?(?:\d\d|(?:19|20)\d\d))?\b")
+
+
+def _is_crop(text: str) -> bool:
+    """ "Crop 2024": the figures of a whole harvest, not of this batch."""
+    if not _YEAR.search(text):
+        return False
+    rest = plain_word(_YEAR.sub(" ", text))
+    return caption_table().keys.get(rest) == "crop_year"

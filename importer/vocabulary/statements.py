@@ -1,0 +1,198 @@
+"""What titles and notes of a sheet say: kind of document, moisture basis, methods, mash (mappings/statements.toml)."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from typing import Any, Literal
+
+from importer.data import mappings_folder
+from importer.errors import DataError
+from importer.models import FAMILIES, Family, Mash
+from importer.vocabulary.result_words import plain_word
+from importer.vocabulary.unit_names import Basis, unit_key, unit_table
+
+Title = Literal["certificate", "specification", "typical"]
+TITLES: tuple[Title, ...] = ("typical", "certificate", "specification")
+LONGEST_TITLE, LONGEST_NOTE = 120, 600
+"""Characters: longer texts are not looked at."""
+_SHORT = 4
+"""Words: up to here a bare name ("EBC", "MEBAK 1.2") is a statement."""
+
+Phrase = tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Phrases:
+    """A set of phrases, and the lengths that occur by first word, for a search in one pass."""
+
+    lengths: dict[str, tuple[int, ...]]
+    known: frozenset[Phrase]
+    han: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Statements:
+    titles: dict[Title, _Phrases]
+    basis: dict[Basis, _Phrases]
+    exceptions: _Phrases
+    ignored: _Phrases
+    sure: dict[Family, _Phrases]
+    names: dict[Family, _Phrases]
+    numbers: dict[Family, _Phrases]
+    methods: frozenset[str]
+    units: frozenset[str]
+    mashes: dict[Mash, _Phrases]
+
+
+_TOKEN = re.compile(r"[^\W_]+")
+_HAN = re.compile(r"[\u3040-\u9fff]")
+
+
+def _tokens(text: str) -> Phrase:
+    return tuple(_TOKEN.findall(plain_word(text)))
+
+
+def _phrases(raw: Any, where: str) -> _Phrases:
+    if not isinstance(raw, list) or not all(isinstance(text, str) for text in raw):
+        raise DataError(f"mappings/statements.toml: {where} must be a list of texts")
+    known = frozenset(_tokens(text) for text in raw) - {()}
+    lengths: dict[str, set[int]] = {}
+    for phrase in known:
+        lengths.setdefault(phrase[0], set()).add(len(phrase))
+    ordered = {word: tuple(sorted(counts, reverse=True)) for word, counts in lengths.items()}
+    return _Phrases(ordered, known, tuple(text for text in raw if _HAN.search(text)))
+
+
+@cache
+def _statements() -> _Statements:
+    path = mappings_folder() / "statements.toml"
+    try:
+        raw = tomllib.loads(path.read_text(encoding="utf-8"))
+        families = raw["family"]
+        return _Statements(
+            titles={kind: _phrases(raw["title"][kind], f"title.{kind}") for kind in TITLES},
+            basis={
+                "dry": _phrases(raw["basis"]["dry"], "basis.dry"),
+                "as-is": _phrases(raw["basis"]["as-is"], "basis.as-is"),
+            },
+            exceptions=_phrases(raw["basis"]["except"], "basis.except"),
+            ignored=_phrases(raw["basis"]["ignored"], "basis.ignored"),
+            sure={family: _phrases(families[family]["sure"], f"family.{family}") for family in FAMILIES},
+            names={family: _phrases(families[family]["names"], f"family.{family}") for family in FAMILIES},
+            numbers={family: _phrases(families[family].get("numbers", []), f"family.{family}") for family in FAMILIES},
+            methods=frozenset(plain_word(word) for word in families["methods"]),
+            units=frozenset(plain_word(word) for word in families["units"]),
+            mashes={
+                "congress": _phrases(raw["mash"]["congress"], "mash.congress"),
+                "isothermal-65": _phrases(raw["mash"]["isothermal-65"], "mash.isothermal-65"),
+            },
+        )
+    except (KeyError, tomllib.TOMLDecodeError) as fault:
+        raise DataError(f"mappings/statements.toml: {fault}") from fault
+
+
+def _first(phrases: _Phrases, words: Phrase, text: str = "") -> int:
+    """Where the first phrase stands in the words, -1 without one."""
+    for place, word in enumerate(words):
+        for count in phrases.lengths.get(word, ()):
+            if words[place : place + count] in phrases.known:
+                return place
+    if phrases.han and _HAN.search(text):
+        # Chinese is written without spaces between words.
+        return 0 if any(phrase in text for phrase in phrases.han) else -1
+    return -1
+
+
+def _without(phrases: _Phrases, words: Phrase) -> Phrase:
+    kept: list[str] = []
+    place = 0
+    while place < len(words):
+        counts = phrases.lengths.get(words[place], ())
+        count = next((n for n in counts if words[place : place + n] in phrases.known), 0)
+        if not count:
+            kept.append(words[place])
+        place += count or 1
+    return tuple(kept)
+
+
+@lru_cache(maxsize=2048)
+def document_title(text: str) -> Title | None:
+    """What kind of document a title names; where it names two, the first counts ("Certificate … specification")."""
+    if not text or len(text) > LONGEST_TITLE:
+        return None
+    words = _tokens(text)
+    best: Title | None = None
+    first = len(words) + 1
+    for kind in TITLES:
+        place = _first(_statements().titles[kind], words, text)
+        if 0 <= place < first:
+            best, first = kind, place
+    return best
+
+
+@lru_cache(maxsize=4096)
+def basis_statement(text: str) -> Basis | None:
+    """The moisture basis that a note, section or head puts its figures on; None where it says none, or both."""
+    if not text or len(text) > LONGEST_NOTE:
+        return None
+    said = _statements()
+    words = _without(said.ignored, _tokens(text))
+    exception = _first(said.exceptions, words)
+    found = _bases(words if exception < 0 else words[:exception], text)
+    if not found and exception >= 0 and len(words) <= 2 * _SHORT:
+        found = set()
+    if not found and 0 < len(words) <= _SHORT:
+        found = _short_bases(words)
+    return found.pop() if len(found) == 1 else None
+
+
+def _bases(words: Phrase, text: str) -> set[Basis]:
+    return {basis for basis, phrases in _statements().basis.items() if _first(phrases, words, text) >= 0}
+
+
+def _short_bases(words: Phrase) -> set[Basis]:
+    """The abbreviations that stand beside units ("db", "TrS", "s.m."), at the end of a short text."""
+    beside = unit_table().beside_after
+    for count in range(len(words), 0, -1):
+        basis = beside.get(unit_key(" ".join(words[-count:])))
+        if basis:
+            return {basis}
+    return set()
+
+
+@lru_cache(maxsize=4096)
+def family_statement(text: str) -> Family | None:
+    """The method family that a note or a method cell names; None where it names none or several.
+
+    A bare name in a longer text needs a word about methods beside it: "colour in EBC units" says nothing.
+    """
+    if not text or len(text) > LONGEST_NOTE:
+        return None
+    said, words = _statements(), _tokens(text)
+    numbered = [family for family in FAMILIES if _first(said.numbers[family], words) >= 0]
+    if len(numbered) == 1:
+        return numbered[0]
+    sure = [family for family in FAMILIES if _first(said.sure[family], words, text) >= 0]
+    named = [family for family in FAMILIES if _first(said.names[family], words) >= 0]
+    both = [family for family in FAMILIES if family in sure or family in named]
+    if len(both) != 1:
+        return None
+    if sure:
+        return sure[0]
+    about_units = any(word in said.units for word in words)
+    short = len(words) <= _SHORT or (len(words) <= 2 * _SHORT and any(word.isdigit() for word in words))
+    about_methods = short or any(word in said.methods for word in words)
+    return both[0] if about_methods and not about_units else None
+
+
+@lru_cache(maxsize=4096)
+def mash_statement(text: str) -> Mash | None:
+    """The mash that a note, section or method names; None where it names none or both."""
+    if not text or len(text) > LONGEST_NOTE:
+        return None
+    words = _tokens(text)
+    named = [mash for mash, phrases in _statements().mashes.items() if _first(phrases, words, text) >= 0]
+    return named[0] if len(named) == 1 else None

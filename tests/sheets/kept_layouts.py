@@ -1,0 +1,447 @@
+"""Layout kinds that are kept aside, drawn for sheets made with ``kept`` only.
+
+Whoever works on the reading of sheets leaves this file unread, so that it can tell how well unseen layouts are read.
+"""
+
+from __future__ import annotations
+
+from tests.sheets import blocks
+from tests.sheets.cells import section_titles, table_of
+from tests.sheets.content import Content, Need
+from tests.sheets.draw import Column, Look, Pen, Table, with_rules
+from tests.sheets.headers import ADDRESSES, CUSTOMERS, Entry
+from tests.sheets.kept_phrases import GREETINGS, LIMIT_PHRASES
+from tests.sheets.numbers import number
+from tests.sheets.registry import layout
+from tests.sheets.rows import Row
+from tests.sheets.truth import TruthFigure, TruthHeader
+from tests.sheets.wording import Wording
+
+
+def _start(content: Content, look: Look, own: bool = True) -> Pen:
+    pen = Pen(look)
+    blocks.footers(pen, content)
+    blocks.top(pen, content, entries=None if own else list(content.shared))
+    return pen
+
+
+def _end(pen: Pen, content: Content) -> bytes:
+    blocks.closing(pen, content)
+    return pen.finish()
+
+
+@layout("two-tables", Need(rows=(12, 24)), kept=True)
+def two_tables(content: Content, look: Look) -> bytes:
+    """Two tables side by side, each with a heading of its own."""
+    rng = content.rng
+    look = with_rules(look, size=min(look.size, 8.0), margin=36.0, full_width=rng.random() < 0.5)
+    pen = _start(content, look)
+    titles = section_titles(content)
+    half = (len(content.rows) + 1) // 2
+    roles = rng.choice((["label", "result", "unit"], ["label", "unit", "result"]))
+    gap = rng.choice((14.0, 24.0))
+    width = (pen.right - pen.left - gap) / 2
+    start, lowest = pen.y, pen.y
+    headed = rng.random() < 0.6
+    for k, rows in enumerate((content.rows[:half], content.rows[half:])):
+        pen.y = start
+        x = pen.left + k * (width + gap)
+        if headed:
+            pen.text(x, pen.y, titles[rows[0].group], bold=True)
+            pen.y += look.size * 1.6
+        table = table_of(content, roles, pen, rows=rows)
+        table.columns[0].most = width * 0.58
+        table.draw(pen, x=x, available=width)
+        lowest = max(lowest, pen.y)
+    pen.y = lowest
+    return _end(pen, content)
+
+
+@layout("previous-batch", Need(rows=(8, 18)), kept=True)
+def previous_batch(content: Content, look: Look) -> bytes:
+    """Results of an earlier batch or crop beside those of the batch."""
+    rng = content.rng
+    pen = _start(content, look)
+    head = content.head("previous")
+    table = table_of(content, rng.choice((["label", "unit", "result"], ["label", "result", "unit"])), pen)
+    earlier = []
+    for row in content.rows:
+        truth = row.cells[0].truth
+        text = row.cells[0].text
+        if isinstance(truth, TruthFigure) and truth.number and not truth.bound:
+            places = len(text.replace(",", ".").partition(".")[2])
+            text = number(truth.number * rng.uniform(0.93, 1.07), places, content.comma)
+        earlier.append(text)
+    at = rng.choice((len(table.columns), len(table.columns) - 1))
+    table.columns.insert(at, Column(head, look.value_align))
+    for line, text in zip(table.rows, earlier, strict=True):
+        line.insert(at, text)
+    table.draw(pen)
+    return _end(pen, content)
+
+
+@layout("letter", Need(rows=(6, 10), missing_units=0.0), kept=True, languages=tuple(GREETINGS))
+def letter(content: Content, look: Look) -> bytes:
+    """A letter with figures in its sentences and a small table."""
+    rng = content.rng
+    look = with_rules(look, rules="none", size=max(look.size, 9.5), margin=70.0, full_width=False, head_shade=False)
+    pen = Pen(look)
+    blocks.footers(pen, content)
+    blocks.letterhead(pen, content, full=True)
+    pen.y += 20
+    customer = rng.choice(CUSTOMERS[content.words.language])
+    content.analyses[0].header.setdefault("customer", TruthHeader(customer, customer, "either", required=False))
+    for line in (customer, *ADDRESSES[content.words.language]):
+        pen.text(pen.left, pen.y, line)
+        pen.y += look.size * 1.3
+    pen.y += 20
+    blocks.header_lines(pen, content, [*content.shared, *content.own[0]])
+    before, after = GREETINGS[content.words.language]
+    for text in before:
+        _paragraph(pen, text)
+    blocks.method_lines(pen, content)
+    table = table_of(content, ["label", "result", "unit"], pen)
+    table.head = rng.random() < 0.4
+    table.draw(pen, x=pen.left + rng.choice((0.0, 20.0)))
+    pen.y += look.size
+    for text in after:
+        _paragraph(pen, text)
+    content.not_figures += [*before, *after]
+    return pen.finish()
+
+
+def _paragraph(pen: Pen, text: str) -> None:
+    for line in pen.wrap(text, pen.right - pen.left):
+        pen.text(pen.left, pen.y, line)
+        pen.y += pen.look.size * 1.35
+    pen.y += pen.look.size * 0.7
+
+
+@layout("receipt", Need(rows=(8, 14)), kept=True)
+def receipt(content: Content, look: Look) -> bytes:
+    """A slip of 80 mm with values at the right edge."""
+    rng = content.rng
+    font = rng.choice(("Courier", "LiberationMono", "LiberationSansNarrow", "DejaVuSansCondensed"))
+    look = with_rules(look, font=font, size=6.5, page=(227.0, 560.0), margin=12.0, rules="none", pad=1.5)
+    pen = Pen(look)
+    pen.text(pen.width / 2, pen.y, content.maker.supplier, bold=True, align="center", size=8)
+    pen.y += 14
+    for analysis in content.analyses:
+        text = content.maker.supplier
+        analysis.header.setdefault("supplier", TruthHeader(text, text, "either", required=False))
+    pen.text(pen.width / 2, pen.y, content.title, align="center")
+    pen.y += 12
+    blocks.header_lines(pen, content, [*content.shared, *content.own[0]])
+    blocks.method_lines(pen, content)
+    if rng.random() < 0.6:
+        pen.line(pen.left, pen.y - 2, pen.right, pen.y - 2)
+    unit_width = max(pen.size_of(r.unit) for r in content.rows) + 4
+    for row in content.rows:
+        room = pen.right - pen.left - unit_width - pen.size_of(row.cells[0].text) - 8
+        lines = pen.wrap(row.label, room)
+        for line in lines[:-1]:
+            pen.text(pen.left, pen.y, line)
+            pen.y += look.size * 1.2
+        pen.text(pen.left, pen.y, lines[-1])
+        pen.text(pen.right - unit_width, pen.y, row.cells[0].text, align="right")
+        pen.text(pen.right - unit_width + 4, pen.y, row.unit)
+        pen.y += look.size * 1.5
+    return _end(pen, content)
+
+
+@layout("group-cell-left", Need(rows=(10, 20), limits=True), kept=True)
+def group_cell_left(content: Content, look: Look) -> bytes:
+    """A ruled table whose first column holds group names in cells merged over several rows."""
+    rng = content.rng
+    look = with_rules(look, rules="grid", size=min(look.size, 8.5), margin=42.0, full_width=True)
+    pen = _start(content, look)
+    titles = section_titles(content)
+    roles = rng.choice((["label", "unit", "result"], ["label", "result", "unit", "spec"]))
+    table = table_of(content, roles, pen)
+    wide = max(pen.size_of(w, bold=True) for t in titles.values() for w in t.split()) + 8
+    table.draw(pen, x=pen.left + wide)
+    row_height = look.size * 1.18 + 2 * look.pad
+    heights = [table.height(pen, line, k) for k, line in enumerate(table.rows)]
+    at = pen.y - sum(heights)
+    centred = rng.random() < 0.6
+    k = 0
+    while k < len(content.rows):
+        group = content.rows[k].group
+        n = k
+        while n < len(content.rows) and content.rows[n].group == group:
+            n += 1
+        bottom = at + sum(heights[k:n])
+        pen.box(pen.left, at, pen.left + wide, bottom)
+        lines = pen.wrap(titles[group], wide - 6, bold=True)
+        if len(lines) * look.size * 1.18 > bottom - at:
+            lines = lines[:1]
+        y = (
+            at + (bottom - at - len(lines) * look.size * 1.18) / 2
+            if centred
+            else at + (row_height - look.size * 1.18) / 2
+        )
+        for line in lines:
+            pen.text(pen.left + 3, y, line, bold=True)
+            y += look.size * 1.18
+        at, k = bottom, n
+    return _end(pen, content)
+
+
+@layout("value-with-range", Need(limits=True, limit_share=1.0), kept=True)
+def value_with_range(content: Content, look: Look) -> bytes:
+    """``4.2 (3.5 - 5.0)`` in one cell."""
+    rng = content.rng
+    pen = _start(content, look)
+    open_, close = rng.choice((("(", ")"), ("[", "]"), ("(", ")")))
+    for row in content.rows:
+        for cell in row.cells:
+            if row.limit.spec and isinstance(cell.truth, TruthFigure) and cell.truth.text is None:
+                cell.text = f"{cell.text} {open_}{row.limit.spec}{close}"
+    table_of(content, rng.choice((["label", "unit", "result"], ["label", "result", "unit"])), pen).draw(pen)
+    return _end(pen, content)
+
+
+@layout("sideways", Need(rows=(8, 16), limits=True), kept=True)
+def sideways(content: Content, look: Look) -> bytes:
+    """The sheet drawn on its side of an upright page, as a scanner's driver leaves it."""
+    rng = content.rng
+    pen = Pen(look, landscape=True, turn=rng.choice((90, 270)))
+    blocks.footers(pen, content)
+    blocks.top(pen, content)
+    roles = rng.choice((["label", "unit", "min", "max", "result"], ["label", "result", "unit"]))
+    table_of(content, roles, pen).draw(pen)
+    return _end(pen, content)
+
+
+def _cards(pen: Pen, cards: list[tuple[str, str]], many: int, big: float) -> None:
+    """Boxes with a small caption over a larger text."""
+    width = (pen.right - pen.left) / many
+    small = 6.5
+    for start in range(0, len(cards), many):
+        part = cards[start : start + many]
+        captions = [pen.wrap(c, width - 8, small) for c, _ in part]
+        height = max(len(c) for c in captions) * small * 1.2 + big * 1.3 + 8
+        if pen.y + height > pen.bottom:
+            pen.new_page()
+        for k, (lines, (_, text)) in enumerate(zip(captions, part, strict=True)):
+            x = pen.left + k * width
+            pen.box(x, pen.y, x + width - 3, pen.y + height - 3)
+            y = pen.y + 2.5
+            for line in lines:
+                pen.text(x + 3, y, line, size=small, grey=0.3)
+                y += small * 1.2
+            size = big
+            while size > 5 and pen.size_of(text, size, True) > width - 9:
+                size -= 0.5
+            pen.text(x + 3, pen.y + height - 5 - size, text, size=size, bold=True)
+        pen.y += height
+
+
+@layout("cards", Need(rows=(8, 16)), kept=True)
+def cards(content: Content, look: Look) -> bytes:
+    """Header fields and results in boxes, the caption over the text."""
+    rng = content.rng
+    look = with_rules(look, line=0.4, line_grey=0.4, margin=42.0)
+    pen = Pen(look)
+    blocks.footers(pen, content)
+    blocks.letterhead(pen, content)
+    blocks.title(pen, content)
+    _cards(pen, [(e.caption, e.text) for e in (*content.shared, *content.own[0])], rng.choice((3, 4)), 9.0)
+    pen.y += 8
+    blocks.method_lines(pen, content)
+    figures = [(r.label, f"{r.cells[0].text} {r.unit}".strip()) for r in content.rows]
+    _cards(pen, figures, rng.choice((3, 4, 5)), 10.0)
+    return _end(pen, content)
+
+
+@layout("units-row", Need(batches=(2, 5), rows=(5, 9), words=False, limits=True, missing_units=0.0), kept=True)
+def units_row(content: Content, look: Look) -> bytes:
+    """Batches as rows, units under the heads, and rows of limits above or below the batches."""
+    rng = content.rng
+    look = with_rules(look, size=min(look.size, 8.0), margin=36.0, full_width=True)
+    pen = Pen(look, landscape=True)
+    blocks.footers(pen, content)
+    blocks.top(pen, content, entries=list(content.shared))
+    for own, analysis in zip(content.own, content.analyses, strict=True):
+        for entry in own[2:]:
+            analysis.header.pop(entry.key, None)
+        del own[2:]
+    keys = content.own[0]
+    columns = [Column(e.caption) for e in keys]
+    columns += [Column(r.label, look.value_align) for r in content.rows]
+    blank = [""] * (len(keys) - 1)
+    lines = [[*(e.text for e in own), *(r.cells[b].text for r in content.rows)] for b, own in enumerate(content.own)]
+    limits = [
+        [content.head("min"), *blank, *(r.limit.low for r in content.rows)],
+        [content.head("max"), *blank, *(r.limit.high for r in content.rows)],
+    ]
+    lines = [*limits, *lines] if rng.random() < 0.5 else [*lines, *limits]
+    table = Table(columns, lines, head_lines=[[""] * len(keys) + [r.unit for r in content.rows]])
+    table.draw(pen)
+    return _end(pen, content)
+
+
+@layout("touching-units", kept=True)
+def touching_units(content: Content, look: Look) -> bytes:
+    """Values flush right against units flush left, hardly a gap between them."""
+    rng = content.rng
+    pen = _start(content, with_rules(look, rules="none"))
+    edge = pen.left + (pen.right - pen.left) * rng.choice((0.55, 0.7))
+    gap = rng.choice((0.6, 1.0, 1.5))
+    for row in content.rows:
+        room = edge - pen.left - pen.size_of(row.cells[0].text) - 12
+        lines = pen.wrap(row.label, room)
+        for line in lines[:-1]:
+            pen.text(pen.left, pen.y, line)
+            pen.y += look.size * 1.2
+        pen.text(pen.left, pen.y, lines[-1])
+        pen.text(edge, pen.y, row.cells[0].text, align="right")
+        pen.text(edge + gap, pen.y, row.unit)
+        pen.y += look.size * 1.6
+    return _end(pen, content)
+
+
+@layout("blank-template", Need(rows=(22, 34), blanks=0.55, methods=True), kept=True)
+def blank_template(content: Content, look: Look) -> bytes:
+    """One form for all malts: every parameter is printed, most results are blank."""
+    look = with_rules(look, size=min(look.size, 8.0), pad=min(look.pad, 2.0))
+    pen = _start(content, look)
+    roles = content.rng.choice((["label", "method", "result", "unit"], ["label", "unit", "result"]))
+    table_of(content, roles, pen, sections=content.rng.random() < 0.5).draw(pen)
+    return _end(pen, content)
+
+
+@layout("newspaper-lines", Need(rows=(10, 22)), kept=True)
+def newspaper_lines(content: Content, look: Look) -> bytes:
+    """``Label: value unit`` lines in two columns of the page."""
+    rng = content.rng
+    look = with_rules(look, size=min(look.size, 8.5), margin=42.0)
+    pen = _start(content, look)
+    width = (pen.right - pen.left) / 2
+    half = (len(content.rows) + 1) // 2
+    colon = rng.choice((":", " :", ":"))
+    start, lowest = pen.y, pen.y
+    for k, rows in enumerate((content.rows[:half], content.rows[half:])):
+        pen.y = start
+        x = pen.left + k * width
+        for row in rows:
+            _line(pen, x, width - 12, row, colon)
+        lowest = max(lowest, pen.y)
+    pen.y = lowest
+    return _end(pen, content)
+
+
+def _line(pen: Pen, x: float, width: float, row: Row, colon: str) -> None:
+    value = f"{row.cells[0].text} {row.unit}" if row.unit and row.cells[0].truth else row.cells[0].text
+    lines = pen.wrap(row.label + colon, width - pen.size_of(value, bold=True) - 4)
+    for line in lines[:-1]:
+        pen.text(x, pen.y, line)
+        pen.y += pen.look.size * 1.2
+    used = pen.text(x, pen.y, lines[-1])
+    pen.text(x + used + 4, pen.y, value, bold=pen.look.value_bold)
+    pen.y += pen.look.size * 1.55
+
+
+@layout("limits-in-words", Need(limits=True, limit_share=1.0), kept=True, languages=tuple(LIMIT_PHRASES))
+def limits_in_words(content: Content, look: Look) -> bytes:
+    """``not more than 4.5 %`` in the column of limits."""
+    rng = content.rng
+    pen = _start(content, with_rules(look, size=min(look.size, 9.0)))
+    most, least, between = LIMIT_PHRASES[content.words.language]
+    table = table_of(
+        content, rng.choice((["label", "result", "unit", "spec"], ["label", "unit", "spec", "result"])), pen
+    )
+    at = next(i for i, c in enumerate(table.columns) if c.title in content.words.all("heads", "spec"))
+    for line, row in zip(table.rows, content.rows, strict=True):
+        low, high = row.limit.low, row.limit.high
+        unit = f" {row.unit}" if row.unit in ("%", "EBC") and rng.random() < 0.5 else ""
+        if low and high:
+            line[at] = between.format(low, high) + unit
+        elif low or high:
+            line[at] = (least if low else most).format(low or high) + unit
+    table.draw(pen)
+    return _end(pen, content)
+
+
+@layout("stacked-bilingual", Need(rows=(8, 16)), kept=True, languages=("de", "fr", "nl", "es", "cs", "da", "it"))
+def stacked_bilingual(content: Content, look: Look) -> bytes:
+    """The English label in small type under the label."""
+    rng = content.rng
+    english = Wording("en", True)
+    pen = _start(content, with_rules(look, size=max(look.size, 8.5)))
+    table = table_of(content, rng.choice((["label", "unit", "result"], ["label", "result", "unit"])), pen)
+    for k, row in enumerate(content.rows):
+        key = {"ratio": "ratio_st" if content.family == "ASBC" else "ratio_kolbach"}.get(row.concept, row.concept)
+        choices = [w for w in english.all("labels", key) if "~" not in w]
+        if choices:
+            table.second_line[k] = rng.choice(choices).replace("{b}", "")
+    table.draw(pen)
+    return _end(pen, content)
+
+
+@layout("two-level-heads", Need(limits=True, rows=(8, 18)), kept=True)
+def two_level_heads(content: Content, look: Look) -> bytes:
+    """``Specification`` over ``min`` and ``max``, beside the result."""
+    rng = content.rng
+    look = with_rules(look, rules=rng.choice(("grid", "rows", "frame")), full_width=True)
+    pen = _start(content, look)
+    roles = rng.choice((["label", "unit", "min", "max", "result"], ["label", "result", "unit", "min", "max"]))
+    table = table_of(content, roles, pen)
+    table.fit(pen, pen.right - pen.left)
+    at = roles.index("min")
+    x0 = pen.left + sum(c.width for c in table.columns[:at])
+    x1 = x0 + table.columns[at].width + table.columns[at + 1].width
+    height = look.size * 1.18 + 2 * look.pad
+    if look.rules == "grid":
+        pen.box(x0, pen.y, x1, pen.y + height)
+    else:
+        pen.line(x0, pen.y + height, x1, pen.y + height)
+    pen.text((x0 + x1) / 2, pen.y + look.pad, content.head("spec"), bold=look.head_bold, align="center")
+    pen.y += height
+    table.draw(pen)
+    return _end(pen, content)
+
+
+@layout("one-row-blocks", Need(rows=(8, 14), words=False), kept=True)
+def one_row_blocks(content: Content, look: Look) -> bytes:
+    """Parameters as heads over one row of results, broken into blocks."""
+    rng = content.rng
+    look = with_rules(look, size=min(look.size, 8.5), rules=rng.choice(("grid", "rows", "none")), full_width=True)
+    pen = _start(content, look)
+    widest = max(pen.size_of(w.upper(), bold=True) for r in content.rows for w in r.label.split()) + 2 * look.pad + 6
+    many = max(1, min(rng.choice((4, 5, 6)), int((pen.right - pen.left) / widest)))
+    for start in range(0, len(content.rows), many):
+        rows = content.rows[start : start + many]
+        table = Table([Column(r.label, "center") for r in rows], [[r.cells[0].text for r in rows]])
+        for column in table.columns:
+            column.width = (pen.right - pen.left) / many
+        table.head_lines = [[r.unit for r in rows]]
+        table.draw(pen)
+        pen.y += look.size
+    return _end(pen, content)
+
+
+@layout("header-below", Need(limits=True), kept=True)
+def header_below(content: Content, look: Look) -> bytes:
+    """The results first, batch and dates in a block under them, caption and text on separate lines."""
+    rng = content.rng
+    pen = Pen(look)
+    blocks.footers(pen, content)
+    blocks.letterhead(pen, content)
+    blocks.title(pen, content)
+    blocks.method_lines(pen, content)
+    table_of(content, rng.choice((["label", "unit", "result", "spec"], ["label", "result", "unit"])), pen).draw(pen)
+    pen.y += look.size * 1.5
+    entries: list[Entry] = [*content.shared, *content.own[0]]
+    third = (pen.right - pen.left) / 3
+    for start in range(0, len(entries), 3):
+        if pen.y + 4 * look.size > pen.bottom:
+            pen.new_page()
+        for k, e in enumerate(entries[start : start + 3]):
+            size = look.size
+            while size > 5 and max(pen.size_of(e.caption, size), pen.size_of(e.text, size, True)) > third - 6:
+                size -= 0.5
+            pen.text(pen.left + k * third, pen.y, e.caption, size=size, grey=0.3)
+            pen.text(pen.left + k * third, pen.y + look.size * 1.3, e.text, size=size, bold=True)
+        pen.y += look.size * 3.2
+    return _end(pen, content)
