@@ -32,7 +32,7 @@ FILES_PER_WORKER = 200
 """A reading process is replaced after so many files, so that nothing a file leaves behind can add up."""
 
 WORKER_GROWTH = 600 * MIB
-"""A reading process is replaced once it has held so much memory at a time."""
+"""A reading process is replaced once it holds so much memory after a file."""
 
 MAX_NAME = 200
 """Characters of a file name that are shown or written."""

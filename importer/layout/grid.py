@@ -143,8 +143,10 @@ def cells_by_column(line: Line, spans: Sequence[Span]) -> dict[int, Cell]:
             continue
         run: list[Word] = []
         at = -1
-        for word in cell.words:
-            column = nearest(spans, word.box)
+        colon = max((i for i, word in enumerate(cell.words[:-1]) if word.text.endswith(":")), default=-1)
+        for i, word in enumerate(cell.words):
+            # What stands before a colon is one caption, however far it reaches.
+            column = nearest(spans, word.box) if i > colon else nearest(spans, cell.words[0].box)
             if column != at and run:
                 columns.setdefault(at, []).append(make_cell(run))
                 run = []

@@ -37,10 +37,13 @@ class Head:
 
 # Heads of a narrow table can stand closer than cells do; a gap this wide (em) still parts two of them.
 CLOSE_HEADS = 0.42
+WORD_SPACE = 0.34
 
 
 def with_parted_heads(line: Line, terms: Terms) -> Line:
     """The line with cells parted that hold two heads side by side ("Result Norm")."""
+    if len(line.cells) < 2:
+        return line
     cells = [part for cell in line.cells for part in _parted(cell, line.em, terms)]
     return line if len(cells) == len(line.cells) else Line(tuple(cells), line.box, line.em, line.page)
 
@@ -52,7 +55,7 @@ def _parted(cell: Cell, em: float, terms: Terms) -> list[Cell]:
     if len(whole) == 1:
         return [cell]
     for cut in range(1, len(cell.words)):
-        if whole and cell.words[cut].x0 - cell.words[cut - 1].x1 < CLOSE_HEADS * em:
+        if cell.words[cut].x0 - cell.words[cut - 1].x1 < (CLOSE_HEADS if whole else WORD_SPACE) * em:
             continue
         left, right = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
         if terms.roles(left.text):
@@ -73,7 +76,7 @@ def is_head_line(line: Line, terms: Terms) -> bool:
     if valued and not _looks_like_batches(line, terms):
         return False
     named = [roles for _, roles in _role_cells(line, terms) if roles]
-    if len(line.cells) == 1:
+    if len(line.cells) == 1 or (terms.is_label(line.cells[0].text) and not terms.roles(line.cells[0].text)):
         return False
     telling = {role for roles in named for role in roles if role in TELLING}
     if len(named) >= 2 and telling:
@@ -137,11 +140,11 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
             and len(line.text) < 90
             and (len(line.cells) > 1 or (_stands_under(line.cells[0], core[:]) and gap < 0.4 * line.em))
         )
-    return len(line.cells) > 1 or bool(terms.roles(line.cells[0].text))
+    return len(line.cells) > 1 or (bool(terms.roles(line.cells[0].text)) and _stands_under(line.cells[0], core))
 
 
 def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:
-    """True where a cell sits inside the width of one head cell above it (the second line of a wrapped head)."""
+    """True where a cell shares its width with a head cell that is not the first: a wrapped head or a group of heads."""
     for line in core:
         for head in line.cells[1:]:
             if min(head.box.x1, cell.box.x1) - max(head.box.x0, cell.box.x0) > 0.5 * min(

@@ -215,8 +215,8 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             continue
         if len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms))):
             run.append(i)
-        elif len(line.cells) > 1 and all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in line.cells):
-            # Values beside a label of two lines stand on a line of their own.
+        elif run and len(line.cells) > 1 and _only_values(line.cells[1:], terms) and not _is_captioned(line, terms):
+            # A row whose label is not known, or the values beside a label of two lines.
             run.append(i)
         elif len(line.cells) > 1 or _is_prose(line, terms):
             close()
@@ -237,11 +237,15 @@ def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Te
             below = line
             continue
         captions = [terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells]
-        if len(line.cells) < 3 or not captions[0] or any(captions[1:]):
+        if len(line.cells) < 3 or not captions[0] or any(captions[1:]) or terms.is_label(line.cells[0].text):
             break
         found.insert(0, i)
         below = line
     return found
+
+
+def _only_values(cells: Sequence[Cell], terms: Terms) -> bool:
+    return all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in cells)
 
 
 def _names_row(line: Line, terms: Terms) -> bool:

@@ -22,3 +22,6 @@ class Terms(Protocol):
 
     def caption(self, text: str) -> str | None:
         """The header key that a caption names, "ignore" for one that is of no interest, None for no caption."""
+
+    def is_sure_caption(self, text: str) -> bool:
+        """True for a caption that can mean nothing else."""

@@ -12,7 +12,9 @@ from importer.vocabulary.units import parse_unit, split_unit
 VALUE_KINDS = ("number", "range", "not-detected", "several")
 MAX_LABEL = 120
 MAX_VALUE = 40
-CAPTION_SCORE = 80.0
+# Captions below the first are no captions, below the second their entries are in doubt.
+CAPTION_SCORE = 55.0
+SURE_CAPTION = 80.0
 
 
 class SheetTerms:
@@ -31,12 +33,19 @@ class SheetTerms:
         return len(text) <= MAX_VALUE and parse_unit(text) is not None
 
     def caption(self, text: str) -> str | None:
-        return _caption(text)
+        found = _caption(text)
+        return found[0] if found is not None else None
+
+    def is_sure_caption(self, text: str) -> bool:
+        found = _caption(text)
+        return found is not None and found[1] >= SURE_CAPTION
 
 
 @lru_cache(maxsize=8192)
 def _roles(text: str) -> tuple[str, ...]:
-    return tuple(column_roles(text)) if len(text) <= MAX_LABEL else ()
+    if len(text) > MAX_LABEL or _is_value(text):
+        return ()
+    return tuple(column_roles(text))
 
 
 @lru_cache(maxsize=8192)
@@ -59,10 +68,10 @@ def _is_value(text: str) -> bool:
 
 
 @lru_cache(maxsize=8192)
-def _caption(text: str) -> str | None:
+def _caption(text: str) -> tuple[str, float] | None:
     if not text or len(text) > MAX_LABEL:
         return None
     found = header_caption(text)
     if found is None or found[1] < CAPTION_SCORE:
         return None
-    return found[0]
+    return found

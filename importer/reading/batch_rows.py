@@ -66,7 +66,9 @@ def _headers(table: Transposed, cells: dict[int, Cell], lane: str, terms: Terms)
         key = _header_key(table, column, cell, terms)
         if key is None or key == "ignore":
             continue
-        entry = PrintedHeader(key, table.heads[column], cell.text, table.page, cell.box, confidence=cell.confidence)
+        head = clean_label(table.heads[column])
+        sure = terms.is_sure_caption(head) or (not head and key == "batch")
+        entry = PrintedHeader(key, head, cell.text, table.page, cell.box, sure=sure, confidence=cell.confidence)
         events.append(Event(Place(table.page, cell.box.middle, cell.box.x0), header=entry, lane=lane, in_table=True))
     return events
 

@@ -107,7 +107,7 @@ def _read(form: str, match: re.Match[str], order: DayOrder | None) -> _Result | 
         iso = _iso_month(year, int(month))
         return (iso, form != "mY") if iso else None
     names = months()
-    month_at = next(index for index, part in enumerate(parts) if not part.isdigit())
+    month_at = next(index for index, part in enumerate(parts) if not part.isdecimal())
     number = names.get(plain_word(parts[month_at]))
     if number is None:
         return None

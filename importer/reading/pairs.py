@@ -288,7 +288,8 @@ def _header(
         text = value.text if value is not None else ""
     if value is None or key == "ignore" or not text.strip(" -–—_."):
         return None, step
-    entry = PrintedHeader(key, caption, text.strip(), line.page, value.box, confidence=value.confidence)
+    sure = terms.is_sure_caption(caption)
+    entry = PrintedHeader(key, caption, text.strip(), line.page, value.box, sure=sure, confidence=value.confidence)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
 
 

@@ -121,7 +121,7 @@ def _row_events(
         label = groups[-1]
     caption = terms.caption(label) if label else None
     if caption is not None and not terms.is_label(label):
-        return _caption_events(caption, label, row, panel, lanes, table)
+        return _caption_events(caption, label, row, panel, lanes, table, terms)
     base = _base_figure(table, panel, row, label, label_cell, section)
     events: list[Event] = []
     cells = [(column, family, row.cells.get(column)) for column, family in panel.results]
@@ -148,7 +148,7 @@ def _limits_figure(base: PrintedFigure, row: Row) -> PrintedFigure:
 
 
 def _caption_events(
-    caption: str, label: str, row: Row, panel: Panel, lanes: dict[int, str | None], table: Table
+    caption: str, label: str, row: Row, panel: Panel, lanes: dict[int, str | None], table: Table, terms: Terms
 ) -> list[Event]:
     if caption == "ignore":
         return []
@@ -157,7 +157,8 @@ def _caption_events(
         cell = row.cells.get(column)
         if cell is None:
             continue
-        entry = PrintedHeader(caption, label, cell.text, table.page, cell.box, confidence=cell.confidence)
+        sure = terms.is_sure_caption(label)
+        entry = PrintedHeader(caption, label, cell.text, table.page, cell.box, sure=sure, confidence=cell.confidence)
         events.append(
             Event(Place(table.page, row.box.middle, cell.box.x0), header=entry, lane=lanes.get(column), in_table=True)
         )

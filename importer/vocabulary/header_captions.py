@@ -49,8 +49,11 @@ _PLURAL = re.compile(r"\((?:s|es|en|n|e|er)\)")
 
 
 def _words(text: str) -> list[str]:
-    plain = plain_word(_PLURAL.sub("", _NUMERO.sub("no ", text)))
-    return _WORD.findall(plain)
+    if "(" in text:
+        text = _PLURAL.sub("", text)
+    if not text.isascii():
+        text = _NUMERO.sub("no ", text)
+    return _WORD.findall(plain_word(text))
 
 
 def _fold(words: list[str], table: CaptionTable) -> str:
@@ -61,10 +64,10 @@ def _fold(words: list[str], table: CaptionTable) -> str:
         if word in table.numbers:
             numbered = True
             continue
-        ending = next((e for e in table.endings if word.endswith(e) and len(word) > len(e) + 2), "")
-        if ending:
-            numbered = True
-            word = word[: -len(ending)]
+        if word.endswith(table.endings):
+            ending = next((e for e in table.endings if word.endswith(e) and len(word) > len(e) + 2), "")
+            numbered = numbered or bool(ending)
+            word = word[: len(word) - len(ending)]
         if word not in table.small:
             kept.append(word)
     if not kept:

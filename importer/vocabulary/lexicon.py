@@ -10,8 +10,8 @@ import os
 import re
 import tomllib
 import unicodedata
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -40,7 +40,7 @@ class Short(NamedTuple):
     """An abbreviation. ``raw`` is its exact spelling where case decides, "" where it does not."""
 
     raw: str
-    reading: Reading
+    meanings: Alternatives
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,51 +52,73 @@ class Concepts:
     foreign: dict[str, str]
 
 
-@dataclass(frozen=True, slots=True)
-class Lexicon:
-    """All wordings. Keys are folded tokens joined by single spaces.
+@dataclass(frozen=True, slots=True, eq=False)
+class Language:
+    """The wordings of one language. Keys are folded tokens joined by single spaces.
 
-    ``reach`` is the largest number of tokens of the wordings that start with a token. ``stems`` hold wordings whose
-    last word may have any ending. ``labels`` are whole labels that mean a parameter as they stand. ``compounds`` are
-    the single words of the languages that write words together, ``languages`` the names of all of them.
+    ``stems`` hold wordings whose last word may have any ending. ``compounds``: words are written together.
     """
 
-    words: dict[str, list[Reading]]
-    short: dict[str, list[Short]]
-    stems: dict[str, list[Reading]]
+    name: str
+    words: dict[str, Alternatives] = field(default_factory=dict)
+    short: dict[str, list[Short]] = field(default_factory=dict)
+    stems: dict[str, Alternatives] = field(default_factory=dict)
+    compounds: bool = False
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Lexicon:
+    """All wordings by language. ``known`` are the keys of words and abbreviations of all languages together, ``labels``
+    whole labels that mean a parameter as they stand."""
+
+    languages: tuple[Language, ...]
     labels: dict[str, str]
-    reach: dict[str, int]
-    compounds: dict[str, frozenset[str]]
-    languages: tuple[str, ...]
+    known: frozenset[str]
 
-    def find(self, key: str, raw: str) -> tuple[list[Reading], bool] | None:
+    def find(self, key: str, raw: str) -> tuple[tuple[Reading, ...], bool] | None:
         """The readings of a wording, and whether only its case differs from an abbreviation's; None if not known."""
-        short = self.short.get(key)
-        if short:
-            exact = [entry.reading for entry in short if not entry.raw or entry.raw == raw]
-            if exact and (raw != raw.lower() or key not in self.words):
-                return exact, False
-            if exact and len(raw) <= 2:
-                return exact, False
-        known = self.words.get(key)
-        if known:
-            return known, False
-        stem = self._stem(key)
-        if stem:
-            return stem, False
-        if short:
-            return [entry.reading for entry in short], True
-        return None
+        if key in self.known:
+            return self._find(key, raw)
+        stems = tuple(Reading(found, one.name) for one in self.languages if one.stems and (found := _stem(one.stems, key)))
+        return (stems, False) if stems else None
 
-    def _stem(self, key: str) -> list[Reading] | None:
-        if not self.stems:
-            return None
-        last = key.rfind(" ") + 1
-        for length in range(len(key), last + 2, -1):
-            found = self.stems.get(key[:length])
-            if found:
-                return found
-        return None
+    def _find(self, key: str, raw: str) -> tuple[tuple[Reading, ...], bool]:
+        exact: list[Reading] = []
+        loose: list[Reading] = []
+        words: list[Reading] = []
+        for one in self.languages:
+            word = one.words.get(key)
+            if word is not None:
+                words.append(Reading(word, one.name))
+            for short in one.short.get(key, ()):
+                fits = not short.raw or short.raw == raw
+                (exact if fits else loose).append(Reading(short.meanings, one.name))
+        # "DON" is a toxin and "don" a word; two letters have their exact case and need no capitals.
+        if exact and (not words or len(raw) <= 2 or raw != raw.lower()):
+            return tuple(exact), False
+        if words:
+            return tuple(words), False
+        return tuple(loose), True
+
+    def cut(self, word: str) -> dict[str, tuple[str, ...]]:
+        """A long word cut into known ones, by language, for the languages that write words together."""
+        if len(word) < SHORTEST_COMPOUND:
+            return {}
+        cuts = {one.name: _split(word, one.words, 3) for one in self.languages if one.compounds}
+        return {language: cut for language, cut in cuts.items() if cut}
+
+    def meanings(self, language: str, word: str) -> Alternatives:
+        """What a word means in one language; nothing where it has no meaning there."""
+        return next((one.words.get(word, ()) for one in self.languages if one.name == language), ())
+
+
+def _stem(stems: dict[str, Alternatives], key: str) -> Alternatives | None:
+    last = key.rfind(" ") + 1
+    for length in range(len(key), last + 2, -1):
+        found = stems.get(key[:length])
+        if found:
+            return found
+    return None
 
 
 @cache
@@ -148,25 +170,57 @@ def _load(path: Path, name: str) -> dict[str, Any]:
         raise DataError(f"{name} is not valid TOML: {problem}") from None
 
 
+# ---------------------------------------------------------------------------------------------- compounds
+
+SHORTEST_COMPOUND = 7
+"""Letters: shorter words are not cut up."""
+LINKS = ("", "s", "n", "en", "es", "e", "er")
+"""Letters between the words of a compound."""
+
+
+def _split(word: str, parts: dict[str, Alternatives], most: int) -> tuple[str, ...] | None:
+    """Two or three known words that a long one is made of, the longest first; None where there are none."""
+    for end in range(len(word) - 2, 2, -1):
+        head = word[:end]
+        if head not in parts:
+            continue
+        for link in LINKS:
+            rest = word[end:]
+            if not rest.startswith(link):
+                continue
+            rest = rest[len(link) :]
+            if rest in parts:
+                return head, rest
+            if most > 2 and len(rest) > 5:
+                more = _split(rest, parts, most - 1)
+                if more:
+                    return head, *more
+    return None
+
+
 # ---------------------------------------------------------------------------------------------- keys of wordings
 
 _MARKS = re.compile("[\u0300-\u036f]")
 _PLAIN = re.compile(r"[a-z\u0430-\u0481\u048a-\u04ff]+(?: [a-z\u0430-\u0481\u048a-\u04ff]+)*")
-_BLOCK = str.maketrans(
-    {"ł": "l", "ø": "o", "đ": "d", "ð": "d", "ı": "i", "þ": "th", "œ": "oe", "æ": "ae", "-": " ", "'": " ", "’": " ", "\r": ""}
-)
+_SIMPLE_SHORT = re.compile(r"[A-Za-z]+(?:[ -][A-Za-z]+)*")
+_LETTERS = (("ł", "l"), ("ø", "o"), ("đ", "d"), ("ð", "d"), ("ı", "i"), ("þ", "th"), ("œ", "oe"), ("æ", "ae"))
+_END = "\x1e"
 
 
 def fold_block(text: str) -> str:
-    """A whole list of wordings folded at once; gives the same keys as folding word by word, at a small part of the cost."""
+    """A whole list of wordings folded at once; gives the keys that folding word by word gives, at a small part of the cost."""
+    text = text.replace("-", " ").replace("'", " ").replace("’", " ")
     if text.isascii():
-        return text.lower().translate(_BLOCK)
-    return _MARKS.sub("", unicodedata.normalize("NFKD", text.casefold().translate(_BLOCK))).translate(_BLOCK)
+        return text.lower()
+    text = text.casefold()
+    for letter, plain in _LETTERS:
+        text = text.replace(letter, plain)
+    return _MARKS.sub("", unicodedata.normalize("NFKD", text))
 
 
 def key_of(found: list[Token]) -> str:
     """The key of a run of tokens."""
-    return " ".join(token.text for token in found)
+    return " ".join([token.text for token in found])
 
 
 def key(text: str) -> str:
@@ -179,122 +233,112 @@ def key(text: str) -> str:
 
 class _Builder:
     def __init__(self) -> None:
-        self.words: dict[str, list[Reading]] = {}
-        self.short: dict[str, list[Short]] = {}
-        self.stems: dict[str, list[Reading]] = {}
+        self.languages: dict[str, Language] = {}
         self.labels: dict[str, str] = {}
-        self.reach: dict[str, int] = {}
-        self.compounds: dict[str, set[str]] = {}
-        self.languages: dict[str, dict[tuple[str, str], Alternatives]] = {}
 
     def add(self, raw: Mapping[str, Any], name: str) -> None:
-        language = raw.get("language")
-        if not isinstance(language, str) or not language:
+        title = raw.get("language")
+        if not isinstance(title, str) or not title:
             raise DataError(f"{name} does not say its language")
         unknown = raw.keys() - {"language", "compounds", "words", "abbreviations", "labels"}
         if unknown:
             raise DataError(f"{name}: {', '.join(sorted(unknown))} is not a part of a word file")
-        seen = self.languages.setdefault(language, {})
-        for ideas, wordings in self._table(raw, "words", name):
-            self._add_words(Reading(_meanings(ideas, name), language), wordings, seen, name)
-        for ideas, wordings in self._table(raw, "abbreviations", name):
-            self._add_short(Reading(_meanings(ideas, name), language), wordings, seen, name)
-        for parameter, wordings in self._table(raw, "labels", name):
+        language = self.languages.get(title) or Language(title, compounds=bool(raw.get("compounds")))
+        self.languages[title] = language
+        self._add_words(language, _table(raw, "words", name), name)
+        for ideas, wordings in _table(raw, "abbreviations", name).items():
+            _add_short(language, _meanings(ideas, name), wordings, name)
+        for parameter, wordings in _table(raw, "labels", name).items():
             self._add_labels(parameter, wordings, name)
-        if raw.get("compounds"):
-            parts = self.compounds.setdefault(language, set())
-            parts.update(word for (kind, word) in seen if kind == "word" and " " not in word and len(word) > 2)
 
     @staticmethod
-    def _table(raw: Mapping[str, Any], part: str, name: str) -> Iterator[tuple[str, str]]:
-        table = raw.get(part, {})
-        if not isinstance(table, dict):
-            raise DataError(f"{name}: [{part}] must be a table")
-        for entry, wordings in table.items():
-            if not isinstance(wordings, str):
-                raise DataError(f"{name}: the wordings of {entry} must be one text in quotes")
-            yield entry, wordings
-
-    def _add_words(
-        self, reading: Reading, wordings: str, seen: dict[tuple[str, str], Alternatives], name: str
-    ) -> None:
-        # Folding may change no comma or line end, so the printed and the folded list have the same pieces.
-        for wording in _pieces(fold_block(wordings)):
-            target, star = self.words, wording.endswith("*")
-            found = wording.rstrip("*")
-            if not _PLAIN.fullmatch(found):
-                found = key(found)
-            if star:
-                target = self.stems
-            if not found:
-                raise DataError(f"{name}: {wording!r} has no letters")
-            earlier = seen.setdefault(("stem" if star else "word", found), reading.meanings)
-            if earlier is reading.meanings:
-                target.setdefault(found, []).append(reading)
-                self._reach(found)
-            elif earlier != reading.meanings:
-                raise DataError(_twice(name, found, reading.language))
-
-    def _add_short(
-        self, reading: Reading, wordings: str, seen: dict[tuple[str, str], Alternatives], name: str
-    ) -> None:
-        for wording in _pieces(wordings):
-            cut = tokens(typeset(wording))
-            found = key_of(cut)
-            raw = "".join(token.raw for token in cut if token.kind == "word")
-            exact = raw if len(raw) <= 2 else ""
-            if not found:
-                raise DataError(f"{name}: {wording!r} has no letters")
-            earlier = seen.setdefault(("short", f"{found}\n{exact}"), reading.meanings)
-            if earlier is reading.meanings:
-                self.short.setdefault(found, []).append(Short(exact, reading))
-                self._reach(found)
-            elif earlier != reading.meanings:
-                raise DataError(_twice(name, wording, reading.language))
+    def _add_words(language: Language, table: dict[str, str], name: str) -> None:
+        folded = fold_block(_END.join(table.values())).split(_END)
+        for ideas, wordings in zip(table, folded, strict=True):
+            meanings = _meanings(ideas, name)
+            pieces = _pieces(wordings)
+            if "*" in wordings:
+                stems = [_key_of_piece(piece.rstrip("*"), name) for piece in pieces if piece.endswith("*")]
+                _put(language.stems, stems, meanings, language, name)
+                pieces = [piece for piece in pieces if not piece.endswith("*")]
+            if not (letters := "".join(pieces).replace(" ", "")).isascii() or not letters.isalpha() or "  " in wordings:
+                pieces = [_key_of_piece(piece, name) for piece in pieces]
+            _put(language.words, pieces, meanings, language, name)
 
     def _add_labels(self, parameter: str, wordings: str, name: str) -> None:
         if parameter not in parameters():
             raise DataError(f"{name}: {parameter} is not a parameter")
         for wording in _pieces(wordings):
-            if self.labels.setdefault(key(wording), parameter) != parameter:
-                raise DataError(f"{name}: the label {wording!r} already means {self.labels[key(wording)]}")
-
-    def _reach(self, found: str) -> None:
-        space = found.find(" ")
-        first, count = (found, 1) if space < 0 else (found[:space], found.count(" ") + 1)
-        if self.reach.get(first, 0) < count:
-            self.reach[first] = count
+            earlier = self.labels.setdefault(key(wording), parameter)
+            if earlier != parameter:
+                raise DataError(f"{name}: the label {wording!r} already means {earlier}")
 
     def result(self) -> Lexicon:
-        compounds = {language: frozenset(parts) for language, parts in self.compounds.items()}
-        return Lexicon(
-            self.words, self.short, self.stems, self.labels, self.reach, compounds, tuple(self.languages)
-        )
+        languages = tuple(self.languages.values())
+        known = frozenset().union(*(one.words for one in languages), *(one.short for one in languages))
+        return Lexicon(languages, self.labels, known)
 
 
-def _pieces(wordings: str) -> Iterator[str]:
-    for line in wordings.split("\n"):
-        for piece in line.split(","):
-            wording = piece.strip()
-            if wording:
-                yield wording
+def _table(raw: Mapping[str, Any], part: str, name: str) -> dict[str, str]:
+    table = raw.get(part, {})
+    if not isinstance(table, dict):
+        raise DataError(f"{name}: [{part}] must be a table")
+    for entry, wordings in table.items():
+        if not isinstance(wordings, str):
+            raise DataError(f"{name}: the wordings of {entry} must be one text in quotes")
+    return table
+
+
+def _pieces(wordings: str) -> list[str]:
+    pieces = wordings.replace("\n", ",").replace(", ", ",").split(",")
+    if " ," in wordings or "  " in wordings or wordings[:1] == " " or wordings[-1:] == " ":
+        pieces = [piece.strip() for piece in pieces]
+    return list(filter(None, pieces))
+
+
+def _key_of_piece(piece: str, name: str) -> str:
+    found = piece if _PLAIN.fullmatch(piece) else key(piece)
+    if not found:
+        raise DataError(f"{name}: {piece!r} has no letters")
+    return found
+
+
+def _put(table: dict[str, Alternatives], keys: list[str], meanings: Alternatives, language: Language, name: str) -> None:
+    if not table.keys().isdisjoint(keys):
+        twice = [found for found in keys if table.get(found, meanings) != meanings]
+        if twice:
+            raise DataError(_twice(name, ", ".join(twice), language.name))
+    table.update(dict.fromkeys(keys, meanings))
+
+
+def _add_short(language: Language, meanings: Alternatives, wordings: str, name: str) -> None:
+    for wording in _pieces(wordings):
+        if _SIMPLE_SHORT.fullmatch(wording):
+            found, raw = wording.lower().replace("-", " "), wording.replace("-", "").replace(" ", "")
+        else:
+            cut = tokens(typeset(wording))
+            found, raw = key_of(cut), "".join(token.raw for token in cut if token.kind == "word")
+        if not found:
+            raise DataError(f"{name}: {wording!r} has no letters")
+        entry = Short(raw if len(raw) <= 2 else "", meanings)
+        earlier = language.short.setdefault(found, [])
+        if any(other.raw == entry.raw and other.meanings != meanings for other in earlier):
+            raise DataError(_twice(name, wording, language.name))
+        if entry not in earlier:
+            earlier.append(entry)
 
 
 def _twice(name: str, word: str, language: str) -> str:
     return f"{name}: {word!r} already has another meaning in language {language!r}"
 
 
-def _meanings(text: str, name: str) -> Alternatives:
-    return _parse_meanings(text, name)
-
-
 @lru_cache(maxsize=4096)
-def _parse_meanings(text: str, name: str) -> Alternatives:
+def _meanings(text: str, name: str) -> Alternatives:
     known = concepts()
     meanings: list[Ideas] = []
     for part in text.split("|"):
         ideas = frozenset(part.split())
-        wrong = [idea for idea in ideas if idea not in known.plain and idea not in known.neutral and idea not in known.foreign]
+        wrong = ideas - known.plain - known.neutral - known.foreign.keys()
         if wrong or not ideas:
             raise DataError(f"{name}: {', '.join(wrong) or 'an empty name'} is not an idea of mappings/concepts.toml")
         meanings.append(ideas)

@@ -14,15 +14,16 @@ from importer.errors import DataError
 
 LimitBound = Literal["max", "min", "<", ">", "approx"]
 BOUNDS: tuple[LimitBound, ...] = ("max", "min", "<", ">", "approx")
-_SPACES = re.compile(r"\s+")
+_COMBINING = re.compile("[\u0300-\u036f\u20d0-\u20ff]")
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=16384)
 def plain_word(text: str) -> str:
     """A word for comparison: no case, no accents, single spaces, no full stop at the end."""
-    folded = unicodedata.normalize("NFKD", text.replace("’", "'").casefold())
-    bare = "".join(mark for mark in folded if not unicodedata.combining(mark))
-    return _SPACES.sub(" ", bare).strip().rstrip(".").strip()
+    plain = text.casefold()
+    if not plain.isascii():
+        plain = _COMBINING.sub("", unicodedata.normalize("NFKD", plain.replace("’", "'")))
+    return " ".join(plain.split()).rstrip(".").rstrip()
 
 
 @dataclass(frozen=True, slots=True)

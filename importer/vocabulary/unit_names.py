@@ -15,7 +15,7 @@ from importer.models import FAMILIES, Family
 
 LabelUse = Literal["word", "bracket", "never"]
 Basis = Literal["dry", "as-is"]
-LONGEST = 64
+LONGEST = 80
 """Characters: a longer text is never a unit."""
 
 
@@ -164,29 +164,50 @@ def _join(one: Basis | None, other: Basis | None) -> Basis | None:
     return None
 
 
-def _find(table: UnitTable, key: str, depth: int = 2) -> _Found | None:
-    """A unit spelling with words beside it, shortest addition first."""
+_CHUNKS = re.compile(r"[\s.,·*×∙•⋅()\[\]{}_–—−‐‑‧-]+|(?<=[a-zа-я])(?=[A-ZА-Я])")
+
+
+@lru_cache(maxsize=8192)
+def _joints(printed: str) -> frozenset[int]:
+    """Places of the folded form where the printed text has a gap, or goes from small letters to a capital."""
+    plain = _PER.sub(r"ⁿ\1", printed) if _MARKED.search(printed) else printed
+    places: set[int] = set()
+    end = 0
+    for chunk in _CHUNKS.split(plain):
+        end += len(unit_key(chunk))
+        places.add(end)
+    return frozenset(places)
+
+
+def _may_cut(key: str, cut: int, printed: str) -> bool:
+    """True where a unit and a word beside it may part: never inside a run of letters ("grain" is no "gr ai n")."""
+    return not (key[cut - 1].isalpha() and key[cut].isalpha()) or "/" in key[:cut] or cut in _joints(printed)
+
+
+def _find(table: UnitTable, key: str, printed: str, start: int = 0, depth: int = 2) -> _Found | None:
+    """A unit spelling with words beside it, shortest addition first. ``key`` begins at ``start`` of the folded form."""
     code = table.spelled.get(key)
     if code is not None:
         return code, None
     if not depth:
         return None
+    whole = unit_key(printed)
     for cut in range(len(key) - 1, 0, -1):
         tail = key[cut:]
-        if tail in table.beside_after:
-            inner = _find(table, key[:cut], depth - 1)
+        if tail in table.beside_after and _may_cut(whole, start + cut, printed):
+            inner = _find(table, key[:cut], printed, start, depth - 1)
             if inner:
                 return inner[0], _join(inner[1], table.beside_after[tail])
     for cut in range(1, len(key)):
         head = key[:cut]
-        if head in table.beside_before:
-            inner = _find(table, key[cut:], depth - 1)
+        if head in table.beside_before and _may_cut(whole, start + cut, printed):
+            inner = _find(table, key[cut:], printed, start + cut, depth - 1)
             if inner:
                 return inner[0], _join(inner[1], table.beside_before[head])
     return None
 
 
-_ONE_LETTER = re.compile(r"([A-Za-z])(?:$|[\s,(\[/]+(.+)$)")
+_ONE_LETTER = re.compile(r"([A-Za-z])(?:$|(?:[\s,(\[/]+|(?=[A-Z]))(.+)$)")
 
 
 def _find_letter(table: UnitTable, text: str) -> _Found | None:
@@ -232,6 +253,12 @@ def _take_reference(text: str) -> tuple[str, str | None]:
     return text, reference
 
 
+def _is_doubtful(table: UnitTable, printed: str) -> bool:
+    words = printed.split(None, 1)
+    core = words[1] if len(words) == 2 and unit_key(words[0]) in table.beside_before else printed
+    return unit_key(core) in table.doubtful
+
+
 _OPEN_ENDS = "-–—−~÷±<>/"
 
 
@@ -255,7 +282,7 @@ def parse_unit(text: str) -> Unit | None:
     if damaged:
         code, basis = damaged
         entry = table.entries[code]
-        doubtful = unit_key(printed) in table.doubtful
+        doubtful = _is_doubtful(table, printed)
         return Unit(code, basis, None, entry.family, True, doubtful, entry.dimension, entry.label, printed)
     return _one_of(parse_units(printed), printed)
 
@@ -268,17 +295,17 @@ def parse_plain(text: str) -> Unit | None:
         return None
     table = unit_table()
     reference: str | None = None
-    found = _find_letter(table, printed) or _find(table, unit_key(printed))
+    found = _find_letter(table, printed) or _find(table, unit_key(printed), printed)
     if not found and printed[-1] in "%C)" and any(mark.isdigit() for mark in printed):
         rest, reference = _take_reference(printed.translate(_DEGREES))
-        found = _find(table, unit_key(rest)) if reference and rest[-1] not in _OPEN_ENDS else None
+        found = _find(table, unit_key(rest), rest) if reference and rest[-1] not in _OPEN_ENDS else None
         if found and table.entries[found[0]].dimension == "fraction":
             return None
     if not found:
         return None
     code, basis = found
     entry = table.entries[code]
-    doubtful = unit_key(printed) in table.doubtful
+    doubtful = _is_doubtful(table, printed)
     return Unit(code, basis, reference, entry.family, False, doubtful, entry.dimension, entry.label, printed)
 
 

@@ -67,8 +67,25 @@ def split_value(text: str) -> Split:
             if not _all_words_allowed(_without_units(left)):
                 return text, None
             unit, tail = found
+            if tail.startswith(")") and _LONE_IN_BRACKET.search(left):
+                return text, None
             return _without_units(left, unit).strip() + tail, unit
+    return _unit_at_first(text, numbers)
+
+
+def _unit_at_first(text: str, numbers: list[re.Match[str]]) -> Split:
+    """ "4.5% - 5.0": the unit at the first number only."""
+    if len(numbers) > 1 and not text[numbers[-1].end() :].strip():
+        gap = text[numbers[0].end() : numbers[1].start()]
+        shorter = _gap_without_unit(gap, None)
+        unit = parse_unit(gap[: len(gap) - len(shorter)])
+        if unit and shorter.strip() and _all_words_allowed(shorter + text[numbers[1].end() :]):
+            return text[: numbers[0].end()] + shorter + text[numbers[1].start() :], unit
     return text, None
+
+
+# "1.55 (8.6 %)": the sign belongs to the strength in the bracket, not to the figure.
+_LONE_IN_BRACKET = re.compile(r"\(\s*\d+(?:[.,]\d+)?$")
 
 
 def _all_words_allowed(text: str) -> bool:
@@ -168,11 +185,11 @@ def split_label(text: str) -> Split:
     if len(text) > LONGEST or not text.strip():
         return text, None
     body = _LEADER.sub(" ", text) if "..." in text or "…" in text or "__" in text else text
-    for method in (_bracketed, _after_separator, _last_words, _percent_first, _percent_inside):
+    for method in (_bracketed, _last_words, _after_separator, _percent_first, _percent_inside):
         found = method(body)
         if found:
             return found
-    return text, None
+    return _before_limit(body) or (text, None)
 
 
 def _tidy(label: str) -> str:
@@ -215,13 +232,22 @@ def _bracketed(text: str) -> Split | None:
         last = not _FOOTNOTE.sub("", right)
         if unit and unit.label != "never" and left.strip() and (last or not (unit.doubtful or unit.damaged)):
             if last:
-                return _tidy(left), unit
+                return _before_family(left, text[start : end + 1], unit)
             outer = _unit_around(left, right, unit)
             return outer or (f"{left.rstrip()} {right.strip()}".strip(), unit)
         within = _after_separator(inner) if not unit else None
         if within and within[1] and not within[1].doubtful and left.strip():
             return f"{left}{text[start]}{within[0]}{text[end]}{right}", within[1]
     return None
+
+
+def _before_family(left: str, bracket: str, unit: Unit) -> Split:
+    """ "Colour °L/SRM (ASBC)": a family name in brackets behind a unit is no unit itself."""
+    if unit.doubtful and unit.family:
+        rest, inner = split_label(left)
+        if inner and not inner.doubtful:
+            return f"{rest} {bracket}", inner
+    return _tidy(left), unit
 
 
 def _unit_around(left: str, right: str, unit: Unit) -> Split | None:
@@ -236,21 +262,50 @@ def _after_separator(text: str) -> Split | None:
     """A unit after a comma, dash or stroke: the longest tail that is a unit."""
     for match in _SEPARATOR.finditer(text):
         left, tail = text[: match.start()], _FOOTNOTE.sub("", _without_preposition(text[match.end() :]))
-        if not left.strip() or not tail or len(tail) > 64:
+        if not left.strip() or not tail or len(tail) > 80:
             continue
+        addition = _BRACKET_BEHIND.match(tail)
         unit = parse_plain(tail)
+        if unit is None and addition:
+            unit, left = parse_plain(addition[1]), f"{left} {addition[2]}"
         if unit is None or unit.label == "never":
             continue
-        stroke = "/" in match[0]
-        if stroke and (unit.label == "bracket" or _ends_with_unit(left)):
+        if "/" in match[0] and _ends_with_unit(text[: match.start()]):
             return None
+        if match[0] == "/" and unit.label == "bracket" and text[match.start() - 1] < "\u0250":
+            continue
+        if unit.doubtful and plain_word(tail) in result_words().after:
+            # "Friability, %, min": a limit, where there is a unit before it already.
+            rest, inner = split_label(left)
+            if inner:
+                return f"{rest} {tail}", inner
         return _tidy(left), unit
+    return None
+
+
+_BRACKET_BEHIND = re.compile(r"([^()]+?)\s*(\([^()]*\))$")
+_LIMIT_SIGN = re.compile(r"\s*[<>≤≥]=?\s*$")
+
+
+def _before_limit(text: str) -> Split | None:
+    """ "Moisture, %, max", "水分含量/% ≤": a limit behind the unit stays with the label."""
+    sign = _LIMIT_SIGN.search(text)
+    if sign and sign.start():
+        rest, unit = split_label(text[: sign.start()])
+        return (f"{rest} {sign[0].strip()}", unit) if unit else None
+    words = _FOOTNOTE.sub("", text).split()
+    limits = result_words()
+    for count in range(min(3, len(words) - 1), 0, -1):
+        tail = " ".join(words[-count:])
+        if plain_word(tail) in limits.after or plain_word(tail) in limits.before:
+            rest, unit = split_label(" ".join(words[:-count]).rstrip(" ,;"))
+            return (f"{rest} {tail}", unit) if unit else None
     return None
 
 
 def _ends_with_unit(left: str) -> bool:
     """True where the text before a stroke is, or ends in, a unit: "IoB / WK", "DP WK / °L"."""
-    words = left.split()
+    words = left.replace("/", " ").split()
     return bool(words) and (parse_unit(words[-1]) is not None or parse_unit(left) is not None)
 
 

@@ -189,13 +189,21 @@ def group_cell_left(content: Content, look: Look) -> bytes:
 
 @layout("value-with-range", Need(limits=True, limit_share=1.0), kept=True)
 def value_with_range(content: Content, look: Look) -> bytes:
-    """``4.2 (3.5 - 5.0)`` in one cell."""
+    """``4.2 (3.5 - 5.0)`` or ``4.2 ± 0.2`` in one cell."""
     rng = content.rng
     pen = _start(content, look)
+    spread = rng.random() < 0.35
     open_, close = rng.choice((("(", ")"), ("[", "]"), ("(", ")")))
     for row in content.rows:
         for cell in row.cells:
-            if row.limit.spec and isinstance(cell.truth, TruthFigure) and cell.truth.text is None:
+            truth = cell.truth
+            if not isinstance(truth, TruthFigure) or truth.text is not None:
+                continue
+            if spread and truth.number and not truth.bound:
+                places = len(truth.value.replace(",", ".").partition(".")[2])
+                cell.text += f" ± {number(max(truth.number * 0.02, 10**-places), places, content.comma)}"
+                truth.low = truth.high = ""
+            elif row.limit.spec and not spread:
                 cell.text = f"{cell.text} {open_}{row.limit.spec}{close}"
     table_of(content, rng.choice((["label", "unit", "result"], ["label", "result", "unit"])), pen).draw(pen)
     return _end(pen, content)

@@ -6,7 +6,9 @@ from tests.sheets import blocks
 from tests.sheets.cells import label_with_unit, number_rows, table_of
 from tests.sheets.content import Content, Need
 from tests.sheets.draw import Column, Look, Pen, Table, with_rules
+from tests.sheets.numbers import number
 from tests.sheets.registry import layout
+from tests.sheets.truth import TruthFigure
 
 
 def _page(content: Content, look: Look) -> Pen:
@@ -241,6 +243,41 @@ _NOTES = {
     "da": ("uden for akkrediteringen", "gennemsnit af 2 bestemmelser", "underleverandør, rapport 4471"),
     "it": ("fuori accreditamento", "media di 2 determinazioni", "subappaltato, rapporto 4471"),
 }
+
+
+@layout("uncertainty-column", Need(methods=True))
+def uncertainty_column(content: Content, look: Look) -> bytes:
+    """The laboratory's uncertainty of measurement in a column of its own."""
+    rng = content.rng
+    pen = _page(content, with_rules(look, size=min(look.size, 9.0)))
+    table = table_of(content, rng.choice((["label", "unit", "result"], ["label", "method", "result", "unit"])), pen)
+    at = next(i for i, c in enumerate(table.columns) if c.title in content.words.all("heads", "result")) + 1
+    table.columns.insert(at, Column(rng.choice(("U (k=2)", "±", "u (95 %)", "+/-")), look.value_align))
+    sign = rng.choice(("± ", "±", ""))
+    for line, row in zip(table.rows, content.rows, strict=True):
+        truth = row.cells[0].truth
+        text = ""
+        if isinstance(truth, TruthFigure) and truth.number and not truth.bound and rng.random() < 0.9:
+            places = len(truth.value.replace(",", ".").partition(".")[2])
+            text = sign + number(max(truth.number * 0.02, 10**-places), places, content.comma)
+        line.insert(at, text)
+    table.draw(pen)
+    return _close(pen, content)
+
+
+@layout("assessment-column", Need(limits=True))
+def assessment_column(content: Content, look: Look) -> bytes:
+    """A last column that says whether the result keeps the limits."""
+    rng = content.rng
+    pen = _page(content, look)
+    roles = rng.choice((["label", "unit", "spec", "result"], ["label", "result", "unit", "min", "max"]))
+    table = table_of(content, roles, pen)
+    word = rng.choice(("OK", "ok", "+", "i.O." if content.words.language == "de" else "OK", "✓"))
+    table.columns.append(Column(content.head("remark"), "center"))
+    for line, row in zip(table.rows, content.rows, strict=True):
+        line.append(word if row.limit.spec else "")
+    table.draw(pen)
+    return _close(pen, content)
 
 
 @layout("sections", Need(rows=(14, 26), limits=True))

@@ -116,7 +116,7 @@ PARENTS = {
 
 @layout(
     "nounless-children",
-    Need(rows=(12, 20), missing_units=0.0),
+    Need(rows=(12, 20), missing_units=0.0, seconds=False),
     languages=("en", "de", "fr", "nl", "es", "cs", "da", "it"),
 )
 def nounless_children(content: Content, look: Look) -> bytes:

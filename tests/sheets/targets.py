@@ -31,10 +31,10 @@ _CONGRESS: dict[tuple[str, str], tuple[str, float, float, float, bool]] = {
     ("colour", "SRM"): ("EBC", 1.97, 0.0, 0.011, False),
     ("colour", "°L"): ("EBC", 1.97, 0.0, 0.011, False),
     ("boiled_colour", "SRM"): ("EBC", 1.97, 0.0, 0.011, False),
-    ("free_amino_nitrogen", "mg/100 g"): ("mg/L", 1.117, 0.0, 0.03, True),
+    ("free_amino_nitrogen", "mg/100 g"): ("mg/L", 1.117, 0.0, 0.03, False),
     ("soluble_nitrogen", "mg/100 g"): ("%", 0.001, 0.0, 0.001, False),
-    ("soluble_nitrogen", "mg/L"): ("%", 0.000895, 0.0, 0.03, True),
-    ("beta_glucan", "mg/100 g"): ("mg/L", 1.117, 0.0, 0.03, True),
+    ("soluble_nitrogen", "mg/L"): ("%", 0.000895, 0.0, 0.03, False),
+    ("beta_glucan", "mg/100 g"): ("mg/L", 1.117, 0.0, 0.03, False),
     ("diastatic_power", "°Lintner"): ("WK", 3.5, -16.0, 0.011, False),
 }
 
@@ -55,7 +55,7 @@ def targets(parameter: str, unit: str, family: str, mash: str | None, value: flo
         to, factor, offset, share, estimated = congress
         found = factor * value + offset
         right = [Target(to, found, share * found + 0.006, estimated=estimated)]
-        if estimated:
+        if share > 0.02:  # without extract and moisture a reader may leave the figure as it stands
             right.append(Target(unit, value, 0.001, unconverted=True))
         return tuple(right)
     if congress:  # 65 °C mash: the unit may change, the mash may not

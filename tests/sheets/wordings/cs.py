@@ -4,7 +4,7 @@
 TEXT = """
 [labels]
 moisture: Vlhkost | Obsah vody | Vlhkost sladu | Voda
-extract_fine_dry: Extrakt v sušině sladu~dry | Extrakt jemné mletí{b} | Extrakt v sušině (jemný šrot)~dry | Extrakt, jemné mletí{b}
+extract_fine_dry: Extrakt{b}~either | Extrakt v sušině sladu~dry | Extrakt jemné mletí{b} | Extrakt v sušině (jemný šrot)~dry | Extrakt, jemné mletí{b}
 extract_coarse_dry: Extrakt hrubé mletí{b} | Extrakt hrubý šrot{b}
 extract_fine_as_is: Extrakt jemné mletí{b} | Extrakt, jemný šrot{b}
 extract_coarse_as_is: Extrakt hrubé mletí{b}

@@ -1,9 +1,10 @@
+# ruff: noqa: E501
 """Danish wordings of malt sheets."""
 
 TEXT = """
 [labels]
 moisture: Vandindhold | Vand | Fugtighed | Vandindhold i malt
-extract_fine_dry: Ekstrakt fin{b} | Ekstrakt, fin formaling{b} | Ekstrakt (finmel){b} | Fin ekstrakt{b}
+extract_fine_dry: Ekstrakt{b}~either | Ekstrakt fin{b} | Ekstrakt, fin formaling{b} | Ekstrakt (finmel){b} | Fin ekstrakt{b}
 extract_coarse_dry: Ekstrakt grov{b} | Ekstrakt, grov formaling{b}
 extract_fine_as_is: Ekstrakt fin{b} | Ekstrakt, fin formaling{b}
 fine_coarse_difference: Fin-grov differens | Differens fin/grov | Ekstraktdifferens fin-grov

@@ -4,7 +4,7 @@
 TEXT = """
 [labels]
 moisture: Wassergehalt | Wasser | Feuchtigkeit | Feuchte | Malzwassergehalt
-extract_fine_dry: Extrakt Feinschrot{b} | Extrakt{b} (Feinschrot) | Feinschrotextrakt{b} | Extrakt fein{b} | Extraktgehalt{b} (0,2 mm) | Extraktausbeute Feinschrot{b}
+extract_fine_dry: Extrakt{b}~either | Extrakt Feinschrot{b} | Extrakt{b} (Feinschrot) | Feinschrotextrakt{b} | Extrakt fein{b} | Extraktgehalt{b} (0,2 mm) | Extraktausbeute Feinschrot{b}
 extract_coarse_dry: Extrakt Grobschrot{b} | Grobschrotextrakt{b} | Extrakt grob{b}
 extract_fine_as_is: Extrakt Feinschrot{b} | Feinschrotextrakt{b} | Extrakt fein{b}
 extract_coarse_as_is: Extrakt Grobschrot{b} | Grobschrotextrakt{b}

@@ -4,7 +4,7 @@
 TEXT = """
 [labels]
 moisture: Moisture | Moisture content | Water content | MOISTURE | Malt moisture
-extract_fine_dry: Extract fine grind{b} | Fine grind extract{b} | Extract F.G.{b} | Extract (0.2 mm){b} | FGDB~dry | Extract, fine{b} | Fine extract{b} | Extract FG{b}
+extract_fine_dry: Extract{b}~either | Extract fine grind{b} | Fine grind extract{b} | Extract F.G.{b} | Extract (0.2 mm){b} | FGDB~dry | Extract, fine{b} | Fine extract{b} | Extract FG{b}
 extract_coarse_dry: Extract coarse grind{b} | Coarse grind extract{b} | CGDB~dry | Extract, coarse{b} | Extract (1.0 mm){b}
 extract_fine_as_is: Extract fine grind{b} | Extract F.G.{b} | FGAI~asis | Extract (0.2 mm){b} | Fine extract{b}
 extract_coarse_as_is: Extract coarse grind{b} | CGAI~asis | Extract, coarse{b}

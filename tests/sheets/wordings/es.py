@@ -1,9 +1,10 @@
+# ruff: noqa: E501
 """Spanish wordings of malt sheets."""
 
 TEXT = """
 [labels]
 moisture: Humedad | Contenido de humedad | Humedad de la malta | Contenido de agua
-extract_fine_dry: Extracto molienda fina{b} | Extracto fino{b} | Extracto{b} (molienda fina) | Extracto M.F.{b}
+extract_fine_dry: Extracto{b}~either | Extracto molienda fina{b} | Extracto fino{b} | Extracto{b} (molienda fina) | Extracto M.F.{b}
 extract_coarse_dry: Extracto molienda gruesa{b} | Extracto grueso{b}
 extract_fine_as_is: Extracto molienda fina{b} | Extracto fino{b}
 extract_coarse_as_is: Extracto molienda gruesa{b}

@@ -4,7 +4,7 @@
 TEXT = """
 [labels]
 moisture: Humidité | Teneur en eau | Humidité du malt | Taux d'humidité
-extract_fine_dry: Extrait mouture fine{b} | Extrait fin{b} | Extrait{b} (mouture fine) | Extrait 0,2 mm{b}
+extract_fine_dry: Extrait{b}~either | Extrait mouture fine{b} | Extrait fin{b} | Extrait{b} (mouture fine) | Extrait 0,2 mm{b}
 extract_coarse_dry: Extrait mouture grossière{b} | Extrait grossier{b} | Extrait gros{b}
 extract_fine_as_is: Extrait mouture fine{b} | Extrait fin{b}
 extract_coarse_as_is: Extrait mouture grossière{b}

@@ -1,9 +1,10 @@
+# ruff: noqa: E501
 """Italian wordings of malt sheets."""
 
 TEXT = """
 [labels]
 moisture: Umidità | Contenuto d'acqua | Umidità del malto
-extract_fine_dry: Estratto macinazione fine{b} | Estratto fine{b} | Estratto farina{b} | Resa in estratto fine{b}
+extract_fine_dry: Estratto{b}~either | Estratto macinazione fine{b} | Estratto fine{b} | Estratto farina{b} | Resa in estratto fine{b}
 extract_coarse_dry: Estratto macinazione grossa{b} | Estratto grosso{b}
 extract_fine_as_is: Estratto macinazione fine{b} | Estratto fine{b}
 fine_coarse_difference: Differenza fine-grosso | Differenza estratto fine/grosso | Differenza F/G

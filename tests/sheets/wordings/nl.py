@@ -1,9 +1,10 @@
+# ruff: noqa: E501
 """Dutch wordings of malt sheets."""
 
 TEXT = """
 [labels]
 moisture: Vochtgehalte | Vocht | Watergehalte | Vochtgehalte mout
-extract_fine_dry: Extract fijn{b} | Extract fijne maling{b} | Extractgehalte fijn{b} | Extract fijnschroot{b}
+extract_fine_dry: Extract{b}~either | Extract fijn{b} | Extract fijne maling{b} | Extractgehalte fijn{b} | Extract fijnschroot{b}
 extract_coarse_dry: Extract grof{b} | Extract grove maling{b}
 extract_fine_as_is: Extract fijn{b} | Extract fijne maling{b}
 extract_coarse_as_is: Extract grof{b}

@@ -1,0 +1,177 @@
+"""Sizes in millimetres and temperatures in a label: sieves, mill slots and mashes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from importer.meaning.tables import table
+from importer.vocabulary.lexicon import Ideas
+from importer.vocabulary.text import Token
+
+Span = tuple[int, int, Ideas]
+
+
+@dataclass(frozen=True, slots=True)
+class Measures:
+    """``ideas`` by what was found, ``at`` where (token number), ``used`` the tokens that belong to it."""
+
+    ideas: frozenset[str]
+    at: dict[int, Ideas]
+    used: frozenset[int]
+
+
+@dataclass(frozen=True, slots=True)
+class _Sizes:
+    sieves: tuple[str, ...]
+    mills: dict[str, str]
+    temperatures: dict[str, str]
+
+
+NOTHING = Measures(frozenset(), {}, frozenset())
+
+
+@cache
+def _sizes() -> _Sizes:
+    raw: dict[str, Any] = table("label_rules")
+    temperatures = {str(degrees): idea for degrees, idea in raw["temperatures"].items()}
+    return _Sizes(tuple(raw["sizes"]["sieves"]), dict(raw["sizes"]["mills"]), temperatures)
+
+
+def measures(found: list[Token], spans: list[Span]) -> Measures:
+    """Reads the numbers of a label that no wording took."""
+    taken = {i for start, end, _ in spans for i in range(start, end)}
+    numbers = [i for i, token in enumerate(found) if token.kind == "number" and i not in taken]
+    if not numbers:
+        return NOTHING
+    ideas = {i: said for start, end, said in spans for i in range(start, end)}
+    at: dict[int, Ideas] = {}
+    used: set[int] = set()
+    rest = [i for i in numbers if not _temperature(found, i, ideas, at, used)]
+    rest = [i for i in rest if not _inches(found, i, at, used)]
+    _millimetres(found, rest, ideas, at, used)
+    return Measures(frozenset().union(*at.values()) if at else frozenset(), at, frozenset(used))
+
+
+def _text(found: list[Token], place: int) -> str:
+    return found[place].text if 0 <= place < len(found) else ""
+
+
+def _temperature(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]) -> bool:
+    """ "45 °C", "65°", "VZ 45"."""
+    known = _sizes().temperatures.get(found[place].text)
+    following = _text(found, place + 1)
+    if following == "°":
+        letter = _text(found, place + 2)
+        if letter in ("c", "celsius") or (known and letter not in ("p", "l", "plato", "f")):
+            at[place] = frozenset((known or "T_OTHER",))
+            used.update((place, place + 1, *((place + 2,) if letter in ("c", "celsius") else ())))
+            return True
+        return False
+    if following in ("c", "celsius"):
+        at[place] = frozenset((known or "T_OTHER",))
+        used.update((place, place + 1))
+        return True
+    before = ideas.get(place - 1, frozenset())
+    if known and before & {"RELATIVE", "HARTONG", "ISOTHERMAL_65", "MASH"}:
+        at[place] = frozenset((known,))
+        used.add(place)
+        return True
+    return False
+
+
+def _inches(found: list[Token], place: int, at: dict[int, Ideas], used: set[int]) -> bool:
+    """ "7/64"."""
+    if found[place].text == "64" and _text(found, place - 1) == "/":
+        at[place] = frozenset(("SIEVE_INCH",))
+        used.update((place - 2, place - 1, place))
+        return True
+    return found[place].text.isdigit() and _text(found, place + 1) == "/" and _text(found, place + 2) == "64"
+
+
+def _is_mm(found: list[Token], place: int) -> bool:
+    """True where the number, or a number just behind it, is in mm."""
+    steps = 0
+    for i in range(place + 1, len(found)):
+        if found[i].text == "mm":
+            return True
+        steps += 1
+        if steps > 5 or (found[i].kind == "word" and len(found[i].text) > 4):
+            return False
+    return False
+
+
+def _millimetres(
+    found: list[Token], numbers: list[int], ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]
+) -> None:
+    sizes = _sizes()
+    every: set[str] = set().union(*ideas.values()) if ideas else set()
+    signs = {token.raw for token in found}
+    sieving = bool(
+        every & {"SIEVE", "SCREENINGS", "OVER", "UNDER", "OVER_25"}
+        or signs & set("<>≤≥")
+        or not any(token.kind == "word" and token.text != "mm" for token in found)
+    )
+    mills = [i for i in numbers if found[i].text in sizes.mills and _is_mm(found, i) and not signs & set("<>≤≥")]
+    if not mills and every & {"EXTRACT", "DIFFERENCE"}:
+        mills = [i for i in numbers if found[i].text in sizes.mills and found[i].text != "1"]
+    if mills:
+        grinds = {sizes.mills[found[i].text] for i in mills}
+        for i in mills:
+            at[i] = frozenset(("MILL_PAIR",)) if len(grinds) > 1 else frozenset(grinds)
+            used.add(i)
+            if found[i].text == "0.7":
+                at[i] |= {"MILL_07"}
+        _use_strokes(found, mills, used)
+    sieves = [i for i in numbers if i not in used and found[i].text in sizes.sieves and (sieving or _is_mm(found, i))]
+    if sieves:
+        at[sieves[0]] = frozenset((_sieve(found, sieves, ideas, every),))
+        used.update(sieves)
+        used.update(i for i, token in enumerate(found) if token.raw in "<>≤≥+" and _near(i, sieves))
+        _use_strokes(found, sieves, used)
+    elif sieving and every & {"SIEVE", "OVER", "UNDER", "SCREENINGS"}:
+        for i in numbers:
+            if i not in used and _text(found, i + 1) == "mm" and "x" not in _text(found, i - 1):
+                at[i] = frozenset(("SIEVE_OTHER",))
+                used.add(i)
+
+
+def _near(place: int, sieves: list[int]) -> bool:
+    return sieves[0] - 2 <= place <= sieves[-1] + 2
+
+
+def _use_strokes(found: list[Token], places: list[int], used: set[int]) -> None:
+    used.update(i for i in range(places[0], places[-1]) if found[i].kind == "break")
+
+
+def _sieve(found: list[Token], sieves: list[int], ideas: dict[int, Ideas], every: set[str]) -> str:
+    """The idea of the sieve sizes of a label, from the signs and words around them."""
+    names = sorted({found[i].text for i in sieves}, reverse=True)
+    low, high = sieves[0], sieves[-1]
+    between = [found[i].raw for i in range(low + 1, high)]
+    over = any(token.raw in ">≥" for token in found) or "OVER" in every
+    under = any(token.raw in "<≤" for token in found) or "UNDER" in every
+    if len(names) > 2:
+        return "SIEVE_OTHER"
+    if len(names) == 2:
+        return _pair(names, between, ideas, low, high, over and under, "BETWEEN" in every)
+    name = names[0].replace(".", "")
+    if over == under:
+        return f"BARE_{name}" if not over else "SIEVE_OTHER"
+    if over:
+        return f"OVER_{name}" if name in ("28", "25") else "SIEVE_OTHER"
+    return "UNDER_22" if name == "22" else "SIEVE_OTHER"
+
+
+def _pair(
+    names: list[str], between: list[str], ideas: dict[int, Ideas], low: int, high: int, both: bool, joined: bool
+) -> str:
+    summed = "+" in between or any("AND" in ideas.get(i, ()) for i in range(low + 1, high))
+    if names == ["2.8", "2.2"]:
+        return "SIEVE_OTHER"
+    if summed and not joined and not both:
+        return "OVER_25" if names == ["2.8", "2.5"] else "SIEVE_OTHER"
+    if "/" in between and not both:
+        return f"BARE_{names[1].replace('.', '')}"
+    return "FROM_25_TO_28" if names == ["2.8", "2.5"] else "FROM_22_TO_25"

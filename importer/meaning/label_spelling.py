@@ -1,0 +1,168 @@
+"""Misspelt and misread words of labels: letters that optical reading confuses, lost accents, small slips."""
+
+from __future__ import annotations
+
+import re
+from collections import defaultdict
+from dataclasses import dataclass
+from functools import lru_cache
+
+from importer.vocabulary.lexicon import Lexicon
+from importer.vocabulary.text import LOST, Token, fold
+
+SHORTEST = 5
+"""Letters: shorter words are taken as they stand or not at all, for one letter makes another word of them."""
+LONG = 8
+"""Letters: words from here on may be two letters off."""
+LOOK_ALIKE = 0.5
+"""Cost of letters that optical reading confuses; an ordinary slip costs 1."""
+
+_ALIKE = (("rn", "m"), ("vv", "w"), ("ii", "u"), ("cl", "d"), ("1", "l"), ("i", "l"), ("j", "l"), ("0", "o"), ("5", "s"), ("8", "b"))
+_UMLAUTS = (("ae", "a"), ("oe", "o"), ("ue", "u"), ("aa", "a"))
+
+
+@dataclass(frozen=True, slots=True)
+class _Spelling:
+    """All words of all wordings; by look-alike form; by length and start or end; by length."""
+
+    known: frozenset[str]
+    alike: dict[str, tuple[str, ...]]
+    near: dict[tuple[int, str], list[str]]
+    by_length: dict[int, list[str]]
+
+
+@lru_cache(maxsize=2)
+def _spelling(words: Lexicon) -> _Spelling:
+    known = set(" ".join(words.known).split(" "))
+    for language in words.languages:
+        known.update(" ".join(language.stems).split(" "))
+    alike: dict[str, set[str]] = defaultdict(set)
+    by_length: dict[int, list[str]] = defaultdict(list)
+    near: dict[tuple[int, str], list[str]] = defaultdict(list)
+    listed = sorted(word for word in known if len(word) >= SHORTEST and word.isalpha())
+    for word, form in zip(listed, look("\n".join(listed)).split("\n"), strict=True):
+        alike[form].add(word)
+        by_length[len(word)].append(word)
+        near[len(word), word[0]].append(word)
+        near[len(word), word[-2:]].append(word)
+    return _Spelling(
+        frozenset(known), {form: tuple(sorted(found)) for form, found in alike.items()}, dict(near), dict(by_length)
+    )
+
+
+def look(word: str) -> str:
+    """A word as it looks: letters that optical reading takes for each other are one."""
+    for seen, meant in _ALIKE:
+        word = word.replace(seen, meant)
+    return word
+
+
+def respell(found: list[Token], words: Lexicon) -> tuple[list[Token], dict[int, float]]:
+    """Puts known words in the place of misread ones; tells which tokens were changed and at what cost."""
+    needed = [i for i, token in enumerate(found) if token.kind == "word" and not _plain(token, words)]
+    if not needed:
+        return found, {}
+    spelling = _spelling(words)
+    result: list[Token] = []
+    costs: dict[int, float] = {}
+    place = 0
+    while place < len(found):
+        token = found[place]
+        run = _glued(found, place)
+        if run > place + 1:
+            word = _known_run("".join(t.raw for t in found[place:run]), spelling)
+            if word:
+                costs[len(result)] = LOOK_ALIKE
+                result.append(Token(word, word, "word"))
+                place = run
+                continue
+        if token.kind == "word" and token.text not in spelling.known:
+            word, cost = _nearest(token, words, spelling)
+            if word:
+                if cost:
+                    costs[len(result)] = cost
+                token = Token(word, word, "word", token.dotted, token.glued)
+        result.append(token)
+        place += 1
+    return result, costs
+
+
+def _plain(token: Token, words: Lexicon) -> bool:
+    return token.text in words.known
+
+
+def _glued(found: list[Token], place: int) -> int:
+    """The end of a run of letters and single figures without gaps ("m0isture")."""
+    end = place + 1
+    while end < len(found) and found[end].glued and (found[end].kind in ("word", "number") or found[end].raw == "|"):
+        end += 1
+    kinds = {found[i].kind for i in range(place, end)}
+    return end if "word" in kinds and len(kinds) > 1 and any(len(found[i].text) > 1 for i in range(place, end)) else place + 1
+
+
+def _known_run(raw: str, spelling: _Spelling) -> str | None:
+    if sum(c.isdigit() for c in raw) > 2 or not raw[0].isalnum():
+        return None
+    form = look(fold(raw.replace("|", "l")))
+    found = spelling.alike.get(form, ())
+    return found[0] if len(found) == 1 and len(raw) >= SHORTEST else None
+
+
+def _nearest(token: Token, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
+    text = token.text
+    if len(text) < SHORTEST or _stem_or_compound(text, words):
+        return None, 0.0
+    for seen, meant in _UMLAUTS:
+        if seen in text and text.replace(seen, meant) in spelling.known:
+            return text.replace(seen, meant), 0.0
+    if LOST in text:
+        return _with_lost(text, words, spelling)
+    sharp = fold(re.sub("(?<=[a-zäöü])B", "ss", token.raw))
+    if sharp != text and sharp in spelling.known:
+        return sharp, LOOK_ALIKE
+    alike = spelling.alike.get(look(text), ())
+    if alike:
+        return (alike[0], LOOK_ALIKE) if _same(alike, words) else (None, 0.0)
+    return _slip(text, words, spelling)
+
+
+def _stem_or_compound(text: str, words: Lexicon) -> bool:
+    return bool(words.find(text, text)) or bool(words.cut(text))
+
+
+def _with_lost(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
+    pattern = re.compile(re.escape(text).replace(re.escape(LOST), "[a-z]{1,2}"))
+    lengths = range(len(text), len(text) + text.count(LOST) + 1)
+    found = [word for n in lengths for word in spelling.by_length.get(n, ()) if pattern.fullmatch(word)]
+    return (found[0], LOOK_ALIKE) if found and _same(tuple(found), words) else (None, 0.0)
+
+
+def _slip(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
+    """The word at most one letter off (two in long words), where no word of another meaning is as near."""
+    from rapidfuzz.distance import OSA
+    from rapidfuzz.process import extract
+
+    most = 2 if len(text) >= LONG else 1
+    # A word a letter or two off starts or ends as it should; the others are not worth the time.
+    lengths = range(len(text) - most, len(text) + most + 1)
+    pool = list({word for n in lengths for part in (text[0], text[-2:]) for word in spelling.near.get((n, part), ())})
+    found = extract(text, pool, scorer=OSA.distance, score_cutoff=most, limit=12)
+    if not found:
+        return None, 0.0
+    least = found[0][1]
+    nearest = tuple(word for word, distance, _ in found if distance == least)
+    # The next nearest must not be a mere letter further with another meaning, unless the word itself is one letter off.
+    if not _same(nearest, words) or (least == most and most > 1 and not _same(tuple(word for word, _, _ in found), words)):
+        return None, 0.0
+    return nearest[0], float(least)
+
+
+def _same(found: tuple[str, ...], words: Lexicon) -> bool:
+    """True where all words mean the same."""
+    first = _sense(found[0], words)
+    return all(_sense(word, words) == first for word in found[1:])
+
+
+def _sense(word: str, words: Lexicon) -> frozenset[object]:
+    known = words.find(word, word)
+    return frozenset(reading.meanings for reading in known[0]) if known else frozenset({word})

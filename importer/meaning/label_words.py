@@ -1,0 +1,232 @@
+"""A printed label cut into what it says: the ideas of its words, its sizes and temperatures, and what stays unexplained."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from functools import lru_cache
+from itertools import product
+from typing import NamedTuple
+
+from importer.meaning.label_sizes import measures
+from importer.meaning.label_spelling import respell
+from importer.models import Family
+from importer.vocabulary.lexicon import Alternatives, Ideas, Lexicon, Reading, key_of, lexicon
+from importer.vocabulary.text import Token, clean, tokens
+from importer.vocabulary.units import Unit, split_unit
+
+MAX_READINGS = 12
+"""Combinations of meanings of ambiguous words that are tried; more is prose."""
+MOST_TOKENS = 7
+"""Tokens of the longest wordings that are looked for."""
+NO_IDEAS: Ideas = frozenset()
+
+
+class Hit(NamedTuple):
+    """A run of tokens with a meaning. ``cost`` is the distance to the wording it was read as (0: as it stands)."""
+
+    start: int
+    end: int
+    readings: tuple[Reading, ...]
+    cost: float = 0.0
+    shouted: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A label or one half of it: the sets of ideas it can mean, most consistent first, and what is unexplained."""
+
+    meanings: tuple[Ideas, ...]
+    unexplained: tuple[str, ...]
+    explained: int
+    cost: float = 0.0
+
+    @property
+    def share(self) -> float:
+        """Share of the letters that are explained."""
+        lost = sum(len(word) for word in self.unexplained)
+        return self.explained / (self.explained + lost) if self.explained + lost else 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """A label as understood word by word. ``halves`` are the parts between strokes, empty where there is one part.
+
+    ``limits`` are comparison signs of the label that belong to no sieve.
+    """
+
+    text: str
+    whole: Part
+    halves: tuple[Part, ...]
+    unit: Unit | None
+    method_family: Family | None
+    parameter: str | None = None
+    limit_sign: str = ""
+    measures: Ideas = field(default=NO_IDEAS)
+
+
+_METHOD = re.compile(
+    r"[\[(]?\b(?:Analytica[\s-]*)?(?P<body>EBC|MEBAK|ASBC|IoB|IOB|IBD|ISO|DIN|AOAC|ICC|EN|PN|[ČC]SN|GOST|ГОСТ|NEN|NF|UNE|UNI)"
+    r"(?:[\s,:/-]*(?:method|methode|m[ée]thode|metoda|m[ée]todo|metodo|norm|analytica|band|vol|nr|no|Malt|Wort|R|EN|ISO))*"
+    r"[\s.,:#-]*(?:[IV]{1,3}[\s,]+)?(?:R-)?\d+(?:[.\-]\d+[a-z]?)*\b[\])]?",
+)
+
+
+_BODIES: dict[str, Family] = {"EBC": "EBC", "MEBAK": "EBC", "ASBC": "ASBC", "IOB": "IoB", "IBD": "IoB"}
+
+
+def _without_method(text: str) -> tuple[str, Family | None]:
+    """Takes a method reference ("EBC 4.5.1", "MEBAK R-200.05.011") off a label."""
+    found = _METHOD.search(text)
+    if not found or (not re.search(r"\d[.\-]\d|Malt|R-|\d{3}", found.group()) and found.end() - found.start() < 5):
+        return text, None
+    family = _BODIES.get(found["body"].upper())
+    rest = f"{text[: found.start()]} {text[found.end() :]}".strip(" ,;:-–/()")
+    return (rest, family) if any(letter.isalpha() for letter in rest) else (text, family)
+
+
+@lru_cache(maxsize=16384)
+def understand(text: str) -> Wording:
+    """Cuts up one label. Never fails; a text without meaning has no ideas."""
+    words = lexicon()
+    short = text[:240]
+    label, unit = split_unit(short)
+    if unit is None:
+        label, unit = split_unit(clean(short))
+    if not any(letter.isalnum() for letter in label):
+        label = short
+    cleaned = clean(label)
+    known = words.labels.get(key_of(tokens(cleaned))) if words.labels else None
+    cleaned, method = _without_method(cleaned)
+    found = [token for token in tokens(cleaned) if token.raw != "\n"]
+    found, costs = respell(found, words)
+    hits = _hits(found, costs, words)
+    sizes = measures(found, [(hit.start, hit.end, _ideas_of(hit)) for hit in hits])
+    whole, halves = _parts(found, hits, sizes.at, sizes.used, words)
+    sign = next((token.raw for i, token in enumerate(found) if token.raw in "<>≤≥" and i not in sizes.used), "")
+    return Wording(cleaned, whole, halves, unit, method, known, sign, frozenset(sizes.ideas))
+
+
+# ---------------------------------------------------------------------------------------------- words to ideas
+
+
+def _ideas_of(hit: Hit) -> Ideas:
+    return frozenset().union(*(ideas for reading in hit.readings for ideas in reading.meanings))
+
+
+def _hits(found: list[Token], costs: dict[int, float], words: Lexicon) -> list[Hit]:
+    """The longest known wordings from left to right."""
+    hits: list[Hit] = []
+    place = 0
+    while place < len(found):
+        hit = _longest(found, place, words)
+        if hit is None and found[place].kind == "word":
+            hit = _compound(found[place], place, words)
+        if hit is None:
+            place += 1
+            continue
+        cost = sum(costs.get(i, 0.0) for i in range(hit.start, hit.end))
+        hits.append(hit._replace(cost=cost) if cost else hit)
+        place = hit.end
+    return hits
+
+
+def _longest(found: list[Token], place: int, words: Lexicon) -> Hit | None:
+    for end in range(min(len(found), place + MOST_TOKENS), place, -1):
+        run = found[place:end]
+        known = words.find(key_of(run), "".join([token.raw for token in run if token.kind == "word"]))
+        if known:
+            return Hit(place, end, known[0], shouted=known[1])
+    return None
+
+
+def _compound(token: Token, place: int, words: Lexicon) -> Hit | None:
+    cuts = words.cut(token.text)
+    readings = tuple(Reading(_together(cut, language, words), language) for language, cut in cuts.items())
+    return Hit(place, place + 1, readings) if readings else None
+
+
+def _together(cut: tuple[str, ...], language: str, words: Lexicon) -> Alternatives:
+    choices = [words.meanings(language, part) for part in cut]
+    return tuple(frozenset().union(*chosen) for chosen in product(*choices))[:4]
+
+
+# ---------------------------------------------------------------------------------------------- halves
+
+
+def _parts(
+    found: list[Token], hits: list[Hit], at: dict[int, Ideas], used: frozenset[int], words: Lexicon
+) -> tuple[Part, tuple[Part, ...]]:
+    """The whole label and its halves between strokes."""
+    inside = {i for hit in hits for i in range(hit.start, hit.end)}
+    cuts = [i for i, token in enumerate(found) if token.kind == "break" and i not in inside and i not in used]
+    taken = inside | used | _initials(found, hits, inside)
+    whole = _part(found, hits, at, taken, 0, len(found), words, "SLASH" if cuts else "")
+    if not cuts:
+        return whole, ()
+    edges = [-1, *cuts, len(found)]
+    halves = tuple(
+        _part(found, hits, at, taken, left + 1, right, words, "") for left, right in zip(edges, edges[1:], strict=False)
+    )
+    return whole, halves
+
+
+def _part(
+    found: list[Token], hits: list[Hit], at: dict[int, Ideas], taken: set[int] | frozenset[int], start: int, end: int,
+    words: Lexicon, extra: str,
+) -> Part:  # fmt: skip
+    own = [hit for hit in hits if start <= hit.start < end]
+    fixed: set[str] = {extra} if extra else set()
+    for place, ideas in at.items():
+        if start <= place < end:
+            fixed |= ideas
+    if any(hit.shouted for hit in own):
+        fixed.add("DOUBT")
+    lost = tuple(found[i].text for i in range(start, end) if found[i].kind == "word" and i not in taken)
+    explained = sum(len(found[i].text) for i in range(start, end) if found[i].kind == "word" and i in taken)
+    explained += 3 * sum(1 for place in at if start <= place < end)
+    return Part(_combine(own, frozenset(fixed), words), lost, explained, sum(hit.cost for hit in own))
+
+
+def _combine(hits: list[Hit], fixed: Ideas, words: Lexicon) -> tuple[Ideas, ...]:
+    """The sets of ideas that a run of hits can mean, kept to one language where its words have one in common."""
+    if not hits:
+        return (fixed,) if fixed else ()
+    weight: dict[str, int] = {}
+    for hit in hits:
+        for language in {reading.language for reading in hit.readings}:
+            weight[language] = weight.get(language, 0) + hit.end - hit.start
+    best = max(weight.values())
+    leading = {language for language, count in weight.items() if count == best}
+    choices: list[list[Ideas]] = []
+    for hit in hits:
+        distinct = list(dict.fromkeys(ideas for reading in hit.readings for ideas in reading.meanings))
+        if len(distinct) > 1:
+            near = [r for r in hit.readings if r.language in leading]
+            distinct = list(dict.fromkeys(ideas for reading in near for ideas in reading.meanings)) or distinct
+        choices.append(distinct)
+    while _count(choices) > MAX_READINGS:
+        largest = max(range(len(choices)), key=lambda i: len(choices[i]))
+        choices[largest] = choices[largest][:1]
+    return tuple(dict.fromkeys(fixed.union(*chosen) for chosen in product(*choices)))
+
+
+def _count(choices: list[list[Ideas]]) -> int:
+    total = 1
+    for choice in choices:
+        total *= len(choice)
+    return total
+
+
+def _initials(found: list[Token], hits: list[Hit], inside: set[int]) -> set[int]:
+    """Bracketed abbreviations that repeat the label by its initials explain themselves: "(F)" behind "Fine"."""
+    initials = "".join(found[i].text[0] for i in range(len(found)) if found[i].kind == "word" and i in inside)
+    explained: set[int] = set()
+    for i in range(1, len(found) - 1):
+        token = found[i]
+        bracketed = found[i - 1].raw in "([" and found[i + 1].raw in ")]"
+        if i not in inside and token.kind == "word" and bracketed and token.raw.isupper() and len(token.text) <= 5:
+            letters = iter(initials)
+            if all(letter in letters for letter in token.text):
+                explained.add(i)
+    return explained

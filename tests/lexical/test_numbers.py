@@ -1,0 +1,264 @@
+"""Numbers. Sources: ISO 80000-1:2022, 7.3 (decimal sign is a comma or a point on the line; groups of three digits);
+Unicode Standard, 4.6 (decimal digits of all scripts), Annex 15 (superscripts are no decimal digits). The rest is
+common practice, no source."""
+
+from __future__ import annotations
+
+import math
+import time
+from decimal import Decimal
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from importer.reading.numbers import Convention, Number, count_votes, decide_convention, read_number, same_number
+
+
+def read(text: str, convention: Convention = None, optical: bool = False) -> Number:
+    number = read_number(text, convention, optical)
+    assert number is not None, text
+    return number
+
+
+@pytest.mark.parametrize(
+    ("text", "value", "decimals"),
+    [
+        ("4.2", 4.2, 1), ("4,2", 4.2, 1), ("450", 450, 0), ("0", 0, 0), ("0.450", 0.45, 3), ("0,05", 0.05, 2),
+        ("+0.3", 0.3, 1), ("-0.3", -0.3, 1), ("−0,3", -0.3, 1), ("–0,3", -0.3, 1), ("1'450", 1450, 0),
+        ("1’450.5", 1450.5, 1), ("1,234.5", 1234.5, 1), ("1.234,567", 1234.567, 3), ("1\u00a0450,5", 1450.5, 1),
+        ("1\u202f450", 1450, 0), ("４．５", 4.5, 1), ("٤٫٥", 4.5, 1), ("4·5", 4.5, 1), ("= 4.5", 4.5, 1), ("1.234.567", 1234567, 0),
+        (" 82 ", 82, 0), ("1234.567", 1234.567, 3), ("1 450", 1450, 0),
+    ],
+)  # fmt: skip
+def test_plain_figures(text: str, value: float, decimals: int) -> None:
+    number = read(text)
+    assert (number.kind, number.value, number.bound, number.decimals) == ("number", value, None, decimals)
+    assert not number.ambiguous
+
+
+@pytest.mark.parametrize(
+    ("text", "value", "bound"),
+    [
+        ("<0,5", 0.5, "<"), ("< 0.5", 0.5, "<"), ("&lt;0.5", 0.5, "<"), ("≤ 5", 5, "max"), ("<= 5", 5, "max"), ("> 98", 98, ">"),
+        ("≥180", 180, "min"), ("max. 4.5", 4.5, "max"), ("4.5 max", 4.5, "max"), ("min 80", 80, "min"), ("maks. 5", 5, "max"),
+        ("80 min", 80, "min"), ("Above 80", 80, ">"), ("bis 4", 4, "max"), ("up to 2.0", 2, "max"), ("ca. 3", 3, "approx"),
+        ("~3", 3, "approx"), ("not more than 4.5", 4.5, "max"), ("nicht über 4,5", 4.5, "max"), ("powyżej 80", 80, ">"),
+        ("inferiore al 5", 5, "<"), ("не більше 5", 5, "max"), ("mind. 80", 80, "min"), ("od 4", 4, "min"), ("98+", 98, "min"),
+        ("4.5 or less", 4.5, "max"), ("< -5", -5, "<"), ("less 4,5", 4.5, "<"), ("more of 4,5", 4.5, ">"),
+    ],
+)  # fmt: skip
+def test_bounds(text: str, value: float, bound: str) -> None:
+    number = read(text)
+    assert (number.kind, number.value, number.bound) == ("number", value, bound)
+    assert number.high == (value if bound in ("<", "max") else None)
+    assert number.low == (value if bound in (">", "min") else None)
+
+
+@pytest.mark.parametrize(
+    ("text", "low", "high"),
+    [
+        ("10-15", 10, 15), ("10 – 15", 10, 15), ("4.0..4.5", 4, 4.5), ("3,5÷4,5", 3.5, 4.5), ("3.5~4.5", 3.5, 4.5), ("10 -- 15", 10, 15),
+        ("10 to 15", 10, 15), ("10 bis 15", 10, 15), ("10 à 15", 10, 15), ("10 do 15", 10, 15), ("3∼5", 3, 5),
+        ("> 9.5 and < 11.5", 9.5, 11.5), (">9.5 <11.5", 9.5, 11.5), ("≥ 38 – ≤ 45", 38, 45), ("min 4.0 max 5.0", 4, 5),
+        ("4.0 min - 5.0 max", 4, 5), ("between 4 and 5", 4, 5), ("von 4 bis 5", 4, 5), ("od 4 do 5", 4, 5),
+        ("-0.5 - 0.5", -0.5, 0.5), ("3 - 4,5", 3, 4.5),
+    ],
+)  # fmt: skip
+def test_ranges(text: str, low: float, high: float) -> None:
+    number = read(text)
+    assert (number.kind, number.bound, number.value) == ("range", "range", None)
+    assert (number.low, number.high, number.ambiguous) == (low, high, False)
+
+
+def test_a_range_upside_down_is_doubtful() -> None:
+    assert read("2024-25").ambiguous
+
+
+def test_tolerance_and_bracketed_limits() -> None:
+    assert (read("4.5 ± 0.2").value, read("4.5 ± 0.2").tolerance) == (4.5, 0.2)
+    limits = read("4.5 (3.0-5.0)")
+    assert (limits.value, limits.low, limits.high, limits.bound) == (4.5, 3.0, 5.0, None)
+    assert (read("4.5 (max 5.0)").value, read("4.5 (max 5.0)").high) == (4.5, 5.0)
+
+
+@pytest.mark.parametrize(("text", "mark"), [("4.5*", "*"), ("4.5 ¹", "¹"), ("4.5†", "†"), ("4.5 #", "#"), ("4.5²", "²"), ("4.5 a)", "a)")])
+def test_footnote_marks_are_no_digits(text: str, mark: str) -> None:
+    assert (read(text).value, read(text).mark) == (4.5, mark)
+
+
+@pytest.mark.parametrize("text", ["n.d.", "nd", "not detected", "n.n.", "b.d.l.", "< LOD", "<LOQ", "nicht nachweisbar", "未检出"])
+def test_not_detected(text: str) -> None:
+    assert (read(text).kind, read(text).value) == ("not-detected", None)
+
+
+def test_not_detected_keeps_a_printed_limit() -> None:
+    assert (read("n.d. (<5)").kind, read("n.d. (<5)").high) == ("not-detected", 5)
+    assert (read("< LOQ (0.01)").kind, read("< LOQ (0.01)").high) == ("not-detected", 0.01)
+
+
+@pytest.mark.parametrize("text", ["", " ", "-", "–", "—", "n/a", "k.A.", "...", "nicht best.", "not analysed"])
+def test_blank(text: str) -> None:
+    assert (read(text).kind, read(text).value) == ("blank", None)
+
+
+@pytest.mark.parametrize("text", ["normal", "Clear", "klar", "leicht opal", "fast", "N", "nil", "rein", "clair", "very high", "clear / normal"])
+def test_described_results(text: str) -> None:
+    assert read(text).kind == "word"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "06", "00", "1.2e3", "4,O", "24-0815", "12-05-2026", "04.03.2026", "4-5-6", "4½", "Pilsner", "batch 5", "5 pieces",
+        "4.2 %", "<", "max", "4.5 - ", "1,23,4", "1.2.3", "12,34.5", "l2", "4.5.1", "Moisture 4.5", "x" * 5000, "1" * 40,
+    ],
+)  # fmt: skip
+def test_what_is_no_number(text: str) -> None:
+    assert read_number(text, None) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "pieces"),
+    [("1.55 / 9.7", [1.55, 9.7]), ("10 / 20 / 70", [10, 20, 70]), ("4.5; 4.6", [4.5, 4.6]), ("4.5 4.7", [4.5, 4.7]), ("4.5 (4.0)", [4.5, 4.0])],
+)
+def test_several_figures_in_a_cell_are_never_one(text: str, pieces: list[float]) -> None:
+    number = read(text)
+    assert (number.kind, number.value, number.ambiguous) == ("several", None, True)
+    assert [piece.value for piece in number.pieces] == pieces
+
+
+@pytest.mark.parametrize(
+    ("text", "convention", "value", "ambiguous", "other"),
+    [
+        ("1,450", ".", 1450.0, False, None),
+        ("1,450", ",", 1.45, False, None),
+        ("1,450", None, 1.45, True, 1450.0),
+        ("1.450", ".", 1.45, False, None),
+        ("1.450", ",", 1450.0, True, 1.45),
+        ("1.450", None, 1.45, True, 1450.0),
+        ("4.5", ",", 4.5, False, None),
+        ("1.234.567", ".", 1234567.0, True, None),
+        ("1,234.5", ",", 1234.5, True, None),
+    ],
+)
+def test_three_digits_behind_a_sign(
+    text: str, convention: Convention, value: float, ambiguous: bool, other: float | None
+) -> None:
+    number = read(text, convention)
+    assert (number.value, number.ambiguous, number.alternative) == (value, ambiguous, other)
+    assert bool(number.why) == ambiguous
+
+
+@pytest.mark.parametrize("text", ["82.", "4.5.", ".5", ",5", "81. 5", "81 ,5", "(4.5)", "- 0.3", "120 450"])
+def test_doubtful_writing_has_a_reason(text: str) -> None:
+    assert read(text).ambiguous
+    assert read(text).why
+
+
+def test_a_space_inside_a_number_is_doubtful_on_a_picture() -> None:
+    assert not read("1 450").ambiguous
+    assert read("1 450", None, True).ambiguous
+    assert not read("1\u00a0450", None, True).ambiguous
+
+
+@pytest.mark.parametrize(
+    ("texts", "convention"),
+    [
+        (["4,5", "81,23"], ","),
+        (["4.5", "81.23"], "."),
+        (["1.450", "1,450"], None),
+        (["4.5", "4,5"], None),
+        ([], None),
+        (["1.234,5"], ","),
+        (["0.450"], "."),
+        (["1.234.567"], ","),
+        (["< 4,5 - 5,0 %"], ","),
+        (["04.03.2026", "4.5.1"], None),
+    ],
+)
+def test_the_decimal_sign_of_a_sheet(texts: list[str], convention: Convention) -> None:
+    assert decide_convention(texts) == convention
+
+
+def test_votes_are_counted() -> None:
+    votes = count_votes(["4,5", "3,2 - 4,1", "7.25", "1.450"])
+    assert (votes.point, votes.comma, votes.convention) == (1, 3, None)
+
+
+def grouped(number: Decimal, sign: str, group: str) -> str:
+    whole, _, after = f"{abs(number):f}".partition(".")
+    blocks = []
+    while len(whole) > 3:
+        whole, block = whole[:-3], whole[-3:]
+        blocks.insert(0, block)
+    text = group.join([whole, *blocks])
+    return ("-" if number < 0 else "") + (f"{text}{sign}{after}" if after else text)
+
+
+@given(st.decimals(-99999, 99999, places=2), st.sampled_from([(".", ""), (",", ""), (".", ","), (",", "."), (",", "\u00a0"), (".", "'")]))
+def test_a_written_number_reads_back(number: Decimal, signs: tuple[str, str]) -> None:
+    # ISO 80000-1: the same number in each way of writing it.
+    sign, group = signs
+    found = read(grouped(number, sign, group), ("." if sign == "." else ","))
+    assert found.value is not None
+    assert math.isclose(found.value, float(number), abs_tol=1e-9)
+    assert (found.decimals, found.ambiguous) == (2, False)
+
+
+@given(st.integers(0, 999), st.integers(0, 999), st.sampled_from([".", ","]))
+def test_three_decimals_follow_the_sheet(whole: int, after: int, sign: str) -> None:
+    convention: Convention = "." if sign == "." else ","
+    found = read(f"{whole}{sign}{after:03d}", convention)
+    assert found.value == pytest.approx(whole + after / 1000)
+    without = read(f"{whole}{sign}{after:03d}")
+    assert without.ambiguous == (whole > 0)
+
+
+@given(st.lists(st.decimals(0, 999, places=1), min_size=1), st.sampled_from([".", ","]))
+def test_the_vote_finds_the_sign_that_was_written(numbers: list[Decimal], sign: str) -> None:
+    assert decide_convention([str(number).replace(".", sign) for number in numbers]) == sign
+
+
+@given(st.decimals(0, 999, places=1), st.decimals(0, 999, places=1), st.sampled_from([" - ", "-", " to ", "÷", "~", " bis "]))
+def test_a_written_range_reads_back(one: Decimal, other: Decimal, sign: str) -> None:
+    assume(one <= other)
+    found = read(f"{one}{sign}{other}", ".")
+    assert (found.low, found.high) == (float(one), float(other))
+
+
+@given(st.text(max_size=120), st.sampled_from([".", ",", None]), st.booleans())
+def test_never_an_exception(text: str, convention: Convention, optical: bool) -> None:
+    number = read_number(text, convention, optical)
+    assert number is None or (number.value is None or math.isfinite(number.value))
+
+
+CELL = st.lists(st.sampled_from([*"0123456789.,- ()<>≤±/~%'", "max", "min", "to", "n.d.", " "]), max_size=30).map("".join)
+
+
+@given(CELL)
+def test_a_certain_plain_figure_holds_the_digits_that_were_printed(text: str) -> None:
+    number = read_number(text, None)
+    if number and number.kind == "number" and number.bound is None and not number.ambiguous and number.low is number.high:
+        printed = "".join(mark for mark in text.split("±")[0] if mark.isdigit()).lstrip("0").rstrip("0")
+        assert number.value is not None
+        shown = f"{abs(number.value):.{number.decimals}f}".replace(".", "").lstrip("0").rstrip("0")
+        assert shown == printed
+
+
+def test_same_number_goes_by_value_and_bound() -> None:
+    assert same_number(read("4.50"), read("4,5"))
+    assert same_number(read("< 0.5"), read("<0,50"))
+    assert same_number(read("10-15"), read("10 bis 15"))
+    assert same_number(read("n.d."), read("not detected"))
+    assert not same_number(read("4.5"), read("< 4.5"))
+    assert not same_number(read("4.5"), read("4.6"))
+    assert not same_number(read("klar"), read("normal"))
+
+
+@pytest.mark.parametrize("piece", ["1", "1 ", "1.1", "(1", "- ", "min ", "/", "1 000"])
+def test_long_cells_take_no_time(piece: str) -> None:
+    began = time.process_time()
+    for length in (99, 100, 5000):
+        read_number((piece * length)[:length], None)
+    assert time.process_time() - began < 0.3
