@@ -115,6 +115,15 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     return _fill(lines, start, end, columns, page, terms, ruled, em, headed=True)
 
 
+def _is_header_line(line: Line, terms: Terms) -> bool:
+    """True for a line of header entries ("Batch: 24-0815"), which may stand between two tables."""
+    for cell in line.cells:
+        caption, colon, rest = cell.text.partition(":")
+        if colon and (not rest or rest.startswith(" ")) and terms.caption(caption) and not terms.is_label(caption):
+            return True
+    return False
+
+
 def _is_captioned(line: Line, terms: Terms) -> bool:
     first = line.cells[0].text
     return first.rstrip().endswith(":") and terms.caption(first) is not None and not terms.is_label(first)
@@ -165,6 +174,8 @@ def _fill(
         line = lines[i]
         if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):
             break
+        if _is_header_line(line, terms):
+            continue
         if _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
             continue
         kept.append((i, line, cells_by_column(line, spans)))

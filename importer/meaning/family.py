@@ -7,9 +7,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from importer.models import FAMILIES, Family, FamilyFrom, Mash
-from importer.printed import PrintedAnalysis, PrintedFigure
+from importer.printed import PrintedAnalysis
 from importer.vocabulary.captions import family_statement, mash_statement
-from importer.vocabulary.units import Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +26,7 @@ class FamilyJudgement:
 class Clue:
     """What one row says of the family: its unit, its label, its method cell and its column."""
 
-    unit: Unit | None
+    unit_family: Family | None
     label_family: Family | None
     method: str | None
     mash: Mash | None
@@ -52,7 +51,7 @@ def judge_family(analysis: PrintedAnalysis, clues: Sequence[Clue]) -> FamilyJudg
     if columns:
         family = next(name for name in FAMILIES if name in columns)
         return FamilyJudgement(family, "stated", _mash_of(family, mash), mash_stated)
-    hints = _count(clue.unit.family for clue in clues if clue.unit is not None)
+    hints = _count(clue.unit_family for clue in clues)
     hints += _count(clue.label_family for clue in clues)
     if stated:
         hints += stated
@@ -84,7 +83,3 @@ def _mash(analysis: PrintedAnalysis, clues: Sequence[Clue]) -> tuple[Mash | None
     if len(said) == 1:
         return next(iter(said)), True
     return None, False
-
-
-def column_texts(figure: PrintedFigure) -> str:
-    return " ".join((figure.column, *figure.section))

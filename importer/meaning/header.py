@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
+from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
 from importer.vocabulary.captions import looks_like_batch
+from importer.vocabulary.units import split_unit
 from importer.words import Page
 
+_MASS = re.compile(r"\d\s*(kg|t|to|tonnes?|lbs?|q)\b", re.IGNORECASE)
 DATE_KEYS = frozenset({"produced_on", "analysed_on", "delivered_on", "best_before"})
 
 
@@ -31,7 +35,7 @@ def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[st
 
 
 def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Mapping[int, Page]) -> HeaderField | None:
-    cleaned = [(entry, *_clean(key, entry.text, order)) for entry in entries]
+    cleaned = [(_supported(entry), *_clean(key, entry.text, order)) for entry in entries]
     usable = [item for item in cleaned if item[1]]
     if not usable:
         return None
@@ -49,6 +53,22 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
         box=(round(box.x0, 1), round(box.top, 1), round(box.x1, 1), round(box.bottom, 1)),
         state="review" if doubt else "accepted",
     )
+
+
+def _supported(entry: PrintedHeader) -> PrintedHeader:
+    """The entry, sure where its value can only belong to its key although the caption could mean something else."""
+    if entry.sure or not entry.caption:
+        return entry
+    text = entry.text
+    fits = {
+        "batch": looks_like_batch(text),
+        "malt": class_of(text) is not None,
+        "variety": class_of(text) is None and not any(c.isdigit() for c in text),
+        "crop_year": parse_crop_year(text) is not None,
+        "quantity": split_unit(text)[1] is not None or bool(_MASS.search(text)),
+        "certificate": any(c.isdigit() for c in text),
+    }
+    return replace(entry, sure=fits.get(entry.key, False))
 
 
 def _plain(text: str) -> str:

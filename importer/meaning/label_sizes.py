@@ -109,7 +109,7 @@ def _millimetres(
     every: set[str] = set().union(*ideas.values()) if ideas else set()
     signs = {token.raw for token in found}
     sieving = bool(
-        every & {"SIEVE", "SCREENINGS", "OVER", "UNDER", "OVER_25"}
+        every & {"SIEVE", "SCREENINGS", "OVER", "UNDER", "BETWEEN", "OVER_25"}
         or signs & set("<>≤≥")
         or not any(token.kind == "word" and token.text != "mm" for token in found)
     )
@@ -121,7 +121,7 @@ def _millimetres(
         for i in mills:
             at[i] = frozenset(("MILL_PAIR",)) if len(grinds) > 1 else frozenset(grinds)
             used.add(i)
-            if found[i].text == "0.7":
+            if found[i].text == "0.7" and len(grinds) == 1:
                 at[i] |= {"MILL_07"}
         _use_strokes(found, mills, used)
     sieves = [i for i in numbers if i not in used and found[i].text in sizes.sieves and (sieving or _is_mm(found, i))]

@@ -17,7 +17,7 @@ LONG = 8
 LOOK_ALIKE = 0.5
 """Cost of letters that optical reading confuses; an ordinary slip costs 1."""
 
-_ALIKE = (("rn", "m"), ("vv", "w"), ("ii", "u"), ("cl", "d"), ("1", "l"), ("i", "l"), ("j", "l"), ("0", "o"), ("5", "s"), ("8", "b"))
+_ALIKE = (("rn", "m"), ("ri", "n"), ("vv", "w"), ("ii", "u"), ("cl", "d"), ("1", "l"), ("i", "l"), ("j", "l"), ("0", "o"), ("5", "s"), ("8", "b"))
 _UMLAUTS = (("ae", "a"), ("oe", "o"), ("ue", "u"), ("aa", "a"))
 
 

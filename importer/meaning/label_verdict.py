@@ -129,7 +129,7 @@ def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
     agrees = not best.against and (
         unit_fits(name, evidence.unit) is True or possible(name, evidence.unit, evidence.value) is True
     )
-    if "DOUBT" in best.ideas and not best.backed:
+    if "DOUBT" in best.ideas and not best.backed and not best.rule.named & part.measured:
         doubts.append("the wording also means something else")
     if part.cost and not (agrees and part.cost <= 1 and part.explained >= FUZZY_LETTERS):
         doubts.append("a word of the label is misspelt or misread")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
 from typing import NamedTuple
@@ -12,14 +12,14 @@ from importer.meaning.label_sizes import measures
 from importer.meaning.label_spelling import respell
 from importer.models import Family
 from importer.vocabulary.lexicon import Alternatives, Ideas, Lexicon, Reading, key_of, lexicon
-from importer.vocabulary.text import Token, clean, tokens
+from importer.vocabulary.text import Token, clean, fold, tokens
 from importer.vocabulary.units import Unit, split_unit
 
 MAX_READINGS = 12
 """Combinations of meanings of ambiguous words that are tried; more is prose."""
 MOST_TOKENS = 7
 """Tokens of the longest wordings that are looked for."""
-NO_IDEAS: Ideas = frozenset()
+FILLER: Ideas = frozenset({"FILLER"})
 
 
 class Hit(NamedTuple):
@@ -40,6 +40,7 @@ class Part:
     unexplained: tuple[str, ...]
     explained: int
     cost: float = 0.0
+    measured: Ideas = frozenset()
 
     @property
     def share(self) -> float:
@@ -59,10 +60,10 @@ class Wording:
     whole: Part
     halves: tuple[Part, ...]
     unit: Unit | None
+    unit_may_be_word: bool
     method_family: Family | None
     parameter: str | None = None
     limit_sign: str = ""
-    measures: Ideas = field(default=NO_IDEAS)
 
 
 _METHOD = re.compile(
@@ -86,25 +87,45 @@ def _without_method(text: str) -> tuple[str, Family | None]:
 
 
 @lru_cache(maxsize=16384)
-def understand(text: str) -> Wording:
-    """Cuts up one label. Never fails; a text without meaning has no ideas."""
+def understand(text: str, with_unit: bool = False) -> Wording:
+    """Cuts up one label. Never fails; a text without meaning has no ideas. ``with_unit``: a unit stays words."""
     words = lexicon()
-    short = text[:240]
-    label, unit = split_unit(short)
-    if unit is None:
-        label, unit = split_unit(clean(short))
-    if not any(letter.isalnum() for letter in label):
-        label = short
-    cleaned = clean(label)
+    label, unit, bare = _split(text[:240], with_unit)
+    cleaned = clean(label, numbered=not _counted(label, words))
     known = words.labels.get(key_of(tokens(cleaned))) if words.labels else None
     cleaned, method = _without_method(cleaned)
     found = [token for token in tokens(cleaned) if token.raw != "\n"]
     found, costs = respell(found, words)
     hits = _hits(found, costs, words)
     sizes = measures(found, [(hit.start, hit.end, _ideas_of(hit)) for hit in hits])
-    whole, halves = _parts(found, hits, sizes.at, sizes.used, words)
+    whole, halves = _parts(found, hits, sizes.at, sizes.used)
     sign = next((token.raw for i, token in enumerate(found) if token.raw in "<>≤≥" and i not in sizes.used), "")
-    return Wording(cleaned, whole, halves, unit, method, known, sign, frozenset(sizes.ideas))
+    return Wording(cleaned, whole, halves, unit, bare, method, known, sign)
+
+
+def _split(text: str, with_unit: bool) -> tuple[str, Unit | None, bool]:
+    """A label, the unit in it, and whether the unit may be a word of the label just as well."""
+    label, unit = (text, None) if with_unit else split_unit(text)
+    if unit is None and not with_unit:
+        tidied, unit = split_unit(clean(text))
+        label = tidied if unit is not None else text
+    if unit is not None and unit.dimension == "length":
+        # The mm of a sieve, which is part of the label.
+        return text, None, False
+    if not any(letter.isalnum() for letter in label):
+        return text, unit, unit is not None
+    # "Viscosity 8.6 °P" names a strength.
+    strength = label[-1:].isdigit() and len(label) > 4
+    return label, unit, unit is not None and (unit.doubtful or strength)
+
+
+_COUNTED = re.compile(r"\W*(\d{1,2}|[ivxIVX]{1,4})[.):]?\s+([^\W\d_]+)")
+
+
+def _counted(label: str, words: Lexicon) -> bool:
+    """True where the number at the start belongs to the wording: "1. Sorte"."""
+    found = _COUNTED.match(label)
+    return found is not None and f"{fold(found[1])} {fold(found[2])}" in words.known
 
 
 # ---------------------------------------------------------------------------------------------- words to ideas
@@ -122,13 +143,22 @@ def _hits(found: list[Token], costs: dict[int, float], words: Lexicon) -> list[H
         hit = _longest(found, place, words)
         if hit is None and found[place].kind == "word":
             hit = _compound(found[place], place, words)
-        if hit is None:
+        if hit is None or _is_mark(hit, found):
             place += 1
             continue
         cost = sum(costs.get(i, 0.0) for i in range(hit.start, hit.end))
         hits.append(hit._replace(cost=cost) if cost else hit)
         place = hit.end
     return hits
+
+
+def _is_mark(hit: Hit, found: list[Token]) -> bool:
+    """A capital by itself tells one row from another ("Extract C") and is no small word."""
+    token = found[hit.start]
+    if hit.end != hit.start + 1 or len(token.raw) != 1 or not token.raw.isupper() or not token.raw.isalpha():
+        return False
+    degree = hit.start > 0 and found[hit.start - 1].raw == "°"
+    return not degree and _ideas_of(hit) == FILLER and not all(other.raw.isupper() for other in found if other.kind == "word")
 
 
 def _longest(found: list[Token], place: int, words: Lexicon) -> Hit | None:
@@ -155,25 +185,25 @@ def _together(cut: tuple[str, ...], language: str, words: Lexicon) -> Alternativ
 
 
 def _parts(
-    found: list[Token], hits: list[Hit], at: dict[int, Ideas], used: frozenset[int], words: Lexicon
+    found: list[Token], hits: list[Hit], at: dict[int, Ideas], used: frozenset[int]
 ) -> tuple[Part, tuple[Part, ...]]:
     """The whole label and its halves between strokes."""
     inside = {i for hit in hits for i in range(hit.start, hit.end)}
     cuts = [i for i, token in enumerate(found) if token.kind == "break" and i not in inside and i not in used]
-    taken = inside | used | _initials(found, hits, inside)
-    whole = _part(found, hits, at, taken, 0, len(found), words, "SLASH" if cuts else "")
+    taken = inside | used | _initials(found, inside) | _degrees(found)
+    whole = _part(found, hits, at, taken, 0, len(found), "SLASH" if cuts else "")
     if not cuts:
         return whole, ()
     edges = [-1, *cuts, len(found)]
     halves = tuple(
-        _part(found, hits, at, taken, left + 1, right, words, "") for left, right in zip(edges, edges[1:], strict=False)
+        _part(found, hits, at, taken, left + 1, right, "") for left, right in zip(edges, edges[1:], strict=False)
     )
     return whole, halves
 
 
 def _part(
     found: list[Token], hits: list[Hit], at: dict[int, Ideas], taken: set[int] | frozenset[int], start: int, end: int,
-    words: Lexicon, extra: str,
+    extra: str,
 ) -> Part:  # fmt: skip
     own = [hit for hit in hits if start <= hit.start < end]
     fixed: set[str] = {extra} if extra else set()
@@ -185,10 +215,11 @@ def _part(
     lost = tuple(found[i].text for i in range(start, end) if found[i].kind == "word" and i not in taken)
     explained = sum(len(found[i].text) for i in range(start, end) if found[i].kind == "word" and i in taken)
     explained += 3 * sum(1 for place in at if start <= place < end)
-    return Part(_combine(own, frozenset(fixed), words), lost, explained, sum(hit.cost for hit in own))
+    measured = frozenset().union(*(ideas for place, ideas in at.items() if start <= place < end))
+    return Part(_combine(own, frozenset(fixed)), lost, explained, sum(hit.cost for hit in own), measured)
 
 
-def _combine(hits: list[Hit], fixed: Ideas, words: Lexicon) -> tuple[Ideas, ...]:
+def _combine(hits: list[Hit], fixed: Ideas) -> tuple[Ideas, ...]:
     """The sets of ideas that a run of hits can mean, kept to one language where its words have one in common."""
     if not hits:
         return (fixed,) if fixed else ()
@@ -218,7 +249,12 @@ def _count(choices: list[list[Ideas]]) -> int:
     return total
 
 
-def _initials(found: list[Token], hits: list[Hit], inside: set[int]) -> set[int]:
+def _degrees(found: list[Token]) -> set[int]:
+    """Letters of a unit that begins with the degree sign ("8.6 °P")."""
+    return {i for i in range(1, len(found)) if found[i - 1].raw == "°" and found[i].glued and len(found[i].text) < 3}
+
+
+def _initials(found: list[Token], inside: set[int]) -> set[int]:
     """Bracketed abbreviations that repeat the label by its initials explain themselves: "(F)" behind "Fine"."""
     initials = "".join(found[i].text[0] for i in range(len(found)) if found[i].kind == "word" and i in inside)
     explained: set[int] = set()

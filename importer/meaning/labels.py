@@ -17,6 +17,7 @@ from importer.vocabulary.units import Unit, parse_unit
 State = Literal["sure", "doubtful", "unknown"]
 Matrix = Literal["malt", "barley", "other"]
 Limit = Literal["min", "max"]
+NAMED: dict[str, Family] = {"IOB": "IoB", "EBC": "EBC", "ASBC": "ASBC"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,11 +65,15 @@ def describe(text: str, unit: str | Unit | None = None, family: Family | None = 
 @lru_cache(maxsize=16384)
 def recognise(query: LabelQuery) -> Match:
     """Takes a label for a parameter. Evidence around the label decides between rivals or raises doubt; it invents nothing."""
-    wording = understand(query.text)
-    unit = query.unit or wording.unit
-    family = (unit.family if unit is not None else None) or query.family
     sections = tuple(understand(text) for text in reversed(query.section) if text.strip())
-    verdict = _verdict(wording, sections, unit, query.value, family)
+    wording = understand(query.text)
+    verdict = _verdict(wording, sections, query)
+    if wording.unit_may_be_word and not verdict.sure:
+        # "Colour (IOB)", "Units (sec)": what looks like a unit may be a word of the label.
+        worded = understand(query.text, with_unit=True)
+        other = _verdict(worded, sections, query)
+        if other.sure or (other.parameter is not None and verdict.parameter is None):
+            wording, verdict = worded, other
     ideas = verdict.ideas or _first(wording)
     basis, clash = _basis(ideas, wording, query)
     parameter = verdict.parameter
@@ -90,9 +95,10 @@ def recognise(query: LabelQuery) -> Match:
     )
 
 
-def _verdict(
-    wording: Wording, sections: tuple[Wording, ...], unit: Unit | None, value: float | None, family: Family | None
-) -> Verdict:
+def _verdict(wording: Wording, sections: tuple[Wording, ...], query: LabelQuery) -> Verdict:
+    unit, value = query.unit or wording.unit, query.value
+    named = _named_family(wording)
+    family = (unit.family if unit is not None and not unit.doubtful else None) or named or query.family or wording.method_family
     if wording.parameter is not None:
         return Verdict(wording.parameter, True, 100.0, ideas=_first(wording))
     verdict = decide(wording, family, unit, value)
@@ -101,6 +107,12 @@ def _verdict(
         if verdict.settled:
             break
     return verdict
+
+
+def _named_family(wording: Wording) -> Family | None:
+    """The method family that a label names itself: "Extract (ASBC)"."""
+    said = {family for name, family in NAMED.items() if name in _first(wording)}
+    return said.pop() if len(said) == 1 else None
 
 
 def _first(wording: Wording) -> Ideas:

@@ -8,6 +8,7 @@ from importer.meaning.convert import at_basis, needs_basis
 from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family
 from importer.meaning.labels import LabelQuery, Match, recognise
 from importer.meaning.recognised import Doubt, Recognised
+from importer.meaning.relations import family_of_unit
 from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
@@ -137,8 +138,9 @@ def _query(look: _Look, family: Family | None) -> LabelQuery:
 def _clue(look: _Look, match: Match) -> Clue:
     unit = look.unit or match.unit
     column = look.printed.column_family
+    implied = family_of_unit(match.parameter, unit.code) if match.parameter is not None and unit is not None else None
     return Clue(
-        unit=unit if column is None else None,
+        unit_family=implied if column is None else None,
         label_family=match.family if column is None and match.state == "sure" else None,
         method=look.printed.method,
         mash=match.mash,
@@ -167,12 +169,14 @@ def _settle(
     if match.state == "doubtful":
         doubts.append(Doubt("label-doubtful", match.why or f"“{look.printed.label}” could mean something else."))
     own = _own_family(look)
-    printed_unit = look.unit or match.unit or _column_unit(look.printed)
-    family = own or (printed_unit.family if printed_unit is not None else None) or sheet.family
-    if own is None and family != sheet.family and entry.depends_on == "mash":
-        family = sheet.family if printed_unit is None or printed_unit.family is None else family
-    doubts += _family_doubts(entry, look, match, own, printed_unit, sheet, family)
-    unit, unit_doubts = _unit(entry, look, match, own, printed_unit, family)
+    known = _known_units(entry)
+    # "mm" in "> 2.5 mm" belongs to the name of the figure and is not its unit.
+    label_unit = match.unit if match.unit is not None and match.unit.code in known else None
+    printed_unit = look.unit or label_unit or _column_unit(look.printed)
+    implied = family_of_unit(entry.name, printed_unit.code) if printed_unit is not None else None
+    family = own or implied or sheet.family
+    doubts += _family_doubts(entry, match, own or implied, sheet, family)
+    unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
     basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, unit)
     doubts += basis_doubts
@@ -203,16 +207,13 @@ def _column_unit(figure: PrintedFigure) -> Unit | None:
 
 def _family_doubts(
     entry: Parameter,
-    look: _Look,
     match: Match,
-    own: Family | None,
-    unit: Unit | None,
+    said: Family | None,
     sheet: FamilyJudgement,
     family: Family,
 ) -> list[Doubt]:
     if entry.depends_on == "none":
         return []
-    said = own or (unit.family if unit is not None else None)
     if (
         said is not None
         and match.family is not None
@@ -234,15 +235,15 @@ def _family_doubts(
 
 
 def _unit(
-    entry: Parameter, look: _Look, match: Match, own: Family | None, printed: Unit | None, family: Family
+    entry: Parameter, look: _Look, label: Unit | None, own: Family | None, printed: Unit | None, family: Family
 ) -> tuple[str | None, list[Doubt]]:
     """The unit code of a row, with a doubt where it is not printed and could be another."""
     if entry.kind == "text":
         return "text", []
     if printed is not None:
-        if look.unit is not None and match.unit is not None and look.unit.code != match.unit.code:
+        if look.unit is not None and label is not None and look.unit.code != label.code:
             return look.unit.code, [
-                Doubt("unit-assumed", f"The label says {match.unit.code} and the row says {look.unit.code}.")
+                Doubt("unit-assumed", f"The label says {label.code} and the row says {look.unit.code}.")
             ]
         if printed.code in _known_units(entry):
             doubts = []

@@ -43,7 +43,12 @@ _FORMS: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("ymd", re.compile(rf"(?<![\d./-])({_YEAR})\s?([-/.年])\s?(\d{{1,2}})\s?(?:\2|月)\s?(\d{{1,2}})(?:日|(?!\d))")),
     ("xxy", re.compile(rf"(?<!\d)(\d{{1,2}})\s?([-/.])\s?(\d{{1,2}})\s?\2\s?({_YEAR}|\d\d)(?!\d)")),
     ("compact", re.compile(r"(?<!\d)(20\d\d)(0[1-9]|1[0-2])([0-3]\d)(?!\d)")),
-    ("dNy", re.compile(rf"(?<!\d)(\d{{1,2}})(?:st|nd|rd|th|er|º|°|\.)?[\s./-]*(?:de\s|of\s)?\s*({_NAME})\.?,?[\s./'-]*(?:de\s|del\s)?\s*({_YEAR}|\d\d)(?!\d)")),  # noqa: E501
+    (
+        "dNy",
+        re.compile(
+            rf"(?<!\d)(\d{{1,2}})(?:st|nd|rd|th|er|º|°|\.)?[\s./-]*(?:de\s|of\s)?\s*({_NAME})\.?,?[\s./'-]*(?:de\s|del\s)?\s*({_YEAR}|\d\d)(?!\d)"
+        ),
+    ),
     ("Ndy", re.compile(rf"({_NAME})\.?[\s./-]*(\d{{1,2}})(?:st|nd|rd|th)?,?[\s./-]+({_YEAR})(?!\d)")),
     ("yNd", re.compile(rf"(?<!\d)({_YEAR})[\s./-]+({_NAME})\.?[\s./-]*(\d{{1,2}})(?!\d)")),
 )
@@ -54,7 +59,10 @@ _MONTH_FORMS: tuple[tuple[str, re.Pattern[str]], ...] = (
     ("yN", re.compile(rf"(?<!\d)({_YEAR})[\s./-]+({_NAME})")),
     ("mY", re.compile(r"(?<![\d./-])(\d{1,2})\s?/\s?(\d\d)(?![\d./-])")),
 )
-_TIME = re.compile(r"[T\s]\s*\d{1,2}[:.h]\d{2}(?::\d{2}(?:\.\d+)?)?\s*(?:Z|[ap]\.?m\.?|Uhr|h|hrs|[+-]\d\d:?\d\d)?(?=$|[\s),;])", re.IGNORECASE)  # noqa: E501
+_TIME = re.compile(
+    r"[T\s]\s*\d{1,2}[:.h]\d{2}(?::\d{2}(?:\.\d+)?)?\s*(?:Z|[ap]\.?m\.?|Uhr|h|hrs|[+-]\d\d:?\d\d)?(?=$|[\s),;])",
+    re.IGNORECASE,
+)
 
 _Result = tuple[str, bool]
 

@@ -101,7 +101,7 @@ def plain_number(text: str, convention: Convention, optical: bool = False) -> Pl
         return Plain(inner.value, inner.decimals, inner.why or lost, inner.other) if inner else None
     one = _ONE_SIGN.match(text)
     if one:
-        return _with_one_sign(text, one[1], one[2], one[3], convention)
+        return _with_one_sign(one, convention, optical)
     spaced = _SPACED.match(text)
     if spaced:
         return _with_spaces(text, spaced, convention, optical)
@@ -114,7 +114,8 @@ def plain_number(text: str, convention: Convention, optical: bool = False) -> Pl
     return None
 
 
-def _with_one_sign(text: str, before: str, sign: str, after: str, convention: Convention) -> Plain | None:
+def _with_one_sign(match: re.Match[str], convention: Convention, optical: bool) -> Plain | None:
+    text, before, sign, after = match[0], match[1], match[2], match[3]
     if not before:
         return _decimal("0", after, f"there is no digit before the decimal sign of “{text}”")
     if not _whole(before):
@@ -125,10 +126,12 @@ def _with_one_sign(text: str, before: str, sign: str, after: str, convention: Co
     if convention is None:
         why = f"“{text}” may be a decimal number or thousands; the sheet does not show which"
         return _decimal(before, after, why, thousands)
-    if sign == ",":
+    if sign == "," and not optical:
         return Plain(thousands, 0)
     as_decimal = float(f"{before}.{after}")
-    return Plain(thousands, 0, f"“{text}” is thousands where decimals have a comma, but may be a decimal", as_decimal)
+    return Plain(
+        thousands, 0, f"“{text}” is thousands by the decimal sign of the sheet, but may be a decimal", as_decimal
+    )
 
 
 def _with_spaces(text: str, match: re.Match[str], convention: Convention, optical: bool) -> Plain | None:

@@ -119,6 +119,10 @@ def _row_events(
     section = (*row.section, *groups)
     if not label and groups:
         label = groups[-1]
+    if not label and not any(
+        terms.is_value(row.cells[column].text) for column, _ in panel.results if column in row.cells
+    ):
+        return []
     caption = terms.caption(label) if label else None
     if caption is not None and not terms.is_label(label):
         return _caption_events(caption, label, row, panel, lanes, table, terms)
@@ -211,7 +215,8 @@ def _figure(
     page: Page,
 ) -> PrintedFigure | None:
     head = table.columns[column].head
-    _, head_unit = split_unit(head)
+    # "EBC" over a column of results names the family, not a unit.
+    head_unit = split_unit(head)[1] if family is None else None
     unit_text = _text(row, _unit_column(panel, column)) or None
     if cell is None:
         if not (base.label and (base.low or base.high or base.spec or unit_text)):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from importer.vocabulary.header_captions import header_caption
+from importer.vocabulary.header_captions import exact_caption
 from importer.vocabulary.units import parse_unit
 
 SHORTEST, LONGEST = 3, 40
@@ -35,6 +35,8 @@ def looks_like_batch(text: str) -> bool:
 
     "Batch 24-0815" and "Lot L2405" are taken with their caption.
     """
+    if len(text) > 2 * LONGEST or not any(mark.isdigit() for mark in text):
+        return False
     body = _without_caption(text.strip().strip(".,;:*"))
     digits = sum(mark.isdigit() for mark in body)
     if not SHORTEST <= len(body) <= LONGEST or digits < 2 or len(body.split()) > _MOST_PARTS:
@@ -55,13 +57,13 @@ def looks_like_batch(text: str) -> bool:
 
 def _without_caption(body: str) -> str:
     """ "Batch no. 24-0815" without the caption before it."""
+    if not body[:1].isalpha():
+        return body
     for match in re.finditer(r"[\s:]+", body):
-        head = body[: match.start()]
-        found = header_caption(head + ":")
-        if found and found[0] == "batch" and match.end() < len(body) and any(m.isdigit() for m in body[match.end() :]):
-            rest = body[match.end() :]
-            again = _without_caption(rest) if not rest[0].isdigit() else rest
-            return again or rest
+        rest = body[match.end() :]
+        found = exact_caption(body[: match.start()])
+        if found and found[0] == "batch" and any(mark.isdigit() for mark in rest):
+            return _without_caption(rest)
     return body
 
 

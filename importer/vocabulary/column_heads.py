@@ -12,7 +12,8 @@ from importer.data import mappings_folder
 from importer.errors import DataError
 from importer.vocabulary.header_captions import caption_table
 from importer.vocabulary.result_words import plain_word
-from importer.vocabulary.units import parse_unit, split_label
+from importer.vocabulary.unit_names import parse_plain
+from importer.vocabulary.units import split_label
 
 ROLES = (
     "previous", "typical", "precision", "min", "max", "spec", "remark", "method", "unit", "date", "number", "result",
@@ -145,7 +146,7 @@ def _roles_of(words: Phrase) -> set[str] | None:
 
 
 def _is_unit(word: str) -> bool:
-    unit = parse_unit(word)
+    unit = parse_plain(word)
     return unit is not None and unit.label != "never"
 
 

@@ -162,7 +162,13 @@ def _header_caption(text: str) -> Found | None:
     parts = [part for part in _PARTS.split(body) if part and _words(part)]
     if len(parts) > 1:
         return _of_parts(parts, colon)
-    return _misspelt(words, colon)
+    return _misspelt(words)
+
+
+def exact_caption(text: str) -> Found | None:
+    """As ``header_caption``, for a caption written without fault."""
+    words = _words(text.rstrip(":： "))
+    return _exact(words, True) if 0 < len(words) <= MOST_WORDS else None
 
 
 def _exact(words: list[str], colon: bool) -> Found | None:
@@ -234,50 +240,63 @@ def _skeletons() -> dict[str, str]:
     return found
 
 
+@dataclass(frozen=True, slots=True)
+class _Shape:
+    """A known caption prepared for comparison: its words, the same as skeletons, and its entry."""
+
+    words: tuple[str, ...]
+    skeletons: tuple[str, ...]
+    key: str
+
+
 @cache
-def _by_shape() -> dict[tuple[int, str], list[str]]:
-    """Captions by number of words and first letter of the skeleton, for a search among few."""
-    shapes: dict[tuple[int, str], list[str]] = {}
-    for worded in caption_table().worded:
-        words = worded.split()
-        shapes.setdefault((len(words), _skeleton(words[0])[:1]), []).append(worded)
+def _by_shape() -> dict[tuple[int, str, int], list[_Shape]]:
+    """Certain captions by number of words, first letter of the skeleton and length, for a search among few."""
+    table = caption_table()
+    shapes: dict[tuple[int, str, int], list[_Shape]] = {}
+    for worded, key in table.worded.items():
+        if worded not in table.doubtful_worded:
+            words = tuple(worded.split())
+            skeletons = tuple(_skeleton(word) for word in words)
+            shapes.setdefault((len(words), skeletons[0][:1], sum(map(len, skeletons))), []).append(
+                _Shape(words, skeletons, key)
+            )
     return shapes
 
 
-def _misspelt(words: list[str], colon: bool) -> Found | None:
+def _misspelt(words: list[str]) -> Found | None:
     """A caption that optical reading has damaged: the same but for letters that look alike, or close to one entry."""
     if len(words) > 5 or sum(len(word) for word in words) < 5 or all(word.isdigit() for word in words):
         return None
-    table = caption_table()
-    key = _skeletons().get(" ".join(_skeleton(word) for word in words))
+    skeletons = [_skeleton(word) for word in words]
+    key = _skeletons().get(" ".join(skeletons))
     if key:
         return key, 90.0
-    candidates = _by_shape().get((len(words), _skeleton(words[0])[:1]), [])
+    shapes, length = _by_shape(), sum(map(len, skeletons))
     scored: dict[str, float] = {}
-    for worded in candidates:
-        if worded in table.doubtful_worded:
-            continue
-        score = _closeness(words, worded.split())
-        if score > scored.get(table.worded[worded], 0.0):
-            scored[table.worded[worded]] = score
+    for near in range(length - 2, length + 3):
+        for shape in shapes.get((len(words), skeletons[0][:1], near), ()):
+            score = _closeness(words, skeletons, shape)
+            if score > scored.get(shape.key, 0.0):
+                scored[shape.key] = score
     ranked = sorted(scored.items(), key=lambda item: -item[1])
     if not ranked or ranked[0][1] < FUZZY_FROM or (len(ranked) > 1 and ranked[0][1] - ranked[1][1] < FUZZY_MARGIN):
         return None
     return ranked[0][0], round(min(ranked[0][1], 95.0), 1)
 
 
-def _closeness(words: list[str], known: list[str]) -> float:
+def _closeness(words: list[str], skeletons: list[str], shape: _Shape) -> float:
     """How alike two captions of equally many words are, 0 to 100; 0 where a short word or a length differs."""
-    from rapidfuzz import fuzz
-
     total = weight = 0.0
-    for word, other in zip(words, known, strict=True):
+    for word, skeleton, other, bare in zip(words, skeletons, shape.words, shape.skeletons, strict=True):
         if word == other:
             score = 100.0
         elif min(len(word), len(other)) <= SHORT + 1 or abs(len(word) - len(other)) > 1:
             return 0.0
         else:
-            score = fuzz.ratio(_skeleton(word), _skeleton(other), score_cutoff=82)
+            from rapidfuzz import fuzz
+
+            score = fuzz.ratio(skeleton, bare, score_cutoff=82)
             if not score:
                 return 0.0
         total += score * len(other)

@@ -80,8 +80,10 @@ def repair(text: str) -> str:
     return text
 
 
-def clean(text: str) -> str:
+def clean(text: str, *, numbered: bool = True) -> str:
     """The text without typesetting: one space between words, no bullets, footnote marks, leaders or numbering.
+
+    ``numbered`` False keeps a number at the start, which is then part of the wording ("1. Sorte").
 
     Greek letters are written out, ß and ẞ are either "ss" or beta, a lost letter inside a word is ``LOST``, line breaks
     stay as such. Case and accents stay.
@@ -99,11 +101,19 @@ def clean(text: str) -> str:
     text = text.replace("\t", " ").replace("_", " ").replace("'", "'")
     if ".." in text or ". ." in text:
         text = _LEADERS.sub(" ", text)
-    text = _FOOTNOTE.sub(" ", text.replace("*", " "))
-    text = _NUMBERING.sub("", text, count=1)
+    text = _FOOTNOTE.sub(_drop_footnote, text.replace("*", " "))
+    if numbered:
+        text = _NUMBERING.sub("", text, count=1)
     if _LETTERSPACED.search(text):
         text = _LETTERSPACED.sub(lambda found: found.group().replace(" ", ""), text)
     return _THOUSAND.sub("1000", text).strip(" -–.:;,*#").replace("\x01", " ")
+
+
+def _drop_footnote(found: re.Match[str]) -> str:
+    """Drops "1)" behind a word unless its bracket belongs to the word: "(SO2)"."""
+    before = found.string[: found.start()]
+    bracketed = found.group().endswith(")") and before.count("(") > before.count(")")
+    return found.group() if bracketed else " "
 
 
 def typeset(text: str) -> str:

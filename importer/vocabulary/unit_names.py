@@ -80,11 +80,10 @@ def strict_key(text: str) -> str:
 @lru_cache(maxsize=8192)
 def unit_key(text: str) -> str:
     """Folds all that does not tell units apart: case, accents, spaces, brackets, dots and multiplication signs."""
-    plain = text.translate(_DEGREES)
+    plain = text.translate(_DEGREES).casefold()
     if not plain.isascii():
         plain = unicodedata.normalize("NFKD", plain)
-        plain = "".join(mark for mark in plain if not unicodedata.combining(mark)).replace("μ", "u")
-    plain = plain.casefold()
+        plain = "".join(mark for mark in plain if not unicodedata.combining(mark)).replace("μ", "u").casefold()
     if _MARKED.search(plain):
         plain = _PER.sub(r"ⁿ\1", plain)
     return plain.translate(_DROPPED)

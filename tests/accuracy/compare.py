@@ -51,7 +51,7 @@ class Comparison:
     families_wrong: int = 0
     unrecognised_lost: int = 0
     also_lost: int = 0
-    limits_wrong: int = 0
+    limits_wrong: list[str] = field(default_factory=list)
     problems: tuple[str, ...] = ()
 
 
@@ -132,7 +132,7 @@ def _analysis(truth: TruthAnalysis, read: Analysis, result: Comparison) -> None:
         _limits(figure, match, result)
         result.outcomes.append(_judge(figure, match, truth))
     for figure in open_:
-        result.outcomes.append(_elsewhere(figure, left, strange))
+        result.outcomes.append(_elsewhere(figure, left, strange, read))
     for figure in (f for f in truth.figures if f.also):
         result.also_lost += not _kept_beside(figure, read, left)
     for row in truth.unrecognised:
@@ -218,7 +218,7 @@ def _unit_plain(text: str) -> str:
     return re.sub(r"[\s.,()\[\]°º]", "", text).casefold().replace("μ", "µ")
 
 
-def _elsewhere(truth: TruthFigure, left: list[Figure], strange: list[Unrecognised]) -> Outcome:
+def _elsewhere(truth: TruthFigure, left: list[Figure], strange: list[Unrecognised], read: Analysis) -> Outcome:
     """A figure whose parameter was not found: under another name, unrecognised, or lost."""
     for figure in left:
         printed = figure.printed
@@ -231,6 +231,12 @@ def _elsewhere(truth: TruthFigure, left: list[Figure], strange: list[Unrecognise
         if _same_label(row.label, truth.label) and (not truth.value or same_value(row.value, truth.value)):
             strange.remove(row)
             return Outcome("review", truth.parameter, truth.certainty, truth.value, "unrecognised")
+    for figure in read.figures:
+        for beside in figure.also_printed:
+            printed = beside.printed
+            if truth.value and same_value(printed.value, truth.value) and _same_label(printed.label, truth.label):
+                reason = f"kept beside {figure.parameter}"
+                return Outcome("review", truth.parameter, truth.certainty, truth.value, reason, figure.flags)
     return Outcome("missed", truth.parameter, truth.certainty, truth.value, f"lost: {truth.label}")
 
 
@@ -276,11 +282,13 @@ def _phantom(figure: Figure, reason: str) -> Outcome:
 
 
 def _limits(truth: TruthFigure, figure: Figure, result: Comparison) -> None:
-    if figure.state != "accepted" or figure.printed is None:
+    """Compares limits as numbers, where the figure stands as it was printed."""
+    if figure.state != "accepted" or figure.steps or not truth.value:
         return
-    for expected, read in ((truth.low, figure.printed.low), (truth.high, figure.printed.high)):
-        if read and not (expected and plain(expected) in plain(read)):
-            result.limits_wrong += 1
+    for expected, read in ((truth.low, figure.limits.low), (truth.high, figure.limits.high)):
+        number = float(plain(expected)) if expected else None
+        if read is not None and (number is None or abs(read - number) > 1e-6):
+            result.limits_wrong.append(f"{truth.parameter} limit {expected!r} read as {read!r}")
 
 
 def _same_words(read: str, truth: str) -> bool:

@@ -67,7 +67,7 @@ class Count:
                 self.needless += o.verdict == "review"
             if o.verdict == "review":
                 self.flags.update(o.flags or (o.reason.split(" ")[0] or "none",))
-        self.limits_wrong += c.limits_wrong
+        self.limits_wrong += len(c.limits_wrong)
         self.unrecognised_lost += c.unrecognised_lost
         self.also_lost += c.also_lost
         self.kinds_wrong += c.kinds_wrong
@@ -170,6 +170,7 @@ def wrong_lines(comparisons: Iterable[Comparison], every: bool = False) -> list[
                 lines.append(f"MISSED  {where}: {o.parameter} {o.printed}: {o.reason}")
             elif every and o.verdict == "review" and o.certainty == "sure":
                 lines.append(f"ASKED   {where}: {o.parameter} {o.printed}: {o.reason} {' '.join(o.flags)}")
+        lines += [f"LIMIT   {where}: {text}" for text in c.limits_wrong if every]
         for h in c.headers:
             if h.verdict == "wrong" or (every and h.verdict == "missed"):
                 lines.append(f"HEADER  {where}: {h.key} {h.expected!r} read as {h.found!r}")

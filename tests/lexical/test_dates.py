@@ -16,8 +16,10 @@ from importer.reading.dates import DayOrder, decide_day_order, months, parse_cro
     "text",
     [
         "2026-03-04", "2026/03/04", "2026.03.04", "04.03.2026", "4.3.2026", "04.03.26", "4 March 2026", "4. März 2026",
-        "4 mars 2026", "4 de marzo de 2026", "4 marzo 2026", "4 maart 2026", "4. března 2026", "4. marts 2026", "4 марта 2026",
-        "4 marca 2026", "4 de março de 2026", "04-Mar-26", "04MAR2026", "March 4, 2026", "4th of March 2026", "2026年3月4日",
+        "4 mars 2026", "4 de marzo de 2026", "4 marzo 2026", "4 maart 2026", "4. března 2026", "4. marts 2026",
+        "4 марта 2026",
+        "4 marca 2026", "4 de março de 2026", "04-Mar-26", "04MAR2026", "March 4, 2026", "4th of March 2026",
+        "2026年3月4日",
         "2026. március 4.", "2026-03-04 10:22", "2026-03-04T10:22:00Z", "04.03.2026 08:15 Uhr", "Wed, 4 March 2026",
         "Mittwoch, den 4. März 2026", "Hafenstadt, 4 March 2026",
     ],
@@ -26,7 +28,9 @@ def test_dates_that_can_be_read_in_one_way(text: str) -> None:
     assert parse_date(text) == ("2026-03-04", True)
 
 
-@pytest.mark.parametrize("text", ["Mar-2026", "03/2026", "03.2026", "2026-03", "March 2026", "März 2026", "mars 2026", "3/2026"])
+@pytest.mark.parametrize(
+    "text", ["Mar-2026", "03/2026", "03.2026", "2026-03", "March 2026", "März 2026", "mars 2026", "3/2026"]
+)
 def test_a_month_without_a_day_stays_a_month(text: str) -> None:
     assert parse_date(text) == ("2026-03", True)
 
@@ -57,7 +61,9 @@ def test_a_two_digit_year_that_may_stand_first_is_not_certain() -> None:
     assert not found[1]
 
 
-@pytest.mark.parametrize("text", ["", "Batch 5", "24-0815", "31.02.2026", "32/13/2026", "Pilsner", "4.5", "2026", "²²²00", "1" * 500])
+@pytest.mark.parametrize(
+    "text", ["", "Batch 5", "24-0815", "31.02.2026", "32/13/2026", "Pilsner", "4.5", "2026", "²²²00", "1" * 500]
+)
 def test_what_is_no_date(text: str) -> None:
     assert parse_date(text) is None
 
@@ -81,8 +87,10 @@ def test_the_other_dates_of_a_sheet_settle_the_order(texts: list[str], order: st
 @pytest.mark.parametrize(
     ("text", "year"),
     [
-        ("2025", "2025"), ("Ernte 2025", "2025"), ("crop 2025", "2025"), ("2024/25", "2024/2025"), ("2024-2025", "2024/2025"),
-        ("24/25", "2024/2025"), ("2023 & 2024", "2023/2024"), ("récolte 2025", "2025"), ("25", None), ("2021/2024", None),
+        ("2025", "2025"), ("Ernte 2025", "2025"), ("crop 2025", "2025"), ("2024/25", "2024/2025"),
+        ("2024-2025", "2024/2025"),
+        ("24/25", "2024/2025"), ("2023 & 2024", "2023/2024"), ("récolte 2025", "2025"), ("25", None),
+        ("2021/2024", None),
         ("2025/24", None), ("2-row 2025", None), ("", None), ("Pilsner", None),
     ],
 )  # fmt: skip

@@ -16,7 +16,13 @@ from importer.vocabulary.header_captions import DOUBTFUL, DOUBTFUL_WITH_COLON
 
 FILES = sorted(path for path in (mappings_folder() / "headers").glob("*.toml") if path.stem != "common")
 DATA = {path.stem: tomllib.loads(path.read_text(encoding="utf-8")) for path in FILES}
-LISTED = [(key, caption) for raw in DATA.values() for key, captions in raw.items() if key != "doubtful" for caption in captions]
+LISTED = [
+    (key, caption)
+    for raw in DATA.values()
+    for key, captions in raw.items()
+    if key != "doubtful"
+    for caption in captions
+]
 
 
 def key_of(text: str) -> str | None:
@@ -43,21 +49,33 @@ def test_a_language_file_names_known_entries_only(language: str) -> None:
 @pytest.mark.parametrize(
     ("text", "key"),
     [
-        ("Batch no.", "batch"), ("Batch code:", "batch"), ("LOT NUMBER", "batch"), ("Lot #", "batch"), ("Charge/Los-Nummer", "batch"),
-        ("Chargennummer", "batch"), ("Partie-Nr.", "batch"), ("n° de lot", "batch"), ("N°lot", "batch"), ("partijnummer", "batch"),
-        ("Číslo šarže:", "batch"), ("č. šarže", "batch"), ("Lotto n°", "batch"), ("Numero di lotto", "batch"), ("批号", "batch"),
-        ("Номер партии", "batch"), ("Maltster", "supplier"), ("Mälzerei", "supplier"), ("Sladovna", "supplier"), ("malterie", "supplier"),
+        ("Batch no.", "batch"), ("Batch code:", "batch"), ("LOT NUMBER", "batch"), ("Lot #", "batch"),
+        ("Charge/Los-Nummer", "batch"),
+        ("Chargennummer", "batch"), ("Partie-Nr.", "batch"), ("n° de lot", "batch"), ("N°lot", "batch"),
+        ("partijnummer", "batch"),
+        ("Číslo šarže:", "batch"), ("č. šarže", "batch"), ("Lotto n°", "batch"), ("Numero di lotto", "batch"),
+        ("批号", "batch"),
+        ("Номер партии", "batch"), ("Maltster", "supplier"), ("Mälzerei", "supplier"), ("Sladovna", "supplier"),
+        ("malterie", "supplier"),
         ("Name of Malting Company", "supplier"), ("Malt type", "malt"), ("Malzsorte", "malt"), ("druh sladu", "malt"),
-        ("Certificate no.", "certificate"), ("Prüfbericht-Nr.", "certificate"), ("Lab no.", "certificate"), ("Analysen-Nr.", "certificate"),
-        ("Crop year", "crop_year"), ("Erntejahr", "crop_year"), ("année de récolte", "crop_year"), ("sklizeň", "crop_year"),
-        ("Barley variety", "variety"), ("Gerstensorte", "variety"), ("odrůda ječmene", "variety"), ("Production date", "produced_on"),
+        ("Certificate no.", "certificate"), ("Prüfbericht-Nr.", "certificate"), ("Lab no.", "certificate"),
+        ("Analysen-Nr.", "certificate"),
+        ("Crop year", "crop_year"), ("Erntejahr", "crop_year"), ("année de récolte", "crop_year"),
+        ("sklizeň", "crop_year"),
+        ("Barley variety", "variety"), ("Gerstensorte", "variety"), ("odrůda ječmene", "variety"),
+        ("Production date", "produced_on"),
         ("Herstellungsdatum", "produced_on"), ("Kilned on", "produced_on"), ("Date of analysis", "analysed_on"),
-        ("date(s) of performance of the test", "analysed_on"), ("date of issuance", "analysed_on"), ("Datum der Analyse", "analysed_on"),
-        ("Delivery date", "delivered_on"), ("Lieferdatum", "delivered_on"), ("Best before:", "best_before"), ("MHD", "best_before"),
+        ("date(s) of performance of the test", "analysed_on"), ("date of issuance", "analysed_on"),
+        ("Datum der Analyse", "analysed_on"),
+        ("Delivery date", "delivered_on"), ("Lieferdatum", "delivered_on"), ("Best before:", "best_before"),
+        ("MHD", "best_before"),
         ("DLUO", "best_before"), ("t.h.t.", "best_before"), ("Mindesthaltbarkeitsdatum/Verbrauchsdatum", "best_before"),
-        ("Net weight (kg)", "quantity"), ("Batch size, tonnes", "quantity"), ("Menge", "quantity"), ("Order no.", "order"),
-        ("P.O. No.", "order"), ("Bestell-Nr.:", "order"), ("Customer", "customer"), ("Ship to", "customer"), ("odběratel", "customer"),
-        ("name and address of the customer", "customer"), ("Date", "date"), ("Datum:", "date"), ("Malt type (Malzsorte)", "malt"),
+        ("Net weight (kg)", "quantity"), ("Batch size, tonnes", "quantity"), ("Menge", "quantity"),
+        ("Order no.", "order"),
+        ("P.O. No.", "order"), ("Bestell-Nr.:", "order"), ("Customer", "customer"), ("Ship to", "customer"),
+        ("odběratel", "customer"),
+        ("name and address of the customer", "customer"), ("Date", "date"), ("Datum:", "date"),
+        ("Malt type (Malzsorte)", "malt"),
         ("Date of production / Herstellungsdatum", "produced_on"), ("生产日期 Production date", "produced_on"),
         ("Produit le", "produced_on"), ("Produit", "malt"), ("Prodotto da", "supplier"), ("Prodotto", "malt"),
     ],
@@ -69,9 +87,12 @@ def test_captions(text: str, key: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "Phone:", "Fax", "VAT no.", "Page", "Version", "Approved by", "Customer no.", "Artikelnummer", "Product code:", "Vehicle",
-        "Sampling date", "Probeneingang", "Silo", "IBAN", "Accreditation no.", "Form no.", "Supplier no.", "Invoice no.", "Country of origin",
-        "name and address of the laboratory", "Unterschrift/Verantwortlicher", "NUMERO DE REGISTRO SANITARIO", "Sample no.",
+        "Phone:", "Fax", "VAT no.", "Page", "Version", "Approved by", "Customer no.", "Artikelnummer",
+        "Product code:", "Vehicle",
+        "Sampling date", "Probeneingang", "Silo", "IBAN", "Accreditation no.", "Form no.", "Supplier no.",
+        "Invoice no.", "Country of origin",
+        "name and address of the laboratory", "Unterschrift/Verantwortlicher", "NUMERO DE REGISTRO SANITARIO",
+        "Sample no.",
     ],
 )  # fmt: skip
 def test_captions_that_lead_nowhere(text: str) -> None:
@@ -81,8 +102,10 @@ def test_captions_that_lead_nowhere(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "Extract", "Moisture", "Protein", "Colour", "Malting loss", "Pregermination %", "assortment", "DU", "Kolbach index", "Wort pH",
-        "The batch was analysed according to the methods of the convention", "", "  ", "12", "4.5 %", "Product: Pilsner", ":", "#",
+        "Extract", "Moisture", "Protein", "Colour", "Malting loss", "Pregermination %", "assortment", "DU",
+        "Kolbach index", "Wort pH",
+        "The batch was analysed according to the methods of the convention", "", "  ", "12", "4.5 %",
+        "Product: Pilsner", ":", "#",
         "All of these results were found in the malt that was delivered in March", "x" * 500,
     ],
 )  # fmt: skip
@@ -101,7 +124,8 @@ def test_a_word_with_other_meanings_is_doubtful_and_less_so_with_a_colon(text: s
 @pytest.mark.parametrize(
     ("text", "key"),
     [
-        ("8atch No.", "batch"), ("Batch N0.", "batch"), ("Supp1ier", "supplier"), ("Suppiier", "supplier"), ("Chargennurnmer", "batch"),
+        ("8atch No.", "batch"), ("Batch N0.", "batch"), ("Supp1ier", "supplier"), ("Suppiier", "supplier"),
+        ("Chargennurnmer", "batch"),
         ("Prcduction date", "produced_on"), ("Herstel1ungsdatum", "produced_on"), ("Customcr", "customer"),
     ],
 )  # fmt: skip
@@ -115,7 +139,7 @@ def test_damage_of_optical_reading(text: str, key: str) -> None:
 @given(st.sampled_from([caption for _, caption in LISTED]))
 def test_case_and_colon_do_not_matter(caption: str) -> None:
     found = key_of(caption)
-    assert key_of(caption.upper()) in (found, "batch" if found is None else found)
+    assert key_of(caption.upper()) == found
     assert key_of(f" {caption} :") == found
 
 

@@ -27,7 +27,8 @@ def read(text: str, convention: Convention = None, optical: bool = False) -> Num
         ("4.2", 4.2, 1), ("4,2", 4.2, 1), ("450", 450, 0), ("0", 0, 0), ("0.450", 0.45, 3), ("0,05", 0.05, 2),
         ("+0.3", 0.3, 1), ("-0.3", -0.3, 1), ("−0,3", -0.3, 1), ("–0,3", -0.3, 1), ("1'450", 1450, 0),
         ("1’450.5", 1450.5, 1), ("1,234.5", 1234.5, 1), ("1.234,567", 1234.567, 3), ("1\u00a0450,5", 1450.5, 1),
-        ("1\u202f450", 1450, 0), ("４．５", 4.5, 1), ("٤٫٥", 4.5, 1), ("4·5", 4.5, 1), ("= 4.5", 4.5, 1), ("1.234.567", 1234567, 0),
+        ("1\u202f450", 1450, 0), ("４．５", 4.5, 1), ("٤٫٥", 4.5, 1), ("4·5", 4.5, 1), ("= 4.5", 4.5, 1),
+        ("1.234.567", 1234567, 0),
         (" 82 ", 82, 0), ("1234.567", 1234.567, 3), ("1 450", 1450, 0),
     ],
 )  # fmt: skip
@@ -40,11 +41,15 @@ def test_plain_figures(text: str, value: float, decimals: int) -> None:
 @pytest.mark.parametrize(
     ("text", "value", "bound"),
     [
-        ("<0,5", 0.5, "<"), ("< 0.5", 0.5, "<"), ("&lt;0.5", 0.5, "<"), ("≤ 5", 5, "max"), ("<= 5", 5, "max"), ("> 98", 98, ">"),
-        ("≥180", 180, "min"), ("max. 4.5", 4.5, "max"), ("4.5 max", 4.5, "max"), ("min 80", 80, "min"), ("maks. 5", 5, "max"),
-        ("80 min", 80, "min"), ("Above 80", 80, ">"), ("bis 4", 4, "max"), ("up to 2.0", 2, "max"), ("ca. 3", 3, "approx"),
+        ("<0,5", 0.5, "<"), ("< 0.5", 0.5, "<"), ("&lt;0.5", 0.5, "<"), ("≤ 5", 5, "max"), ("<= 5", 5, "max"),
+        ("> 98", 98, ">"),
+        ("≥180", 180, "min"), ("max. 4.5", 4.5, "max"), ("4.5 max", 4.5, "max"), ("min 80", 80, "min"),
+        ("maks. 5", 5, "max"),
+        ("80 min", 80, "min"), ("Above 80", 80, ">"), ("bis 4", 4, "max"), ("up to 2.0", 2, "max"),
+        ("ca. 3", 3, "approx"),
         ("~3", 3, "approx"), ("not more than 4.5", 4.5, "max"), ("nicht über 4,5", 4.5, "max"), ("powyżej 80", 80, ">"),
-        ("inferiore al 5", 5, "<"), ("не більше 5", 5, "max"), ("mind. 80", 80, "min"), ("od 4", 4, "min"), ("98+", 98, "min"),
+        ("inferiore al 5", 5, "<"), ("не більше 5", 5, "max"), ("mind. 80", 80, "min"), ("od 4", 4, "min"),
+        ("98+", 98, "min"),
         ("4.5 or less", 4.5, "max"), ("< -5", -5, "<"), ("less 4,5", 4.5, "<"), ("more of 4,5", 4.5, ">"),
     ],
 )  # fmt: skip
@@ -58,7 +63,8 @@ def test_bounds(text: str, value: float, bound: str) -> None:
 @pytest.mark.parametrize(
     ("text", "low", "high"),
     [
-        ("10-15", 10, 15), ("10 – 15", 10, 15), ("4.0..4.5", 4, 4.5), ("3,5÷4,5", 3.5, 4.5), ("3.5~4.5", 3.5, 4.5), ("10 -- 15", 10, 15),
+        ("10-15", 10, 15), ("10 – 15", 10, 15), ("4.0..4.5", 4, 4.5), ("3,5÷4,5", 3.5, 4.5), ("3.5~4.5", 3.5, 4.5),
+        ("10 -- 15", 10, 15),
         ("10 to 15", 10, 15), ("10 bis 15", 10, 15), ("10 à 15", 10, 15), ("10 do 15", 10, 15), ("3∼5", 3, 5),
         ("> 9.5 and < 11.5", 9.5, 11.5), (">9.5 <11.5", 9.5, 11.5), ("≥ 38 – ≤ 45", 38, 45), ("min 4.0 max 5.0", 4, 5),
         ("4.0 min - 5.0 max", 4, 5), ("between 4 and 5", 4, 5), ("von 4 bis 5", 4, 5), ("od 4 do 5", 4, 5),
@@ -82,12 +88,16 @@ def test_tolerance_and_bracketed_limits() -> None:
     assert (read("4.5 (max 5.0)").value, read("4.5 (max 5.0)").high) == (4.5, 5.0)
 
 
-@pytest.mark.parametrize(("text", "mark"), [("4.5*", "*"), ("4.5 ¹", "¹"), ("4.5†", "†"), ("4.5 #", "#"), ("4.5²", "²"), ("4.5 a)", "a)")])
+@pytest.mark.parametrize(
+    ("text", "mark"), [("4.5*", "*"), ("4.5 ¹", "¹"), ("4.5†", "†"), ("4.5 #", "#"), ("4.5²", "²"), ("4.5 a)", "a)")]
+)
 def test_footnote_marks_are_no_digits(text: str, mark: str) -> None:
     assert (read(text).value, read(text).mark) == (4.5, mark)
 
 
-@pytest.mark.parametrize("text", ["n.d.", "nd", "not detected", "n.n.", "b.d.l.", "< LOD", "<LOQ", "nicht nachweisbar", "未检出"])
+@pytest.mark.parametrize(
+    "text", ["n.d.", "nd", "not detected", "n.n.", "b.d.l.", "< LOD", "<LOQ", "nicht nachweisbar", "未检出"]
+)
 def test_not_detected(text: str) -> None:
     assert (read(text).kind, read(text).value) == ("not-detected", None)
 
@@ -102,7 +112,10 @@ def test_blank(text: str) -> None:
     assert (read(text).kind, read(text).value) == ("blank", None)
 
 
-@pytest.mark.parametrize("text", ["normal", "Clear", "klar", "leicht opal", "fast", "N", "nil", "rein", "clair", "very high", "clear / normal"])
+@pytest.mark.parametrize(
+    "text",
+    ["normal", "Clear", "klar", "leicht opal", "fast", "N", "nil", "rein", "clair", "very high", "clear / normal"],
+)
 def test_described_results(text: str) -> None:
     assert read(text).kind == "word"
 
@@ -110,8 +123,10 @@ def test_described_results(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "06", "00", "1.2e3", "4,O", "24-0815", "12-05-2026", "04.03.2026", "4-5-6", "4½", "Pilsner", "batch 5", "5 pieces",
-        "4.2 %", "<", "max", "4.5 - ", "1,23,4", "1.2.3", "12,34.5", "l2", "4.5.1", "Moisture 4.5", "x" * 5000, "1" * 40,
+        "06", "00", "1.2e3", "4,O", "24-0815", "12-05-2026", "04.03.2026", "4-5-6", "4½", "Pilsner", "batch 5",
+        "5 pieces",
+        "4.2 %", "<", "max", "4.5 - ", "1,23,4", "1.2.3", "12,34.5", "l2", "4.5.1", "Moisture 4.5",
+        "x" * 5000, "1" * 40,
     ],
 )  # fmt: skip
 def test_what_is_no_number(text: str) -> None:
@@ -120,7 +135,13 @@ def test_what_is_no_number(text: str) -> None:
 
 @pytest.mark.parametrize(
     ("text", "pieces"),
-    [("1.55 / 9.7", [1.55, 9.7]), ("10 / 20 / 70", [10, 20, 70]), ("4.5; 4.6", [4.5, 4.6]), ("4.5 4.7", [4.5, 4.7]), ("4.5 (4.0)", [4.5, 4.0])],
+    [
+        ("1.55 / 9.7", [1.55, 9.7]),
+        ("10 / 20 / 70", [10, 20, 70]),
+        ("4.5; 4.6", [4.5, 4.6]),
+        ("4.5 4.7", [4.5, 4.7]),
+        ("4.5 (4.0)", [4.5, 4.0]),
+    ],
 )
 def test_several_figures_in_a_cell_are_never_one(text: str, pieces: list[float]) -> None:
     number = read(text)
@@ -196,7 +217,10 @@ def grouped(number: Decimal, sign: str, group: str) -> str:
     return ("-" if number < 0 else "") + (f"{text}{sign}{after}" if after else text)
 
 
-@given(st.decimals(-99999, 99999, places=2), st.sampled_from([(".", ""), (",", ""), (".", ","), (",", "."), (",", "\u00a0"), (".", "'")]))
+@given(
+    st.decimals(-99999, 99999, places=2),
+    st.sampled_from([(".", ""), (",", ""), (".", ","), (",", "."), (",", "\u00a0"), (".", "'")]),
+)
 def test_a_written_number_reads_back(number: Decimal, signs: tuple[str, str]) -> None:
     # ISO 80000-1: the same number in each way of writing it.
     sign, group = signs
@@ -220,7 +244,11 @@ def test_the_vote_finds_the_sign_that_was_written(numbers: list[Decimal], sign: 
     assert decide_convention([str(number).replace(".", sign) for number in numbers]) == sign
 
 
-@given(st.decimals(0, 999, places=1), st.decimals(0, 999, places=1), st.sampled_from([" - ", "-", " to ", "÷", "~", " bis "]))
+@given(
+    st.decimals(0, 999, places=1),
+    st.decimals(0, 999, places=1),
+    st.sampled_from([" - ", "-", " to ", "÷", "~", " bis "]),
+)
 def test_a_written_range_reads_back(one: Decimal, other: Decimal, sign: str) -> None:
     assume(one <= other)
     found = read(f"{one}{sign}{other}", ".")
@@ -233,13 +261,21 @@ def test_never_an_exception(text: str, convention: Convention, optical: bool) ->
     assert number is None or (number.value is None or math.isfinite(number.value))
 
 
-CELL = st.lists(st.sampled_from([*"0123456789.,- ()<>≤±/~%'", "max", "min", "to", "n.d.", " "]), max_size=30).map("".join)
+CELL = st.lists(st.sampled_from([*"0123456789.,- ()<>≤±/~%'", "max", "min", "to", "n.d.", " "]), max_size=30).map(
+    "".join
+)
 
 
 @given(CELL)
 def test_a_certain_plain_figure_holds_the_digits_that_were_printed(text: str) -> None:
     number = read_number(text, None)
-    if number and number.kind == "number" and number.bound is None and not number.ambiguous and number.low is number.high:
+    if (
+        number
+        and number.kind == "number"
+        and number.bound is None
+        and not number.ambiguous
+        and number.low is number.high
+    ):
         printed = "".join(mark for mark in text.split("±")[0] if mark.isdigit()).lstrip("0").rstrip("0")
         assert number.value is not None
         shown = f"{abs(number.value):.{number.decimals}f}".replace(".", "").lstrip("0").rstrip("0")

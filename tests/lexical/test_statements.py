@@ -14,13 +14,20 @@ from importer.vocabulary.captions import basis_statement, document_title, family
 @pytest.mark.parametrize(
     ("text", "title"),
     [
-        ("Certificate of Analysis", "certificate"), ("certificate of analysis (COA)", "certificate"), ("Malzanalyse", "certificate"),
-        ("Analysenzertifikat", "certificate"), ("bulletin d'analyse", "certificate"), ("hoja de análisis de la malta", "certificate"),
-        ("foglio di analisi del malto", "certificate"), ("Ficha de Análise do Malte", "certificate"), ("麦芽检验报告单", "certificate"),
-        ("Certificate of Analysis according to specification 12", "certificate"), ("product specification", "specification"),
-        ("Produktspezifikation", "specification"), ("fiche technique de malt", "specification"), ("moutspecificatieblad", "specification"),
-        ("technical data sheet", "specification"), ("Malt Shipment Ranges", "specification"), ("TYPICAL ANALYSIS", "typical"),
-        ("Typische Analyse Pilsner Malz", "typical"), ("valeurs typiques", "typical"), ("Moisture", None), ("Pilsner malt", None), ("", None),
+        ("Certificate of Analysis", "certificate"), ("certificate of analysis (COA)", "certificate"),
+        ("Malzanalyse", "certificate"),
+        ("Analysenzertifikat", "certificate"), ("bulletin d'analyse", "certificate"),
+        ("hoja de análisis de la malta", "certificate"),
+        ("foglio di analisi del malto", "certificate"), ("Ficha de Análise do Malte", "certificate"),
+        ("麦芽检验报告单", "certificate"),
+        ("Certificate of Analysis according to specification 12", "certificate"),
+        ("product specification", "specification"),
+        ("Produktspezifikation", "specification"), ("fiche technique de malt", "specification"),
+        ("moutspecificatieblad", "specification"),
+        ("technical data sheet", "specification"), ("Malt Shipment Ranges", "specification"),
+        ("TYPICAL ANALYSIS", "typical"),
+        ("Typische Analyse Pilsner Malz", "typical"), ("valeurs typiques", "typical"), ("Moisture", None),
+        ("Pilsner malt", None), ("", None),
     ],
 )  # fmt: skip
 def test_titles(text: str, title: str | None) -> None:
@@ -30,11 +37,14 @@ def test_titles(text: str, title: str | None) -> None:
 @pytest.mark.parametrize(
     ("text", "basis"),
     [
-        ("All results on dry matter basis", "dry"), ("Angaben in der Trockensubstanz", "dry"), ("results expressed as is unless stated", "as-is"),
+        ("All results on dry matter basis", "dry"), ("Angaben in der Trockensubstanz", "dry"),
+        ("results expressed as is unless stated", "as-is"),
         ("All results on dry basis except moisture", "dry"), ("moisture as is, other results dry basis", "dry"),
         ("All results are on a dry basis unless stated as is", "dry"), ("In Trockensubstanz außer Wassergehalt", "dry"),
-        ("résultats exprimés sur sec", "dry"), ("以干基计", "dry"), ("% dry", "dry"), ("dry", "dry"), ("(as is)", "as-is"), ("TrS", "dry"),
-        ("lufttrocken", "as-is"), ("Extract dry", "dry"), ("Store in a cool, dry place", None), ("Trocken lagern", None), ("Farbe", None),
+        ("résultats exprimés sur sec", "dry"), ("以干基计", "dry"), ("% dry", "dry"), ("dry", "dry"),
+        ("(as is)", "as-is"), ("TrS", "dry"),
+        ("lufttrocken", "as-is"), ("Extract dry", "dry"), ("Store in a cool, dry place", None),
+        ("Trocken lagern", None), ("Farbe", None),
         ("Extract as is and dry basis", None), ("dry matter content", None), ("", None),
     ],
 )  # fmt: skip
@@ -45,7 +55,8 @@ def test_moisture_basis(text: str, basis: str | None) -> None:
 @pytest.mark.parametrize(
     ("text", "family"),
     [
-        ("Methods: EBC", "EBC"), ("according to Analytica-EBC", "EBC"), ("MEBAK", "EBC"), ("EBC 4.2", "EBC"), ("EBC", "EBC"),
+        ("Methods: EBC", "EBC"), ("according to Analytica-EBC", "EBC"), ("MEBAK", "EBC"), ("EBC 4.2", "EBC"),
+        ("EBC", "EBC"),
         ("IoB Recommended Methods", "IoB"), ("Institute of Brewing", "IoB"), ("IOB 2.7", "IoB"), ("EBC 4.6.1", "IoB"),
         ("ASBC Methods of Analysis", "ASBC"), ("ASBC Malt-4", "ASBC"), ("Analyzed according to ASBC methods", "ASBC"),
         ("Colour in EBC units", None), ("Farbe EBC-Einheiten", None), ("IoB and EBC methods", None),
@@ -59,9 +70,11 @@ def test_method_family(text: str, family: str | None) -> None:
 @pytest.mark.parametrize(
     ("text", "mash"),
     [
-        ("Kongresswürze", "congress"), ("congress wort", "congress"), ("EBC 4.5.1", "congress"), ("MEBAK R-206.00.002 [2016-03]", "congress"),
+        ("Kongresswürze", "congress"), ("congress wort", "congress"), ("EBC 4.5.1", "congress"),
+        ("MEBAK R-206.00.002 [2016-03]", "congress"),
         ("65 °C mash", "isothermal-65"), ("Isothermal 65°C", "isothermal-65"), ("MEBAK R-207.00.002", "isothermal-65"),
-        ("nach MEBAK, isothermes 65 °C-Maischverfahren", "isothermal-65"), ("EBC 4.6.1", "isothermal-65"), ("VZ 45 °C", None),
+        ("nach MEBAK, isothermes 65 °C-Maischverfahren", "isothermal-65"), ("EBC 4.6.1", "isothermal-65"),
+        ("VZ 45 °C", None),
         ("Congress mash and isothermal 65 °C mash", None), ("", None),
     ],
 )  # fmt: skip

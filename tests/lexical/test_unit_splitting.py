@@ -115,7 +115,8 @@ def test_labels(text: str, rest: str, code: str, basis: str | None) -> None:
         "", "   ", "pH", "Wort pH", "Moisture m", "Screening", "Extract fine", "Couleur du", "first class grain", "N",
         "Friability min", "VZ 45 °C", "Viscosity 8.6 %", "Viscosity (8.6 %)", "Grading > 2.5 mm x 20mm", "normal",
         "SNR/KI/ST", "DP/DPWK/LINTNER", "DP / IoB / WK / °L", "4.2", "24-0815", "12.03.2026", "1.55 (8.6 %)",
-        "3041°/kg", "4.5 %0", "2.5%/min", "Moisture ........", "Extract (0.7/0.2mm), dry", "Total Nitrogen / Protein, dry",
+        "3041°/kg", "4.5 %0", "2.5%/min", "Moisture ........", "Extract (0.7/0.2mm), dry",
+        "Total Nitrogen / Protein, dry",
     ],
 )  # fmt: skip
 def test_texts_without_a_unit_come_back_untouched(text: str) -> None:

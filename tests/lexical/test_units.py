@@ -39,7 +39,7 @@ def test_every_damaged_spelling_is_repaired_and_marked(code: str, spelling: str)
 def test_case_and_gaps_do_not_matter(code: str, spelling: str) -> None:
     assert code_of(f"  {spelling} ") == code
     assert code_of(f"({spelling})") == code
-    assert code_of(spelling.upper()) in (code, None) or code_of(spelling) == code
+    assert code_of(spelling.swapcase()) == code
 
 
 @pytest.mark.parametrize("code", list(RAW["units"]))
@@ -117,7 +117,15 @@ def test_the_strength_or_temperature_that_a_unit_is_stated_for(text: str, refere
 
 @pytest.mark.parametrize(
     ("text", "family"),
-    [("L°/kg", "IoB"), ("°IoB", "IoB"), ("WK", "EBC"), ("°Lintner", "ASBC"), ("SRM", "ASBC"), ("°L", None), ("%", None)],
+    [
+        ("L°/kg", "IoB"),
+        ("°IoB", "IoB"),
+        ("WK", "EBC"),
+        ("°Lintner", "ASBC"),
+        ("SRM", "ASBC"),
+        ("°L", None),
+        ("%", None),
+    ],
 )
 def test_the_method_family_of_a_unit(text: str, family: str | None) -> None:
     unit = parse_unit(text)
@@ -201,9 +209,12 @@ def test_spacing_agrees_with_a_general_unit_library() -> None:
     pint = pytest.importorskip("pint")
     registry = pint.UnitRegistry()
     for text, other in [("mg/L", "mg/dm^3"), ("mPa·s", "centipoise"), ("mm²/s", "centistokes"), ("g/t", "mg/kg")]:
-        assert registry(other.replace("dm^3", "decimeter**3")).dimensionality == registry(
-            {"mg/L": "mg/liter", "mPa·s": "millipascal*second", "mm²/s": "mm**2/s", "g/t": "g/metric_ton"}[text]
-        ).dimensionality
+        assert (
+            registry(other.replace("dm^3", "decimeter**3")).dimensionality
+            == registry(
+                {"mg/L": "mg/liter", "mPa·s": "millipascal*second", "mm²/s": "mm**2/s", "g/t": "g/metric_ton"}[text]
+            ).dimensionality
+        )
     assert code_of("mg/dm3") == "mg/L"
     assert code_of("centipoise") == "mPa·s"
     assert code_of("cSt") == "mm²/s"

@@ -205,7 +205,7 @@ METHODS: dict[str, dict[str, tuple[str, ...]]] = {
 }  # fmt: skip
 
 
-def method(concept: str, family: str, body: str, pick: int) -> str:
+def method(concept: str, body: str, pick: int) -> str:
     """The method reference as printed, or an empty text where none is known."""
     numbers = METHODS.get(body, {}).get(concept)
     if not numbers:

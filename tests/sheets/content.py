@@ -226,9 +226,11 @@ class Composer:
             unit = marker if form.unit == "%" else f"{unit} {marker.lstrip('%, ')}"
             says = True
         certainty, why = self._certainty(concept, form, label, says, tag)
+        reference = method(concept.name, self.body, rng.randint(0, 5)) if need.methods else ""
         if form.unit not in ("text", "pH", "") and rng.random() < need.missing_units and concept.parameter:
             unit = ""
-            if concept.name in UNIT_DECIDES or concept.group == "contaminants":
+            told = reference and concept.group != "contaminants"  # a method number may tell the unit
+            if not told and (concept.name in UNIT_DECIDES or concept.group == "contaminants"):
                 certainty, why = "ambiguous", "no unit"
             elif certainty != "ambiguous":
                 certainty, why = "either", "no unit"
@@ -249,8 +251,6 @@ class Composer:
             typical = number(middle * rng.uniform(0.97, 1.03), decimals, self.comma)
         cells = [self._cell(concept, form, t, decimals, label, unit, certainty, why, bounds, a, need)
                  for t, a in zip(true, analyses, strict=True)]  # fmt: skip
-        body = self.body if self.family != "EBC" or self.body == "MEBAK" else "EBC"
-        reference = method(concept.name, self.family, body, rng.randint(0, 5)) if need.methods else ""
         return Row(concept.name, concept.group, label, unit, reference, bounds, cells, typical)
 
     def spell_unit(self, code: str) -> str:
@@ -292,6 +292,8 @@ class Composer:
             number=printed, low=bounds.low, high=bounds.high, certainty=certainty, why=why,
         )  # fmt: skip
         decorate(rng, self.words, self.comma, concept, form, figure)
+        if figure.certainty == "sure" and _outside(figure):
+            figure.certainty, figure.why = "either", "outside the limits"
         if concept.parameter is None:
             row = TruthRow(label, figure.value, unit, concept.may_be)
             analysis.unrecognised.append(row)
@@ -300,3 +302,10 @@ class Composer:
             figure.targets = targets(concept.parameter, form.unit, self.true_family, self.mash, figure.number)
         analysis.figures.append(figure)
         return Cell(figure.value, figure)
+
+
+def _outside(figure: TruthFigure) -> bool:
+    """Whether a result breaks its own printed limits."""
+    low, high = (float(x.replace(",", ".")) if x else None for x in (figure.low, figure.high))
+    shown = figure.range or ((figure.number, figure.number) if figure.number is not None else None)
+    return shown is not None and ((low is not None and shown[0] < low) or (high is not None and shown[1] > high))

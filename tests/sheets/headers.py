@@ -193,4 +193,8 @@ class HeaderMaker:
             shared.append(Entry("", caption, text, TruthHeader(text, text, required=False)))
         if batches == 1 and rng.random() < 0.8:
             rng.shuffle(shared)
+        if self.dates.order_shown:  # 25/03 beside 02/03 settles which is the month
+            for entry in (*shared, *(e for entries in own for e in entries)):
+                if entry.truth.certainty == "ambiguous":
+                    entry.truth.certainty = "either"
         return shared, own

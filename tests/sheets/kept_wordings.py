@@ -307,7 +307,7 @@ customer: Brasserie
 [heads]
 label: Critère | Essai
 result: Valeur trouvée | Mesure
-unit: U.
+unit: Unité de mesure
 method: Norme
 min: Mini
 max: Maxi
@@ -556,7 +556,7 @@ customer: Pivovar
 [heads]
 label: Sledovaný znak | Zkouška
 result: Zjištěno | Výsledek zkoušky
-unit: J.
+unit: Jednotky
 method: Postup
 min: od
 max: do

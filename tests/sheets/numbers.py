@@ -56,6 +56,7 @@ class DateStyle:
         else:
             forms = ("slash", "slash", "dots", "words", "iso")
         self.form = rng.choice(forms)
+        self.order_shown = False
 
     def write(self, day: date) -> PrintedDate:
         iso = day.isoformat()
@@ -81,6 +82,7 @@ class DateStyle:
         if self.form == "dash":
             return PrintedDate(f"{day.day:02d}-{day.month:02d}-{day.year}", iso, unsure)
         if self.language == "en":  # with a stroke, English does not say which comes first
+            self.order_shown |= day.day > 12
             doubtful: Certainty = "sure" if day.day > 12 or day.day == day.month else "ambiguous"
             first, second = (day.month, day.day) if self.american else (day.day, day.month)
             return PrintedDate(f"{first:02d}/{second:02d}/{day.year}", iso, doubtful)

@@ -79,6 +79,8 @@ def _from_iob(parameter: str, unit: str, value: float) -> tuple[Target, ...]:
     if unit == "L°/kg":
         restated = Target("%", value / 3.86, 0.25, "IoB")
         return (own, restated, Target("%", value / 3.86 + 1.5, 0.6, "EBC", estimated=True))
+    if parameter == "fermentable_extract":
+        return (own, Target("%", value, 1e-6, "IoB"), Target("L°/kg", 3.86 * value, 0.01 * value, "IoB"))
     if parameter in ("colour", "boiled_colour"):
         return (own, Target(unit, 1.17 * value, 0.18 * value, "EBC", estimated=True))
     if parameter in ("soluble_nitrogen", "soluble_protein", "nitrogen_ratio"):
