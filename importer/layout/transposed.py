@@ -18,11 +18,13 @@ MIN_VALUES = 3
 
 @dataclass(frozen=True, slots=True)
 class Transposed:
-    """``heads`` are the column heads (all lines joined), ``rows`` the cells of each line by column."""
+    """``heads`` are the column heads (all lines joined), ``units`` those of a line of units under them ("" where there
+    is none), ``rows`` the cells of each line by column."""
 
     page: int
     spans: tuple[Span, ...]
     heads: tuple[str, ...]
+    units: tuple[str, ...]
     rows: tuple[tuple[int, dict[int, Cell]], ...]
     lines: frozenset[int]
 
@@ -66,7 +68,7 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if 2 * sum(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in line.cells) > len(line.cells):
             break
-        if any(":" in cell.text[:-1] for cell in line.cells):
+        if any(cell.text.rstrip().endswith(":") or ": " in cell.text for cell in line.cells):
             break
         heads.insert(0, k)
         below = line
@@ -87,23 +89,24 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
         return None
     texts: dict[int, list[Cell]] = {}
     used_heads: list[int] = []
-    wide = 0
     for k in heads:
         for cell in lines[k].cells:
             crossed = sum(span.overlap(cell.box) > 0.5 * em for span in spans)
             if crossed > 1 and len(lines[k].cells) == 1:
-                wide += 1
+                # A title or a group of heads over several columns names none of them.
+                texts.clear()
                 continue
             for column, part in cells_by_column(Line((cell,), cell.box, lines[k].em, page.number), spans).items():
                 texts.setdefault(column, []).append(part)
         used_heads.append(k)
-    joined = tuple(_joined(texts.get(i, [])) for i in range(len(spans)))
+    units = tuple(_unit(texts.get(i, []), terms) for i in range(len(spans)))
+    joined = tuple(_joined(texts.get(i, []), terms) for i in range(len(spans)))
     values = [i for i in range(len(spans)) if _is_value_column(body, spans, i, terms)]
     labels = [i for i in values if terms.is_label(joined[i])]
     if len(labels) < MIN_VALUES or len(labels) < 0.5 * len(values):
         return None
     rows = tuple((i, cells_by_column(lines[i], spans)) for i in run)
-    return Transposed(page.number, tuple(spans), joined, rows, frozenset([*used_heads, *run]))
+    return Transposed(page.number, tuple(spans), joined, units, rows, frozenset([*used_heads, *run]))
 
 
 def _for_columns(body: Sequence[Line], lines: Sequence[Line], heads: Sequence[int]) -> list[Line]:
@@ -118,9 +121,16 @@ def _is_value_column(body: Sequence[Line], spans: Sequence[Span], column: int, t
     return bool(cells) and sum(terms.is_value(cell.text) for cell in cells) >= 0.5 * len(cells)
 
 
-def _joined(cells: Sequence[Cell]) -> str:
+def _unit(cells: Sequence[Cell], terms: Terms) -> str:
+    """The lowest head cell where that is a unit and not the only word of the head."""
+    ordered = sorted(cells, key=lambda cell: cell.box.middle)
+    return ordered[-1].text if len(ordered) > 1 and terms.is_unit(ordered[-1].text) else ""
+
+
+def _joined(cells: Sequence[Cell], terms: Terms) -> str:
     text = ""
-    for cell in sorted(cells, key=lambda cell: cell.box.middle):
+    ordered = sorted(cells, key=lambda cell: cell.box.middle)
+    for cell in ordered[:-1] if _unit(cells, terms) else ordered:
         if text.endswith("-") and text[-2:-1].isalpha() and cell.text[:1].islower():
             text = text[:-1] + cell.text
         else:

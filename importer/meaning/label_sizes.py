@@ -150,15 +150,16 @@ def _sieve(found: list[Token], sieves: list[int], ideas: dict[int, Ideas], every
     names = sorted({found[i].text for i in sieves}, reverse=True)
     low, high = sieves[0], sieves[-1]
     between = [found[i].raw for i in range(low + 1, high)]
-    over = any(token.raw in ">≥" for token in found) or "OVER" in every
-    under = any(token.raw in "<≤" for token in found) or "UNDER" in every
+    over, under = any(token.raw in ">≥" for token in found), any(token.raw in "<≤" for token in found)
+    if not (over or under):
+        over, under = "OVER" in every, "UNDER" in every
     if len(names) > 2:
         return "SIEVE_OTHER"
     if len(names) == 2:
         return _pair(names, between, ideas, low, high, over and under, "BETWEEN" in every)
     name = names[0].replace(".", "")
     if over == under:
-        return f"BARE_{name}" if not over else "SIEVE_OTHER"
+        return f"BARE_{name}"
     if over:
         return f"OVER_{name}" if name in ("28", "25") else "SIEVE_OTHER"
     return "UNDER_22" if name == "22" else "SIEVE_OTHER"

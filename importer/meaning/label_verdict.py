@@ -13,6 +13,7 @@ from importer.vocabulary.parameters import parameters
 from importer.vocabulary.units import Unit
 
 MINIMUM = "MIN"
+RELATING: Ideas = frozenset({"RATIO", "DIFFERENCE", "SLASH", "KOLBACH"})
 SURE, DOUBTFUL, GUESS = 100.0, 70.0, 30.0
 FUZZY_LETTERS = 8
 """Letters that a label must have before a misread word in it can be certain."""
@@ -24,7 +25,8 @@ STANDING_ALONE: Ideas = frozenset({"DRY", "AS_IS", "WORT", "CONGRESS", "ISOTHERM
 
 @dataclass(frozen=True, slots=True)
 class Verdict:
-    """``settled`` is True where headings above the label have nothing to add."""
+    """``settled`` is True where headings above the label have nothing to add; ``relates`` where the figure is a quotient
+    or a difference of others."""
 
     parameter: str | None
     sure: bool
@@ -34,6 +36,7 @@ class Verdict:
     as_is: str | None = None
     ideas: Ideas = field(default_factory=frozenset)
     needs: int = 0
+    relates: bool = False
     settled: bool = False
 
 
@@ -156,7 +159,16 @@ def _finish(best: Candidate, others: list[Candidate], doubts: list[str], part: P
     score = max(score - 4 * part.cost - 20 * (1 - part.share), 40.0)
     why = doubts[0] if doubts else ""
     return Verdict(
-        name, not doubts, score, tuple(rivals[:4]), why, as_is, best.ideas, len(best.rule.needs), settled=not doubts
+        name,
+        not doubts,
+        score,
+        tuple(rivals[:4]),
+        why,
+        as_is,
+        best.ideas,
+        len(best.rule.needs),
+        relates=any(need & RELATING for need in best.rule.needs),
+        settled=not doubts,
     )
 
 
@@ -179,7 +191,8 @@ def _halves(wording: Wording, evidence: _Evidence) -> Verdict:
         lost = [word for half in wording.halves if half.explained for word in half.unexplained]
         sure = best.sure and not lost
         return replace(best, sure=sure, settled=sure, ideas=best.ideas | together.ideas, why=best.why or _lost(lost))
-    if together.parameter is not None and (together.parameter not in names or not all(v.sure for v in single)):
+    whole_new = together.parameter not in names or together.relates or not all(v.sure for v in single)
+    if together.parameter is not None and whole_new:
         return _in_order(together, wording)
     told = [verdict for verdict in single if verdict.parameter is not None]
     if not told:

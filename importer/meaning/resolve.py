@@ -107,6 +107,16 @@ def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float |
     return low, high
 
 
+def _with_limit_sides(figure: PrintedFigure, convention: Convention) -> PrintedFigure:
+    """A limit of one cell put on the side that it belongs to, as printed; a range in one cell stays whole."""
+    if not figure.spec or figure.low or figure.high:
+        return figure
+    low, high = limit_values(figure, convention)
+    if low is not None and high is None:
+        return replace(figure, low=figure.spec, spec="")
+    return replace(figure, high=figure.spec, spec="") if high is not None and low is None else figure
+
+
 def _limit(text: str, convention: Convention, side: str) -> float | None:
     number = read_number(split_unit(text)[0], convention) if text else None
     if number is None or number.ambiguous:
@@ -185,7 +195,7 @@ def _settle(
     mash = match.mash or (sheet.mash if family == sheet.family else None)
     low, high = (None, None) if specification else limit_values(look.printed, convention)
     return Recognised(
-        printed=look.printed,
+        printed=_with_limit_sides(look.printed, convention),
         match=match,
         parameter=at_basis(entry.name, basis),
         number=number,
@@ -240,6 +250,8 @@ def _unit(
     """The unit code of a row, with a doubt where it is not printed and could be another."""
     if entry.kind == "text":
         return "text", []
+    if printed is None and look.number is not None and look.number.kind not in NUMBER_KINDS:
+        return entry.units[family], []
     if printed is not None:
         if look.unit is not None and label is not None and look.unit.code != label.code:
             return look.unit.code, [

@@ -93,7 +93,7 @@ def _figures(
         figure = PrintedFigure(
             label=head,
             value=value,
-            unit=unit,
+            unit=unit or table.units[column] or None,
             page=table.page,
             box=cell.box,
             low=limits.get("min", {}).get(column, ""),

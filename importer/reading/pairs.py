@@ -11,6 +11,7 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.rows import clean_label, readings_at, split_value, unread_beside
+from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.words import Box, Page
 
 # A value under its caption begins within this many em below it.
@@ -123,7 +124,7 @@ def _line_events(
             yield _inside_event(alone, piece, line, page, section)
             i += 1
             continue
-        caption = terms.caption(label)
+        caption = terms.caption(label) if piece.colon or document_title(label) is None else None
         if caption is not None and not (terms.is_label(label) and not piece.colon and following is None):
             entry, step = _header(caption, label, pieces, i, line, number, lines, used, terms)
             if entry is not None:
@@ -249,12 +250,17 @@ def _inside_event(
 def _caption_inside(piece: _Piece, terms: Terms) -> tuple[str, str, str] | None:
     """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
     words = piece.text.split()
-    if not 2 <= len(words) <= 6:
+    if not 2 <= len(words) <= _SENTENCE_WORDS:
         return None
+    for start in range(len(words) - 1):
+        for cut in range(min(len(words) - 1, start + 4), start, -1):
+            caption, value = " ".join(words[start:cut]), words[cut].strip(",;()")
+            if terms.is_sure_caption(caption) and terms.caption(caption) == "batch" and looks_like_batch(value):
+                return "batch", caption, value
     for cut in range(min(len(words) - 1, 4), 0, -1):
         caption, value = " ".join(words[:cut]), " ".join(words[cut:])
         key = terms.caption(caption)
-        if key in ("batch", "certificate", "crop_year", "order") and any(c.isdigit() for c in value):
+        if len(words) <= 6 and key in ("certificate", "crop_year", "order") and any(c.isdigit() for c in value):
             return key, caption, value
     return None
 

@@ -34,6 +34,7 @@ class HeadTable:
     phrases: dict[Phrase, str]
     alone: dict[Phrase, str]
     small: frozenset[str]
+    words: frozenset[str]
     longest: int
 
 
@@ -76,7 +77,8 @@ def head_table() -> HeadTable:
         alone = _phrases(raw.pop("alone", {}), where) | alone
         phrases = _phrases(raw, where) | phrases
     phrases.pop((), None)
-    return HeadTable(phrases, alone, frozenset(small), max(len(phrase) for phrase in phrases))
+    words = frozenset(word for phrase in phrases for word in phrase)
+    return HeadTable(phrases, alone, frozenset(small), words, max(len(phrase) for phrase in phrases))
 
 
 def column_roles(text: str) -> tuple[str, ...]:
@@ -116,6 +118,8 @@ def _column_roles(text: str) -> tuple[str, ...]:
         return ("spec",)
     if _is_crop(text):
         return ("previous",)
+    if table.words.isdisjoint(whole):
+        return ()
     roles = _roles_of(whole)
     if roles is None:
         rest, unit = split_label(text)

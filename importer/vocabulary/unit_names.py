@@ -63,6 +63,7 @@ class UnitTable:
     beside_after: dict[str, Basis | None]
     beside_before: dict[str, Basis | None]
     prepositions: frozenset[str]
+    first_words: frozenset[str]
 
 
 _DEGREES = str.maketrans({"º": "°", "˚": "°", "ᵒ": "°", "⁰": "°", "∘": "°", "◦": "°", "ß": "ss"})
@@ -148,7 +149,11 @@ def unit_table() -> UnitTable:
                 _add(exact, spelling, code, spelling)
         after, before = _beside(raw, "after"), _beside(raw, "before")
         prepositions = frozenset(word.casefold() for word in _strings(raw["label_words"]["before_unit"], "label_words"))
-        return UnitTable(entries, spelled, damaged, frozenset(doubtful), exact, after, before, prepositions)
+        listed = [spelling for unit in raw["units"].values() for spelling in unit["spellings"]]
+        first_words = frozenset([unit_key(spelling.split()[0]) for spelling in listed] + [*exact, *before])
+        return UnitTable(
+            entries, spelled, damaged, frozenset(doubtful), exact, after, before, prepositions, first_words
+        )
     except (KeyError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/units.toml: {fault}") from fault
 

@@ -31,12 +31,20 @@ def split_unit(text: str) -> Split:
 def _split_unit(text: str) -> Split:
     if not text or len(text) > LONGEST or text.isspace():
         return text, None
-    if len(text) <= 64 and not text[0].isdigit():
+    if len(text) <= 80 and not text[0].isdigit() and _may_be_unit(text):
         whole = parse_unit(text)
         if whole is not None and whole.label != "never":
             return "", whole
     rest, unit = split_value(text)
     return (rest, unit) if unit else split_label(text)
+
+
+def _may_be_unit(text: str) -> bool:
+    """A quick no for texts of several plain words."""
+    if _HINT.search(text):
+        return True
+    words = text.split()
+    return len(words) == 1 or unit_key(words[0]) in unit_table().first_words
 
 
 # Values ---------------------------------------------------------------------------------------------------------------
@@ -182,7 +190,7 @@ def split_label(text: str) -> Split:
 
     A size or strength with its number ("0.7 mm", "8.6 %", "45 °C") is part of the label and stays.
     """
-    if len(text) > LONGEST or not text.strip():
+    if len(text) > LONGEST or not text.strip() or not _may_hold_unit(text):
         return text, None
     body = _LEADER.sub(" ", text) if "..." in text or "…" in text or "__" in text else text
     for method in (_bracketed, _last_words, _after_separator, _percent_first, _percent_inside):
@@ -190,6 +198,17 @@ def split_label(text: str) -> Split:
         if found:
             return found
     return _before_limit(body) or (text, None)
+
+
+_HINT = re.compile(r"[%‰°º˚/(\[{（【,;:|₂²³⁻]|\s[-–—]")
+
+
+def _may_hold_unit(text: str) -> bool:
+    """A quick no for the many labels of plain words."""
+    if _HINT.search(text):
+        return True
+    first_words = unit_table().first_words
+    return any(unit_key(word) in first_words for word in text.split()[1:])
 
 
 def _tidy(label: str) -> str:

@@ -161,7 +161,14 @@ _add("beta_amylase", None, "enzymes", 0.03, any="U/g beta_amylase 0")
 _add("gushing", None, "contaminants", 0.04, any="g gushing 0")
 _add("t2_ht2", None, "contaminants", 0.04, any="µg/kg t2_ht2 0")
 _add("fumonisins", None, "contaminants", 0.02, any="µg/kg fumonisins 0")
-_add("half_glassy", None, "modification", 0.03, any="% half_glassy 1")
+_add(
+    "half_glassy",
+    None,
+    "modification",
+    0.03,
+    may_be=("partly_unmodified_grains",),
+    any="% half_glassy 1",
+)
 _add("mealy", None, "modification", 0.02, any="% mealy 1")
 _add("real_attenuation", None, "wort", 0.03, EBC="% real_attenuation 1")
 _add("wort_extract", None, "wort", 0.03, EBC="°P wort_extract 2")

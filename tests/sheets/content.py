@@ -260,14 +260,14 @@ class Composer:
         return self.spellings[code]
 
     def _certainty(self, concept: Concept, form: Form, label: str, says: bool, tag: str) -> tuple[Certainty, str]:
-        if tag in ("either", "ambiguous"):
-            return ("either", "label") if tag == "either" else ("ambiguous", "label")
         if concept.basis and not says:
             if self.basis_mode == "note":
                 return "either", "basis in a sentence"
             if concept.name.startswith(("extract", "hwe")):
                 return "ambiguous", "no moisture basis"
             return "either", "no moisture basis"
+        if tag == "either":
+            return "either", "label"
         if concept.name.startswith("hwe") and not any(d in label for d in ("0.7", "0,7", "0.2", "0,2")):
             return "either", "mill gap not named"
         if form.unit == "°L" and concept.parameter == "colour":

@@ -155,7 +155,7 @@ ratio_kolbach: Eiweisslösungsgrad | Kolbach (ELG) | Kolbach-Zahl | Lösungsgrad
 fan: Freier Aminostickst. (FAN) | α-Amino-N (FAN) | Freier Amino-N
 friability: Friabilimeterwert (Mürbigkeit) | Mürbigkeit im Friabilimeter | Friabilität
 homogeneity: Homogenitätsgrad | Gleichmäßigkeit (Homogenität)
-pug: Teilglasige | teilglasig
+pug: Teilglasige~either | teilglasig~either
 whole_grains: Ganze, ungelöste Körner
 glassy_grains: ganzglasig | Ganzglasige Körner
 dp: Diast. Kraft (Windisch-Kolbach) | Diastatische Kraft nach Windisch-Kolbach

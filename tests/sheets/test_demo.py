@@ -55,7 +55,9 @@ def test_answers_are_those_of_the_script(path: Path) -> None:
         assert set(analysis["header"]) <= set(HEADER_KEYS)
 
 
-@pytest.mark.parametrize("path", [p for p in FILES if p.suffix == ".pdf" and "scan" not in p.stem], ids=lambda p: p.stem)
+@pytest.mark.parametrize(
+    "path", [p for p in FILES if p.suffix == ".pdf" and "scan" not in p.stem], ids=lambda p: p.stem
+)
 def test_values_stand_on_the_pages(path: Path) -> None:
     with pdfplumber.open(path) as pdf:
         text = re.sub(r"\s+", "", "".join(c["text"] for page in pdf.pages for c in page.chars))

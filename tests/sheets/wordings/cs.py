@@ -19,7 +19,7 @@ ratio_kolbach: Kolbachovo číslo | Kolbachův index | Kolbach
 fan: Volný aminodusík | Volný aminodusík (FAN) | FAN
 friability: Friabilita | Křehkost (friabilimetr) | Friabilita sladu
 homogeneity: Homogenita | Homogenita (friabilimetr)
-pug: Částečně sklovitá zrna
+pug: Částečně sklovitá zrna~either
 whole_grains: Celá zrna
 glassy_grains: Sklovitá zrna | Sklovitost | Zcela sklovitá zrna
 dp: Diastatická mohutnost | Diastatická síla | DM (diastatická mohutnost)

@@ -18,7 +18,7 @@ ratio_kolbach: Kolbachtal | Kolbach-indeks | Kolbach
 fan: Frit aminokvælstof | FAN | Frit aminokvælstof (FAN)
 friability: Friabilitet | Friabilimeter
 homogeneity: Homogenitet
-pug: Delvist glasagtige kerner
+pug: Delvist glasagtige kerner~either
 whole_grains: Hele kerner
 glassy_grains: Glasagtige kerner | Glasagtighed
 dp: Diastatisk kraft | Diastatisk aktivitet | DK (diastatisk kraft)

@@ -24,7 +24,7 @@ ratio_st: Eiweißlösungsgrad
 fan: FAN | Freier Aminostickstoff | Freier Amino-Stickstoff (FAN) | freier α-Aminostickstoff
 friability: Friabilimeter | Mürbigkeit | Friabilimeterwert | Mürbigkeit (Friabilimeter)
 homogeneity: Homogenität | Homogenität (Friabilimeter)
-pug: teilglasige Körner | Teilglasigkeit
+pug: teilglasige Körner~either | Teilglasigkeit~either
 whole_grains: Ganze Körner (Friabilimeter) | ganze Körner
 glassy_grains: Ganzglasigkeit | ganzglasige Körner | Ganzglasige
 dp: Diastatische Kraft | Diastatische Kraft (WK) | Diast. Kraft | DK

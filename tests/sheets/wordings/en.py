@@ -24,7 +24,7 @@ ratio_st: S/T ratio | S/T | Ratio S/T | Ratio of soluble to total protein
 fan: Free amino nitrogen | FAN | Free Amino Nitrogen (FAN) | Free alpha-amino nitrogen | F.A.N.
 friability: Friability | Friabilimeter value | Friability (flour)
 homogeneity: Homogeneity | Homogeneity (friabilimeter) | Malt homogeneity
-pug: Partly unmodified grains | PUG | Partially unmodified grains (PUG) | P.U.G.
+pug: Partly unmodified grains | PUG | Partially unmodified grains (PUG) | P.U.G.~either
 whole_grains: Whole grains | Whole corns | Whole unmodified grains (WUG)
 glassy_grains: Glassy corns | Glassy kernels | Glassiness | Vitreous grains
 dp: Diastatic power | DP | Diastatic Power (DP) | D.P. | Diastatic activity

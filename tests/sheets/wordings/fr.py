@@ -23,7 +23,7 @@ ratio_st: Rapport S/T | S/T | Indice S/T
 fan: Azote aminé libre | FAN | Azote alpha-aminé libre (FAN) | Azote aminé libre (FAN)
 friability: Friabilité | Friabilité du malt | Friabilimètre
 homogeneity: Homogénéité | Homogénéité du malt
-pug: Grains partiellement désagrégés | Grains mi-vitreux (PUG)
+pug: Grains partiellement désagrégés~either | Grains mi-vitreux (PUG)
 whole_grains: Grains entiers | Grains entiers (friabilimètre)
 glassy_grains: Grains vitreux | Vitrosité
 dp: Pouvoir diastasique | Pouvoir diastasique (PD) | PD

@@ -20,7 +20,7 @@ ratio_st: Rapporto S/T
 fan: Azoto amminico libero | FAN | Azoto alfa-amminico (FAN)
 friability: Friabilità | Friabilità del malto
 homogeneity: Omogeneità
-pug: Grani parzialmente vitrei
+pug: Grani parzialmente vitrei~either
 whole_grains: Grani interi
 glassy_grains: Grani vitrei | Vetrosità
 dp: Potere diastatico | Potere diastasico | PD

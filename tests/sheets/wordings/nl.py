@@ -23,7 +23,7 @@ ratio_st: S/T-verhouding
 fan: Vrije aminostikstof | FAN | Vrije aminostikstof (FAN) | Vrije amino-N
 friability: Brosheid | Friabiliteit | Friabilimeter
 homogeneity: Homogeniteit
-pug: Gedeeltelijk glazige korrels | PUG
+pug: Gedeeltelijk glazige korrels~either | PUG
 whole_grains: Hele korrels
 glassy_grains: Glazige korrels | Glazigheid
 dp: Diastatisch vermogen | Diastatische kracht | DV (diastatisch vermogen)
