@@ -108,6 +108,14 @@ def test_every_json_key_is_documented(model: type[BaseModel]) -> None:
         assert f"`{field.alias or name}`" in README, f"README.md does not explain {field.alias or name}"
 
 
+def test_every_environment_variable_is_documented() -> None:
+    files = [*(ROOT / "importer").rglob("*.py"), *(ROOT / "mappings").rglob("*.toml")]
+    named = {name for path in files for name in re.findall(r"ONEBASIS_[A-Z]+", path.read_text(encoding="utf-8"))}
+    assert named
+    for name in named:
+        assert f"`{name}" in README, name
+
+
 def test_exit_statuses_are_documented() -> None:
     from importer.commands import run
 

@@ -176,7 +176,8 @@ def _tell_outcome(request: Request, doc: Document, count: int) -> None:
     """One line on standard error where the data went elsewhere, and each problem."""
     if STANDARD_OUTPUT in request.outputs.values():
         for problem in doc.problems:
-            tell(f"{problem.file}: {problem.message} [{problem.code}]")
+            named = "" if problem.file in problem.message else f"{problem.file}: "
+            tell(f"{named}{problem.message} [{problem.code}]")
     files: dict[str, str] = {}
     for source in (analysis.source for analysis in doc.analyses):
         first = files.setdefault(source.sha256, source.file)

@@ -222,7 +222,7 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
     for i, line in enumerate(lines):
         if i in used or (run and line.box.top - lines[i - 1].box.bottom > 3 * line.em):
             close()
-        if i in used:
+        if i in used or (i and _are_captions(lines[i - 1], terms)):
             continue
         if len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms))):
             run.append(i)
@@ -255,6 +255,11 @@ def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Te
     return found
 
 
+def _are_captions(line: Line, terms: Terms) -> bool:
+    """True for a line of header captions, whose entries stand in the line below it."""
+    return len(line.cells) > 1 and all(terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells)
+
+
 def _only_values(cells: Sequence[Cell], terms: Terms) -> bool:
     return all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in cells)
 
@@ -262,7 +267,8 @@ def _only_values(cells: Sequence[Cell], terms: Terms) -> bool:
 def _names_row(line: Line, terms: Terms) -> bool:
     """True for a row whose result is a word ("Odour  normal")."""
     first = line.cells[0].text
-    return terms.is_label(first) and not first.endswith(":") and len(line.text.split()) < PROSE_WORDS
+    short = all(len(cell.text.split()) <= 3 for cell in line.cells[1:])
+    return terms.is_label(first) and not first.endswith(":") and short
 
 
 def _starts_row(line: Line, terms: Terms) -> bool:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
-from importer.models import Analysis, Document, Figure, Limits, Problem
+from importer.models import Analysis, Document, Problem
+from importer.output.table_line import MOST_FOR_TEXT, Line, to_line
 from importer.output.terminal import Style, clean, columns, fit, pad, wrap
-from importer.output.words import CAUTION, FLAG_WORDS, FROM_WORDS, MASH_WORDS, TOLD_ELSEWHERE, offset_words
+from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS
 from importer.vocabulary.parameters import parameters
 
 _INDENT = "  "
@@ -21,24 +21,10 @@ _HEADER_LINES = (
         ("best_before", "best before"),
     ),
 )
-_HEADS = ("parameter", "as printed", "", "limits", "")
 _MOST_FOR_NAME = 40
 _LEAST_FOR_NAME = 16
 _MOST_FOR_PRINTED = 22
-_MOST_FOR_VALUE = 30
-
-
-@dataclass(frozen=True, slots=True)
-class _Line:
-    """One figure as cells, and what is to be said under it."""
-
-    name: str
-    printed: str
-    value: str
-    limits: str
-    state: str
-    doubts: tuple[str, ...]
-    remarks: tuple[str, ...]
+_MOST_FOR_LIMITS = 18
 
 
 def to_table(doc: Document, style: Style | None = None) -> str:
@@ -53,12 +39,13 @@ def to_table(doc: Document, style: Style | None = None) -> str:
 
 
 def _analysis(analysis: Analysis, doc: Document, style: Style) -> list[str]:
-    printed = [_line(figure) for figure in analysis.figures]
-    derived = [_line(figure) for figure in analysis.derived]
-    widths = _widths([*printed, *derived], doc, style.width)
+    printed = [to_line(figure, analysis, doc.basis) for figure in analysis.figures]
+    derived = [to_line(figure, analysis, doc.basis) for figure in analysis.derived]
+    everything = [*printed, *derived]
+    widths = _widths(everything, doc, style.width)
     lines = _head(analysis, style)
-    heads = _Line(_HEADS[0], _HEADS[1], f"on {doc.basis}", _HEADS[3], _HEADS[4], (), ())
-    if printed or derived:
+    if everything:
+        heads = Line("parameter", "as printed", f"on {doc.basis}", "limits" if widths[3] else "", "")
         lines.append(style(_cells(heads, widths), "dim"))
     for line in printed:
         lines += _figure(line, widths, style)
@@ -68,7 +55,7 @@ def _analysis(analysis: Analysis, doc: Document, style: Style) -> list[str]:
             lines += _figure(line, widths, style)
     lines += _unrecognised(analysis, style)
     lines += _checks(analysis, style)
-    lines += _foot(analysis, style)
+    lines += _foot(analysis, everything, style)
     return lines
 
 
@@ -90,108 +77,41 @@ def _head(analysis: Analysis, style: Style) -> list[str]:
     mash = f", {MASH_WORDS[analysis.mash]}" if analysis.mash else ""
     family = f"{analysis.method_family} methods ({FROM_WORDS[analysis.family_from]}){mash}"
     pages = ", ".join(str(page) for page in analysis.source.pages)
-    place = f"{clean(analysis.source.file)}, page{'s' if len(analysis.source.pages) > 1 else ''} {pages}"
+    place = f"{clean(analysis.source.file)}, page{'s' if len(analysis.source.pages) > 1 else ''}\u00a0{pages}"
     how = {"text": "", "ocr": " · read from a picture", "spreadsheet": " · spreadsheet"}[analysis.source.reading]
     return [*lines, *(style(line, "dim") for line in wrap(f"{family} · {place}{how}", style.width - 2, _INDENT)), ""]
 
 
-def _line(figure: Figure) -> _Line:
-    known = parameters().get(figure.parameter)
-    title = known.title if known else figure.parameter.replace("_", " ")
-    printed = ""
-    if figure.printed is not None:
-        printed = clean(" ".join(part for part in (figure.printed.value, figure.printed.unit) if part))
-    doubts: list[str] = [clean(reason) for reason in figure.reasons]
-    told = [FLAG_WORDS[flag] for flag in figure.flags if flag not in TOLD_ELSEWHERE]
-    remarks: list[str] = []
-    if figure.state == "review" and not doubts:
-        doubts = told or ["Please compare it with the sheet."]
-    elif figure.state == "accepted":
-        remarks = doubts or told
-        doubts = []
-    offset = offset_words(figure)
-    if offset:
-        remarks.append(offset)
-    if figure.state == "review" and figure.printed is not None:
-        doubts.append(f"printed as “{clean(figure.printed.label)}”, page {figure.printed.page}")
-    return _Line(
-        title,
-        printed,
-        _value(figure, known.decimals if known else 2),
-        _limits(figure.limits),
-        "ok" if figure.state == "accepted" else "review",
-        tuple(doubts),
-        tuple(remarks),
-    )
-
-
-def _value(figure: Figure, decimals: int) -> str:
-    if figure.range is not None:
-        low, high = figure.range
-        number = f"{_number(low, decimals)} – {_number(high, decimals)}"
-    elif figure.value is not None:
-        bound = f"{figure.bound} " if figure.bound in ("<", ">") else ""
-        number = bound + (_plain(figure.value) if figure.printed and not figure.steps else _number(figure.value, decimals))
-    else:
-        return fit(clean(figure.text or "–"), _MOST_FOR_VALUE)
-    unit = f" {figure.unit}" if figure.unit and figure.unit not in ("pH", "–") else ""
-    spread = f" ± {_plain(figure.spread)}" if figure.spread is not None else ""
-    estimate = " ~" if figure.estimated else ""
-    own = f" ({figure.family})" if "not-convertible" in figure.flags else ""
-    return f"{number}{spread}{unit}{estimate}{own}"
-
-
-def _number(value: float, decimals: int) -> str:
-    """A converted value at the parameter's decimals, with more where those would lose a visible part of it."""
-    while decimals < 6 and abs(round(value, decimals) - value) > 0.005 * abs(value):
-        decimals += 1
-    return f"{value:.{decimals}f}"
-
-
-def _plain(value: float) -> str:
-    text = f"{value:.10g}"
-    return text if "e" not in text else f"{value:f}"
-
-
-def _limits(limits: Limits) -> str:
-    if limits.low is not None and limits.high is not None:
-        return f"{_plain(limits.low)} – {_plain(limits.high)}"
-    if limits.low is not None:
-        return f"min {_plain(limits.low)}"
-    return f"max {_plain(limits.high)}" if limits.high is not None else ""
-
-
-def _widths(lines: Iterable[_Line], doc: Document, width: int) -> tuple[int, int, int, int]:
+def _widths(lines: list[Line], doc: Document, width: int) -> tuple[int, int, int, int]:
     """Widths of name, printed, value and limits; names give way first on a narrow terminal."""
-    lines = list(lines)
 
     def widest(texts: Iterable[str], head: str, most: int) -> int:
         return min(most, max((columns(text) for text in (*texts, head)), default=0))
 
-    printed = widest((line.printed for line in lines), _HEADS[1], _MOST_FOR_PRINTED)
-    value = widest((line.value for line in lines), f"on {doc.basis}", _MOST_FOR_VALUE)
-    limits = widest((line.limits for line in lines), _HEADS[3], 18)
-    name = widest((line.name for line in lines), _HEADS[0], _MOST_FOR_NAME)
-    left = width - (len(_INDENT) + printed + value + limits + len("review") + 8)
+    printed = widest((line.printed for line in lines), "as printed", _MOST_FOR_PRINTED)
+    value = widest((line.value for line in lines), f"on {doc.basis}", MOST_FOR_TEXT)
+    has_limits = any(line.limits for line in lines)
+    limits = widest((line.limits for line in lines), "limits", _MOST_FOR_LIMITS) if has_limits else 0
+    name = widest((line.name for line in lines), "parameter", _MOST_FOR_NAME)
+    left = width - (len(_INDENT) + printed + value + limits + len("review") + (8 if has_limits else 6))
     if left < _LEAST_FOR_NAME:
-        printed = max(len(_HEADS[1]), printed - (_LEAST_FOR_NAME - left))
+        printed = max(len("as printed"), printed - (_LEAST_FOR_NAME - left))
     return max(_LEAST_FOR_NAME, min(name, left)), printed, value, limits
 
 
-def _cells(line: _Line, widths: tuple[int, int, int, int]) -> str:
+def _cells(line: Line, widths: tuple[int, int, int, int]) -> str:
     name, printed, value, limits = widths
-    return _INDENT + "  ".join(
-        (
-            pad(fit(line.name, name), name),
-            pad(fit(line.printed, printed), printed, right=True),
-            pad(line.value, value, right=True),  # never cut: half a number is another number
-            pad(fit(line.limits, limits), limits),
-            line.state,
-        )
-    )
+    cells = [
+        pad(fit(line.name, name), name),
+        pad(fit(line.printed, printed), printed, right=True),
+        pad(line.value, value, right=True),  # never cut: half a number is another number
+        *([pad(fit(line.limits, limits), limits)] if limits else []),
+        line.state,
+    ]
+    return _INDENT + "  ".join(cells)
 
 
-def _figure(line: _Line, widths: tuple[int, int, int, int], style: Style) -> list[str]:
+def _figure(line: Line, widths: tuple[int, int, int, int], style: Style) -> list[str]:
     text = _cells(line, widths)
     if line.state == "review":
         text = style(text, "yellow")
@@ -214,7 +134,9 @@ def _unrecognised(analysis: Analysis, style: Style) -> list[str]:
 
 
 def _checks(analysis: Analysis, style: Style) -> list[str]:
-    failed = [check for check in analysis.checks if not check.holds]
+    """Checks that do not hold, unless a figure above tells of it already."""
+    told = " ".join(reason for figure in (*analysis.figures, *analysis.derived) for reason in figure.reasons)
+    failed = [check for check in analysis.checks if not check.holds and check.detail not in told]
     if not failed:
         return []
     lines = ["", _INDENT + style("Checks that do not hold", "yellow")]
@@ -223,16 +145,22 @@ def _checks(analysis: Analysis, style: Style) -> list[str]:
     return lines
 
 
-def _foot(analysis: Analysis, style: Style) -> list[str]:
+def _foot(analysis: Analysis, lines: list[Line], style: Style) -> list[str]:
     figures = (*analysis.figures, *analysis.derived)
-    lines: list[str] = []
+    notes = list(dict.fromkeys(line.apart for line in lines if line.apart))
+    # One reason is enough for figures of one method: the longer text is the one that names the mashes.
+    notes = [max((n for n in notes if n.split(")")[0] == mark), key=len) for mark in _marks(notes)]
     if any(figure.estimated for figure in figures):
-        text = "~ an estimate: it rests on a correlation between methods; ± is its spread where that is known."
-        lines += wrap(text, style.width - 2, _INDENT)
+        notes.append("~ an estimate: it rests on a correlation between methods; ± is its spread where that is known.")
     known = parameters()
     if any(f.parameter in known and known[f.parameter].food_safety for f in figures):
-        lines += wrap(CAUTION, style.width - 2, _INDENT)
-    return ["", *(style(line, "dim") for line in lines)] if lines else []
+        notes.append(CAUTION)
+    told = [part for note in notes for part in wrap(note, style.width - 2, _INDENT)]
+    return ["", *(style(line, "dim") for line in told)] if told else []
+
+
+def _marks(notes: list[str]) -> list[str]:
+    return list(dict.fromkeys(note.split(")")[0] for note in notes))
 
 
 def _problems(problems: Iterable[Problem], style: Style) -> list[str]:

@@ -62,8 +62,9 @@ def pad(text: str, width: int, *, right: bool = False) -> str:
 
 
 def wrap(text: str, width: int, indent: str) -> list[str]:
-    """Paragraph lines of at most a width, all indented."""
-    return textwrap.wrap(text, max(20, width), initial_indent=indent, subsequent_indent=indent, break_on_hyphens=False)
+    """Paragraph lines of at most a width, all indented. A no-break space keeps its neighbours together."""
+    lines = textwrap.wrap(text, max(20, width), initial_indent=indent, subsequent_indent=indent, break_on_hyphens=False)
+    return [line.replace("\u00a0", " ") for line in lines]
 
 
 class Style:

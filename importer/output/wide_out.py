@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from importer.models import Analysis, Document, Family, Figure
+from importer.models import Analysis, Document, Family, Figure, Mash
 from importer.output.cells import Cell, Column, joined, safe_text, table_schema, to_text
 from importer.output.csv_out import ANALYSIS_COLUMNS, analysis_cells
 from importer.output.units import unit_suffix
@@ -13,19 +13,20 @@ from importer.vocabulary.parameters import Parameter, parameters
 
 REVIEW = Column("review", "string", "Parameters in doubt, separated by spaces; their cells are empty")
 
+_OWN_MASH: dict[Family, Mash] = {"EBC": "congress", "ASBC": "congress", "IoB": "isothermal-65"}
+
 
 @dataclass(frozen=True, slots=True)
 class _Place:
-    """A parameter's column: its unit, and the family where the figure stands on another one than the basis."""
+    """A parameter's column: its unit, and the method where the figure stands on another one than the basis."""
 
     parameter: str
     unit: str
-    family: Family | None
+    method: str = ""
 
     @property
     def name(self) -> str:
-        parts = (self.parameter, unit_suffix(self.unit), self.family.lower() if self.family else "")
-        return "_".join(part for part in parts if part)
+        return "_".join(part for part in (self.parameter, unit_suffix(self.unit), self.method) if part)
 
 
 def to_wide(doc: Document, *, include_review: bool = False) -> tuple[str, str]:
@@ -51,14 +52,14 @@ def _places(doc: Document, known: dict[str, Parameter]) -> list[_Place]:
     others: dict[str, list[_Place]] = {}
     for analysis in doc.analyses:
         for figure in (*analysis.figures, *analysis.derived):
-            place = _place(figure, doc.basis, known)
+            place = _place(figure, analysis, doc.basis, known)
             extra = others.setdefault(place.parameter, [])
             if place not in extra:
                 extra.append(place)
     places: list[_Place] = []
     for name in [*known, *(name for name in others if name not in known)]:
-        own = [_Place(name, _unit_of(known[name], doc.basis), None)] if name in known else []
-        more = sorted((p for p in others.get(name, ()) if p not in own), key=lambda p: (p.unit, p.family or ""))
+        own = [_Place(name, _unit_of(known[name], doc.basis))] if name in known else []
+        more = sorted((p for p in others.get(name, ()) if p not in own), key=lambda p: (p.unit, p.method))
         places += own + more
     return places
 
@@ -67,13 +68,18 @@ def _unit_of(parameter: Parameter, basis: Family) -> str:
     return "text" if parameter.kind == "text" else parameter.units[basis]
 
 
-def _place(figure: Figure, basis: Family, known: dict[str, Parameter]) -> _Place:
+def _place(figure: Figure, analysis: Analysis, basis: Family, known: dict[str, Parameter]) -> _Place:
     """Where a figure stands. One that is not on the basis, or not in its unit, gets a column of its own."""
     parameter = known.get(figure.parameter)
     own = _unit_of(parameter, basis) if parameter else ""
     unit = own if figure.unit is None else figure.unit
-    foreign = figure.family != basis or "not-convertible" in figure.flags
-    return _Place(figure.parameter, unit, figure.family if foreign else None)
+    if figure.family == basis and "not-convertible" not in figure.flags:
+        return _Place(figure.parameter, unit)
+    # A mash that is not the family's own makes another method of it: the two must not share a column.
+    mash = analysis.mash if figure.family == analysis.method_family else None
+    foreign_mash = mash is not None and mash != _OWN_MASH[figure.family]
+    method = f"{figure.family}_{mash}" if foreign_mash else figure.family
+    return _Place(figure.parameter, unit, method.lower().replace("-", "_"))
 
 
 def _fill(
@@ -92,7 +98,7 @@ def _fill(
     for figures in (analysis.figures, analysis.derived):
         found: dict[_Place, list[Figure]] = {}
         for figure in figures:
-            found.setdefault(_place(figure, basis, known), []).append(figure)
+            found.setdefault(_place(figure, analysis, basis, known), []).append(figure)
         for place, same in found.items():
             if place in taken:
                 continue
@@ -121,5 +127,5 @@ def _column(place: _Place, known: dict[str, Parameter], values: Iterable[Cell]) 
     parameter = known.get(place.parameter)
     is_text = place.unit == "text"
     title = parameter.title if parameter else place.parameter
-    told = f"{title}, {place.unit}" + (f", {place.family} method: not comparable" if place.family else "")
+    told = f"{title}, {place.unit}" + (", on a method of its own: not comparable" if place.method else "")
     return Column(place.name, "number" if numbers and not is_text else "string", told)

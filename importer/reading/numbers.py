@@ -100,6 +100,9 @@ def _read(text: str, convention: Convention, optical: bool) -> Number | None:
     if limit and plain_word(limit[1]) in result_words().not_detected:
         plain = plain_number(limit[2], convention, optical)
         return replace(_empty("not-detected", text, plain.value), mark=mark) if plain and not plain.why else None
+    inside = _LIMIT_IN_BRACKETS.search(body)
+    if inside and plain_word(inside[1]) in result_words().after:
+        body = f"{body[: inside.start()]} {inside[1]}"
     parsed = _Parser(body, convention, optical).parse()
     return replace(parsed, text=text, mark=mark or parsed.mark) if parsed else None
 
@@ -126,7 +129,8 @@ _MARK_BEHIND = re.compile(r"\s*((?:[*†‡#§!↑↓¹²³⁴⁵⁶⁷⁸⁹⁰
 _MARK_BEFORE = re.compile(r"^([*†‡#§]+)\s*(?=[\d<>≤≥+.,-])")
 _EXPONENT = re.compile(r"\d[eE][+-]?\d")
 _LIMIT_OF_DETECTION = re.compile(r"(\D+?)\s*[(\[]\s*<?\s*(\d[\d.,]*)\s*[)\]]$")
-_LEADING = re.compile(r"^[:=]\s*")
+_LEADING = re.compile(r"^(?::|=(?![<>]))\s*")
+_LIMIT_IN_BRACKETS = re.compile(r"[(\[]\s*([^\W\d_]{2,12}\.?)\s*[)\]]$")
 
 
 def _take_mark(text: str) -> tuple[str, str]:
@@ -142,7 +146,7 @@ def _take_mark(text: str) -> tuple[str, str]:
 _TOKEN = re.compile(
     rf"(?P<num>{NUMBER})|(?P<op><=|>=|=<|=>|[<>≤≥≦≧⩽⩾])|(?P<pm>±|\+\s?/\s?-|\+-)|(?P<to>\.{{2,}}|…|÷|¸|--|- ?|~)"
     rf"|(?P<sep>[/;|,])|(?P<open>[(\[])|(?P<close>[)\]])|(?P<sign>\+)|(?P<about>[≈≃≅ø∅])"
-    rf"|(?P<word>[^\W\d_]+(?:['./][^\W\d_]+)*\.?:?|&)|(?P<space>\s+)|(?P<other>.)"
+    rf"|(?P<word>[^\W\d_]+(?:['./-][^\W\d_]+)*\.?:?|&)|(?P<space>\s+)|(?P<other>.)"
 )
 _LOWER, _UPPER = ("min", ">"), ("max", "<")
 
@@ -241,8 +245,8 @@ class _Parser:
 
     def _plus(self, place: int) -> int:
         if self.fresh and place + 1 == len(self.tokens) and self.found[-1].bound is None:
-            self.found[-1].bound = "min"
-            return 1
+            self.found[-1].bound = self.words.after.get("+")
+            return 1 if self.found[-1].bound else 0
         return 1 if place + 1 < len(self.tokens) and self.tokens[place + 1][0] == "num" and not self.fresh else 0
 
     def _word(self, place: int) -> int:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from importer.layout.grid import Span
@@ -134,13 +135,22 @@ def _row_events(
         if limits.value or base.low or base.high or base.spec:
             events.append(Event(Place(table.page, row.box.middle, row.box.x0), limits, limits_only=True, in_table=True))
         return events
-    for column, family, cell in cells:
-        figure = _figure(base, table, panel, row, column, family, cell, page)
+    figures = [(column, _figure(base, table, panel, row, column, family, cell, page)) for column, family, cell in cells]
+    for column, figure in _with_shared_unit(figures) if panel.batches else figures:
         if figure is None:
             continue
         place = Place(table.page, row.box.middle, figure.box.x0)
         events.append(Event(place, figure, lane=lanes.get(column), limits_only=panel.limits_only, in_table=True))
     return events
+
+
+def _with_shared_unit(figures: Sequence[tuple[int, PrintedFigure | None]]) -> list[tuple[int, PrintedFigure | None]]:
+    """Batches of one row share its unit, which may be printed behind one of them only."""
+    units = {figure.unit for _, figure in figures if figure is not None and figure.unit}
+    if len(units) != 1:
+        return list(figures)
+    unit = units.pop()
+    return [(column, replace(f, unit=unit) if f is not None and not f.unit else f) for column, f in figures]
 
 
 def _limits_figure(base: PrintedFigure, row: Row) -> PrintedFigure:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import tomllib
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from pathlib import Path
@@ -274,7 +275,8 @@ def _misspelt(words: list[str]) -> Found | None:
         return key, 90.0
     shapes, length = _by_shape(), sum(map(len, skeletons))
     scored: dict[str, float] = {}
-    for near in range(length - 2, length + 3):
+    slack = min(len(words), 2)
+    for near in range(length - slack, length + slack + 1):
         for shape in shapes.get((len(words), skeletons[0][:1], near), ()):
             score = _closeness(words, skeletons, shape)
             if score > scored.get(shape.key, 0.0):
@@ -283,6 +285,14 @@ def _misspelt(words: list[str]) -> Found | None:
     if not ranked or ranked[0][1] < FUZZY_FROM or (len(ranked) > 1 and ranked[0][1] - ranked[1][1] < FUZZY_MARGIN):
         return None
     return ranked[0][0], round(min(ranked[0][1], 95.0), 1)
+
+
+@cache
+def _ratio() -> Callable[..., float]:
+    # Loaded at the first need: sheets with a text layer are often read without it.
+    from rapidfuzz import fuzz
+
+    return fuzz.ratio
 
 
 def _closeness(words: list[str], skeletons: list[str], shape: _Shape) -> float:
@@ -294,9 +304,7 @@ def _closeness(words: list[str], skeletons: list[str], shape: _Shape) -> float:
         elif min(len(word), len(other)) <= SHORT + 1 or abs(len(word) - len(other)) > 1:
             return 0.0
         else:
-            from rapidfuzz import fuzz
-
-            score = fuzz.ratio(skeleton, bare, score_cutoff=82)
+            score = _ratio()(skeleton, bare, score_cutoff=82)
             if not score:
                 return 0.0
         total += score * len(other)

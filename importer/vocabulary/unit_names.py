@@ -325,6 +325,7 @@ _ALTERNATIVES = (
 
 def parse_units(text: str) -> tuple[Unit, ...]:
     """All units of a text that names several ("IoB / WK / °L"); empty unless every part is a unit."""
+    text = " ".join(text.split())
     if len(text) > LONGEST:
         return ()
     for separator in _ALTERNATIVES:

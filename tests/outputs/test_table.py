@@ -64,6 +64,31 @@ def test_an_offset_that_was_not_applied_is_told() -> None:
     assert "was not applied" in to_table(factory.document(factory.analysis(kept)))
 
 
+def test_what_stays_on_its_own_method_is_explained_once() -> None:
+    why = "no published relation leads from the IoB mash at 65 °C to the Congress mash."
+    glucan = factory.beta_glucan().model_copy(update={"reasons": (f"β-Glucan in wort: {why}",)})
+    viscosity = glucan.model_copy(
+        update={"parameter": "viscosity", "unit": "mPa·s", "value": 1.6, "reasons": (f"Viscosity: {why}",)}
+    )
+    text = to_table(factory.document(factory.analysis(glucan, viscosity)))
+    assert "110 mg/L (IoB)" in text
+    assert "1.6 mPa·s (IoB)" in text
+    assert " ".join(text.split()).count(f"(IoB) stays on the sheet's own method: {why}") == 1
+    mebak = glucan.model_copy(update={"family": "EBC"})
+    assert "110 mg/L (65 °C mash)" in to_table(factory.document(factory.analysis(mebak, method_family="EBC")))
+
+
+def test_values_keep_the_decimals_of_the_sheet() -> None:
+    whole = factory.moisture(4.0).model_copy(update={"printed": factory.printed("Wasser", "4,0")})
+    assert re.search(r"4,0 % +4\.0 %", to_table(factory.document(factory.analysis(whole))))
+
+
+def test_a_check_is_told_once() -> None:
+    detail = "0.60 / 1.55 gives 38.7, printed is 38.0"
+    ratio = factory.ratio().model_copy(update={"reasons": (f"It does not agree with other figures: {detail}",)})
+    assert " ".join(to_table(factory.document(factory.analysis(ratio))).split()).count(detail) == 1
+
+
 def test_figures_in_review_without_reasons_still_say_why() -> None:
     bare = factory.moisture().model_copy(update={"state": "review", "flags": ("unit-assumed",)})
     assert "No unit is printed for this figure." in to_table(factory.document(factory.analysis(bare)))

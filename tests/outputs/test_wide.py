@@ -67,6 +67,20 @@ def test_two_methods_never_share_a_column() -> None:
     assert (second["beta_glucan_mg_per_l"], second["beta_glucan_mg_per_l_iob"]) == ("150.0", "")
 
 
+def test_two_mashes_of_one_family_never_share_a_column() -> None:
+    """MEBAK results of a mash at 65 °C count as EBC and cannot be compared with the Congress mash."""
+    apart = factory.beta_glucan().model_copy(update={"family": "EBC", "value": 241.0})
+    malt = factory.analysis(apart, method_family="EBC", derived=())
+    (row,) = rows_of(factory.document(malt))
+    assert row["beta_glucan_mg_per_l"] == ""
+    assert row["beta_glucan_mg_per_l_ebc_isothermal_65"] == "241.0"
+    (row,) = rows_of(factory.document(malt, basis="IoB"))
+    assert row["beta_glucan_mg_per_l_ebc_isothermal_65"] == "241.0"
+    congress = factory.analysis(apart, method_family="EBC", mash="congress", derived=())
+    (row,) = rows_of(factory.document(congress, basis="IoB"))
+    assert row["beta_glucan_mg_per_l_ebc"] == "241.0"
+
+
 def test_a_unit_that_is_not_the_basis_unit_has_a_column_of_its_own() -> None:
     odd = factory.moisture().model_copy(update={"unit": "g/t"})
     (row,) = rows_of(factory.document(factory.analysis(odd, derived=())))

@@ -23,7 +23,7 @@ def _close(pen: Pen, content: Content) -> bytes:
     return pen.finish()
 
 
-@layout("ruled-grid", Need(limits=True))
+@layout("ruled-grid", Need(limits=True, blanks=0.04))
 def ruled_grid(content: Content, look: Look) -> bytes:
     """Every cell in a box."""
     pen = _page(content, with_rules(look, rules="grid"))

@@ -1,0 +1,128 @@
+"""One figure as a line of the table, and what is to be said about it."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from importer.models import Analysis, Family, Figure, Limits
+from importer.output.terminal import clean, fit
+from importer.output.words import FLAG_WORDS, TOLD_ELSEWHERE, offset_words
+from importer.vocabulary.parameters import parameters
+
+MOST_FOR_TEXT = 30
+_DECIMALS = re.compile(r"\d[.,](\d+)(?!.*\d[.,]\d)")
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One figure as cells; ``doubts`` and ``remarks`` are told under it, ``apart`` once at the foot of the analysis.
+
+    ``apart`` says why a figure that stands on its own method does so.
+    """
+
+    name: str
+    printed: str
+    value: str
+    limits: str
+    state: str
+    doubts: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
+    apart: str | None = None
+
+
+def to_line(figure: Figure, analysis: Analysis, basis: Family) -> Line:
+    """The line of a figure. Everything of it is clean of what could steer a terminal."""
+    known = parameters().get(figure.parameter)
+    title = known.title if known else figure.parameter.replace("_", " ")
+    printed = ""
+    if figure.printed is not None:
+        printed = clean(" ".join(part for part in (figure.printed.value, figure.printed.unit) if part))
+    mark = own_mark(figure, analysis, basis)
+    reasons = [clean(reason) for reason in figure.reasons]
+    apart = None
+    if mark:
+        why = [reason for reason in reasons if reason.startswith(f"{title}: ")]
+        reasons = [reason for reason in reasons if reason not in why]
+        because = why[0].removeprefix(f"{title}: ") if why else "no relation leads from there to the basis."
+        apart = f"({mark}) stays on the sheet's own method: {because}"
+    doubts, remarks = _told(figure, reasons)
+    value = _value(figure, known.decimals if known else 2)
+    return Line(
+        title,
+        printed,
+        f"{value} ({mark})" if mark else value,
+        _limits(figure.limits),
+        "ok" if figure.state == "accepted" else "review",
+        tuple(doubts),
+        tuple(remarks),
+        apart,
+    )
+
+
+def own_mark(figure: Figure, analysis: Analysis, basis: Family) -> str | None:
+    """What a figure stands on that is not on the basis; None for one that is."""
+    if figure.family != basis:
+        return figure.family
+    if "not-convertible" not in figure.flags:
+        return None
+    return "65 °C mash" if analysis.mash == "isothermal-65" else "own method"
+
+
+def _told(figure: Figure, reasons: list[str]) -> tuple[list[str], list[str]]:
+    """What is said under a figure: its doubts, and remarks that are none."""
+    flags = [flag for flag in figure.flags if flag not in TOLD_ELSEWHERE]
+    words = [FLAG_WORDS[flag] for flag in flags]
+    offset = offset_words(figure)
+    remarks = [offset] if offset else []
+    if figure.state == "accepted":
+        return [], [*(reasons or words), *remarks]
+    doubts = reasons or words or ["Please compare it with the sheet."]
+    if figure.printed is not None:
+        doubts = [*doubts, f"printed as “{clean(figure.printed.label)}”, page {figure.printed.page}"]
+    return doubts, remarks
+
+
+def _value(figure: Figure, decimals: int) -> str:
+    as_printed = figure.printed is not None and not figure.steps
+    if figure.range is not None:
+        low, high = (plain(end) if as_printed else _rounded(end, decimals) for end in figure.range)
+        number = f"{low} – {high}"
+    elif figure.value is not None:
+        bound = f"{figure.bound} " if figure.bound in ("<", ">") else ""
+        number = bound + (_as_printed(figure) if as_printed else _rounded(figure.value, decimals))
+    else:
+        return fit(clean(figure.text or "–"), MOST_FOR_TEXT)
+    unit = f" {figure.unit}" if figure.unit and figure.unit not in ("pH", "–") else ""
+    spread = f" ± {plain(figure.spread)}" if figure.spread is not None else ""
+    estimate = " ~" if figure.estimated else ""
+    return f"{number}{spread}{unit}{estimate}"
+
+
+def _as_printed(figure: Figure) -> str:
+    """The value with the decimals that the sheet prints, so that 4.0 does not become 4."""
+    value = figure.value or 0.0
+    found = _DECIMALS.search(figure.printed.value) if figure.printed else None
+    text = f"{value:.{len(found[1])}f}" if found else ""
+    return text if text and float(text) == value else plain(value)
+
+
+def _rounded(value: float, decimals: int) -> str:
+    """A converted value at the parameter's decimals, with more where those would lose a visible part of it."""
+    while decimals < 6 and abs(round(value, decimals) - value) > 0.005 * abs(value):
+        decimals += 1
+    return f"{value:.{decimals}f}"
+
+
+def plain(value: float) -> str:
+    """A number without an exponent and without needless zeros."""
+    text = f"{value:.10g}"
+    return text if "e" not in text else f"{value:f}"
+
+
+def _limits(limits: Limits) -> str:
+    if limits.low is not None and limits.high is not None:
+        return f"{plain(limits.low)} – {plain(limits.high)}"
+    if limits.low is not None:
+        return f"min {plain(limits.low)}"
+    return f"max {plain(limits.high)}" if limits.high is not None else ""
