@@ -226,8 +226,7 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             continue
         if len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms))):
             run.append(i)
-        elif run and len(line.cells) > 1 and _only_values(line.cells[1:], terms) and not _is_captioned(line, terms):
-            # A row whose label is not known, or the values beside a label of two lines.
+        elif run and len(line.cells) > 1 and _goes_on(line, lines[run[0]], terms):
             run.append(i)
         elif len(line.cells) > 1 or _is_prose(line, terms):
             close()
@@ -260,8 +259,14 @@ def _are_captions(line: Line, terms: Terms) -> bool:
     return len(line.cells) > 1 and all(terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells)
 
 
-def _only_values(cells: Sequence[Cell], terms: Terms) -> bool:
-    return all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in cells)
+def _goes_on(line: Line, first: Line, terms: Terms) -> bool:
+    """True for a row whose label is not known, and for the values beside a label of two lines."""
+    if _is_captioned(line, terms) or _is_header_line(line, terms):
+        return False
+    if all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in line.cells[1:]):
+        return True
+    aligned = abs(line.cells[0].box.x0 - first.cells[0].box.x0) < 0.5 * line.em
+    return aligned and all(len(cell.text.split()) <= 3 for cell in line.cells[1:])
 
 
 def _names_row(line: Line, terms: Terms) -> bool:
@@ -273,7 +278,9 @@ def _names_row(line: Line, terms: Terms) -> bool:
 
 def _starts_row(line: Line, terms: Terms) -> bool:
     return any(
-        terms.is_label(cell.text) and any(terms.is_value(later.text) for later in line.cells[n + 1 :])
+        ": " not in cell.text
+        and terms.is_label(cell.text)
+        and any(terms.is_value(later.text) for later in line.cells[n + 1 :])
         for n, cell in enumerate(line.cells[:-1])
     )
 

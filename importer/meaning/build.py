@@ -83,7 +83,8 @@ def build_analysis(
     checks = run_checks(plain, malt_class)
     failed = {name: check for check in checks if not check.holds for name in check.parameters}
     context = _context(weighed, options, malt_class)
-    figures = tuple(_figure(group, failed, context, options) for group in groups)
+    assumed = resolved.family.source == "assumed"
+    figures = tuple(_figure(group, failed, context, options, assumed) for group in groups)
     derived = derive(figures, options.basis, context, resolved.family.mash)
     kind = "specification" if printed.is_specification else "batch"
     batch = header.get("batch")
@@ -209,7 +210,9 @@ def _only(figures: Sequence[Recognised], parameter: str, unit: str) -> float | N
 # ---------------------------------------------------------------------------------------------- figures
 
 
-def _figure(group: Sequence[Recognised], failed: Mapping[str, Check], context: Context, options: Options) -> Figure:
+def _figure(
+    group: Sequence[Recognised], failed: Mapping[str, Check], context: Context, options: Options, assumed: bool
+) -> Figure:
     first = group[0]
     doubts = list(first.doubts)
     if first.parameter in failed and _is_plain(first):
@@ -222,6 +225,9 @@ def _figure(group: Sequence[Recognised], failed: Mapping[str, Check], context: C
         flags += [flag for flag in outcome.flags if flag != "nitrogen-ratio-offset-not-applied"]
         if outcome.reason and (REVIEW_FLAGS & set(outcome.flags) or "not-convertible" in outcome.flags):
             reasons.append(outcome.reason)
+        if "not-convertible" in outcome.flags and assumed:
+            flags.append("family-assumed")
+            reasons.append("Its unit cannot be brought to the basis while the method family is not known.")
     limits = _limits(first, outcome, options.basis, context)
     flags += first.notes
     if first.parameter == RATIO and "nitrogen-ratio-offset-applied" not in flags:

@@ -1,4 +1,4 @@
-"""Ideas to parameters: the rules of mappings/label_rules.toml, and the unit and value that speak for or against each."""
+"""Ideas to parameters: the rules of mappings/label_rules.toml, and what unit and value say for or against each."""
 
 from __future__ import annotations
 
@@ -176,7 +176,12 @@ def weigh(candidate: Candidate, unit: Unit | None, value: float | None) -> Candi
     fit = sum((1 if said else -1) for said in (by_unit, by_value) if said is not None)
     backed = (by_unit is True and unit is not None and unit.code != "%") or (by_unit is not False and by_value is True)
     return Candidate(
-        name, candidate.rule, candidate.ideas, fit, by_unit is False or by_value is False, backed and by_value is not False
+        name,
+        candidate.rule,
+        candidate.ideas,
+        fit,
+        by_unit is False or by_value is False,
+        backed and by_value is not False,
     )
 
 

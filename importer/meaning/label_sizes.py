@@ -92,12 +92,10 @@ def _inches(found: list[Token], place: int, at: dict[int, Ideas], used: set[int]
 
 def _is_mm(found: list[Token], place: int) -> bool:
     """True where the number, or a number just behind it, is in mm."""
-    steps = 0
-    for i in range(place + 1, len(found)):
-        if found[i].text == "mm":
+    for token in found[place + 1 : place + 7]:
+        if token.text == "mm":
             return True
-        steps += 1
-        if steps > 5 or (found[i].kind == "word" and len(found[i].text) > 4):
+        if token.kind == "word" and len(token.text) > 4:
             return False
     return False
 

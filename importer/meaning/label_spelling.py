@@ -17,7 +17,19 @@ LONG = 8
 LOOK_ALIKE = 0.5
 """Cost of letters that optical reading confuses; an ordinary slip costs 1."""
 
-_ALIKE = (("rn", "m"), ("ri", "n"), ("vv", "w"), ("ii", "u"), ("cl", "d"), ("1", "l"), ("i", "l"), ("j", "l"), ("0", "o"), ("5", "s"), ("8", "b"))
+_ALIKE = (
+    ("rn", "m"),
+    ("ri", "n"),
+    ("vv", "w"),
+    ("ii", "u"),
+    ("cl", "d"),
+    ("1", "l"),
+    ("i", "l"),
+    ("j", "l"),
+    ("0", "o"),
+    ("5", "s"),
+    ("8", "b"),
+)
 _UMLAUTS = (("ae", "a"), ("oe", "o"), ("ue", "u"), ("aa", "a"))
 
 
@@ -97,7 +109,11 @@ def _glued(found: list[Token], place: int) -> int:
     while end < len(found) and found[end].glued and (found[end].kind in ("word", "number") or found[end].raw == "|"):
         end += 1
     kinds = {found[i].kind for i in range(place, end)}
-    return end if "word" in kinds and len(kinds) > 1 and any(len(found[i].text) > 1 for i in range(place, end)) else place + 1
+    return (
+        end
+        if "word" in kinds and len(kinds) > 1 and any(len(found[i].text) > 1 for i in range(place, end))
+        else place + 1
+    )
 
 
 def _known_run(raw: str, spelling: _Spelling) -> str | None:
@@ -134,7 +150,10 @@ def _with_lost(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | No
     pattern = re.compile(re.escape(text).replace(re.escape(LOST), "[a-z]{1,2}"))
     lengths = range(len(text), len(text) + text.count(LOST) + 1)
     found = [word for n in lengths for word in spelling.by_length.get(n, ()) if pattern.fullmatch(word)]
-    return (found[0], LOOK_ALIKE) if found and _same(tuple(found), words) else (None, 0.0)
+    if not found or not _same(tuple(found), words):
+        return None, 0.0
+    # One lost letter in a word of eight leaves nothing open.
+    return found[0], (0.0 if len(text) >= LONG and text.count(LOST) == 1 else LOOK_ALIKE)
 
 
 def _slip(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
@@ -152,7 +171,9 @@ def _slip(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, f
     least = found[0][1]
     nearest = tuple(word for word, distance, _ in found if distance == least)
     # The next nearest must not be a mere letter further with another meaning, unless the word itself is one letter off.
-    if not _same(nearest, words) or (least == most and most > 1 and not _same(tuple(word for word, _, _ in found), words)):
+    if not _same(nearest, words) or (
+        least == most and most > 1 and not _same(tuple(word for word, _, _ in found), words)
+    ):
         return None, 0.0
     return nearest[0], float(least)
 

@@ -25,8 +25,8 @@ STANDING_ALONE: Ideas = frozenset({"DRY", "AS_IS", "WORT", "CONGRESS", "ISOTHERM
 
 @dataclass(frozen=True, slots=True)
 class Verdict:
-    """``settled`` is True where headings above the label have nothing to add; ``relates`` where the figure is a quotient
-    or a difference of others."""
+    """``settled`` is True where headings above the label have nothing to add; ``relates`` where the figure is a
+    quotient or a difference of others."""
 
     parameter: str | None
     sure: bool
@@ -92,7 +92,12 @@ def _verdict(part: Part, evidence: _Evidence) -> Verdict:
         why = candidates[0].rule.why if candidates else _foreign(part.meanings)
         known_thing = bool(why)
         return Verdict(
-            None, False, 0.0, why=why or "the words of the label make no parameter", ideas=part.meanings[0], settled=known_thing
+            None,
+            False,
+            0.0,
+            why=why or "the words of the label make no parameter",
+            ideas=part.meanings[0],
+            settled=known_thing,
         )
     best = named[0]
     if part.share < LEAST_SHARE:
@@ -150,7 +155,9 @@ def _finish(best: Candidate, others: list[Candidate], doubts: list[str], part: P
     as_is = best.rule.as_is
     if real is not None:
         other, switch = real
-        doubts.append(f"the value is one of {parameters()[other].title.lower()}, not of {parameters()[name].title.lower()}")
+        doubts.append(
+            f"the value is one of {parameters()[other].title.lower()}, not of {parameters()[name].title.lower()}"
+        )
         rivals = [(p, s) for p, s in rivals if p != other]
         rivals.insert(0, (name if switch else other, 60.0))
         if switch:
@@ -177,9 +184,13 @@ def _finish(best: Candidate, others: list[Candidate], doubts: list[str], part: P
 
 def _halves(wording: Wording, evidence: _Evidence) -> Verdict:
     """A label of halves with strokes between: translations, alternatives, or one figure over another."""
-    known = concepts()
-    speaking = [half for half in wording.halves if any((ideas & known.plain) or _foreign([ideas]) for ideas in half.meanings)]
-    quiet = [word for half in wording.halves if half.explained == 0 for word in half.unexplained]
+    speaking = [half for half in wording.halves if _speaks(half)]
+    quiet = [
+        word
+        for half in wording.halves
+        if half.explained == 0 or (half.cost and half not in speaking)
+        for word in half.unexplained
+    ]
     whole = replace(wording.whole, unexplained=tuple(w for w in wording.whole.unexplained if w not in quiet))
     together = _verdict(whole, evidence)
     if not speaking:
@@ -188,7 +199,7 @@ def _halves(wording: Wording, evidence: _Evidence) -> Verdict:
     names = {verdict.parameter for verdict in single}
     if len(names) == 1 and None not in names:
         best = max(single, key=lambda v: (v.sure, v.score))
-        lost = [word for half in wording.halves if half.explained for word in half.unexplained]
+        lost = [word for half in speaking for word in half.unexplained]
         sure = best.sure and not lost
         return replace(best, sure=sure, settled=sure, ideas=best.ideas | together.ideas, why=best.why or _lost(lost))
     whole_new = together.parameter not in names or together.relates or not all(v.sure for v in single)
@@ -198,6 +209,13 @@ def _halves(wording: Wording, evidence: _Evidence) -> Verdict:
     if not told:
         return together
     return _between(told, single, together, evidence)
+
+
+def _speaks(half: Part) -> bool:
+    """True for a half that names something; a stray word of an unknown language that is near a known one does not."""
+    known = concepts()
+    named = any((ideas & known.plain) or _foreign([ideas]) for ideas in half.meanings)
+    return named and (half.cost == 0 or half.share > LEAST_SHARE)
 
 
 def _lost(words: Sequence[str]) -> str:
@@ -231,7 +249,13 @@ def _between(told: list[Verdict], single: list[Verdict], together: Verdict, evid
     if decided and best.sure:
         return replace(best, rivals=others, ideas=ideas)
     return replace(
-        best, sure=False, settled=False, score=DOUBTFUL, rivals=others, ideas=ideas, why="the halves of the label name different figures"
+        best,
+        sure=False,
+        settled=False,
+        score=DOUBTFUL,
+        rivals=others,
+        ideas=ideas,
+        why="the halves of the label name different figures",
     )
 
 
@@ -241,7 +265,7 @@ def _between(told: list[Verdict], single: list[Verdict], together: Verdict, evid
 def with_section(
     verdict: Verdict, wording: Wording, section: Wording, family: Family | None, unit: Unit | None, value: float | None
 ) -> Verdict:
-    """The verdict with a heading above the label: a noun for a row without one, or doubt where the heading contradicts."""
+    """The verdict with a heading above the label: a noun for a row without one, doubt where the heading contradicts."""
     evidence = _Evidence(family, unit, value)
     part = wording.whole
     if not section.whole.meanings or not part.meanings:
@@ -260,7 +284,9 @@ def with_section(
         return verdict
     own = frozenset().union(*part.meanings)
     if not (own & known.plain or own & STANDING_ALONE):
-        return replace(joint, sure=False, settled=False, score=DOUBTFUL, why=joint.why or "only the heading names the figure")
+        return replace(
+            joint, sure=False, settled=False, score=DOUBTFUL, why=joint.why or "only the heading names the figure"
+        )
     return replace(joint, score=joint.score - 5)
 
 

@@ -1,11 +1,11 @@
-"""A printed label cut into what it says: the ideas of its words, its sizes and temperatures, and what stays unexplained."""
+"""A printed label cut into what it says: the ideas of its words, sizes and temperatures, and what stays unexplained."""
 
 from __future__ import annotations
 
 import re
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import product
+from itertools import pairwise, product
 from typing import NamedTuple
 
 from importer.meaning.label_sizes import measures
@@ -13,7 +13,7 @@ from importer.meaning.label_spelling import respell
 from importer.models import Family
 from importer.vocabulary.lexicon import Alternatives, Ideas, Lexicon, Reading, key_of, lexicon
 from importer.vocabulary.text import Token, clean, fold, tokens
-from importer.vocabulary.units import Unit, split_unit
+from importer.vocabulary.units import Unit, parse_unit, split_label
 
 MAX_READINGS = 12
 """Combinations of meanings of ambiguous words that are tried; more is prose."""
@@ -105,9 +105,9 @@ def understand(text: str, with_unit: bool = False) -> Wording:
 
 def _split(text: str, with_unit: bool) -> tuple[str, Unit | None, bool]:
     """A label, the unit in it, and whether the unit may be a word of the label just as well."""
-    label, unit = (text, None) if with_unit else split_unit(text)
+    label, unit = (text, None) if with_unit else _take_unit(text)
     if unit is None and not with_unit:
-        tidied, unit = split_unit(clean(text))
+        tidied, unit = _take_unit(clean(text))
         label = tidied if unit is not None else text
     if unit is not None and unit.dimension == "length":
         # The mm of a sieve, which is part of the label.
@@ -117,6 +117,11 @@ def _split(text: str, with_unit: bool) -> tuple[str, Unit | None, bool]:
     # "Viscosity 8.6 °P" names a strength.
     strength = label[-1:].isdigit() and len(label) > 4
     return label, unit, unit is not None and (unit.doubtful or strength)
+
+
+def _take_unit(text: str) -> tuple[str, Unit | None]:
+    whole = parse_unit(text)
+    return ("", whole) if whole is not None and whole.label != "never" else split_label(text)
 
 
 _COUNTED = re.compile(r"\W*(\d{1,2}|[ivxIVX]{1,4})[.):]?\s+([^\W\d_]+)")
@@ -158,7 +163,11 @@ def _is_mark(hit: Hit, found: list[Token]) -> bool:
     if hit.end != hit.start + 1 or len(token.raw) != 1 or not token.raw.isupper() or not token.raw.isalpha():
         return False
     degree = hit.start > 0 and found[hit.start - 1].raw == "°"
-    return not degree and _ideas_of(hit) == FILLER and not all(other.raw.isupper() for other in found if other.kind == "word")
+    return (
+        not degree
+        and _ideas_of(hit) == FILLER
+        and not all(other.raw.isupper() for other in found if other.kind == "word")
+    )
 
 
 def _longest(found: list[Token], place: int, words: Lexicon) -> Hit | None:
@@ -196,7 +205,7 @@ def _parts(
         return whole, ()
     edges = [-1, *cuts, len(found)]
     halves = tuple(
-        _part(found, hits, at, taken, left + 1, right, "") for left, right in zip(edges, edges[1:], strict=False)
+        _part(found, hits, at, taken, left + 1, right, "") for left, right in pairwise(edges)
     )
     return whole, halves
 

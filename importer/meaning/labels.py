@@ -1,4 +1,4 @@
-"""Printed row labels to parameters: which one, how sure, and what else the wording says (basis, unit, family, mash, limit)."""
+"""Printed row labels to parameters: which one, how sure, and what else the wording says (basis, unit, family, mash)."""
 
 from __future__ import annotations
 
@@ -38,9 +38,10 @@ class LabelQuery:
 class Match:
     """What a label was taken for.
 
-    ``parameter`` is None where it is none of the parameters (``state`` is then "unknown" and ``why`` says why). ``score``
-    runs from 0 to 100; ``rivals`` are other parameters it could mean. ``basis``, ``family``, ``mash`` and ``limit`` are
-    None where the wording says nothing; ``unit`` is the unit inside the label; ``matrix`` what was examined.
+    ``parameter`` is None where it is none of the parameters (``state`` is then "unknown" and ``why`` says why).
+    ``score`` runs from 0 to 100; ``rivals`` are other parameters it could mean. ``basis``, ``family``, ``mash`` and
+    ``limit`` are None where the wording says nothing; ``unit`` is the unit inside the label; ``matrix`` what was
+    examined.
     """
 
     parameter: str | None
@@ -64,7 +65,7 @@ def describe(text: str, unit: str | Unit | None = None, family: Family | None = 
 
 @lru_cache(maxsize=16384)
 def recognise(query: LabelQuery) -> Match:
-    """Takes a label for a parameter. Evidence around the label decides between rivals or raises doubt; it invents nothing."""
+    """Which parameter a label is. What stands around it chooses between rivals or raises doubt; it invents nothing."""
     sections = tuple(understand(text) for text in reversed(query.section) if text.strip())
     wording = understand(query.text)
     verdict = _verdict(wording, sections, query)
@@ -98,7 +99,12 @@ def recognise(query: LabelQuery) -> Match:
 def _verdict(wording: Wording, sections: tuple[Wording, ...], query: LabelQuery) -> Verdict:
     unit, value = query.unit or wording.unit, query.value
     named = _named_family(wording)
-    family = (unit.family if unit is not None and not unit.doubtful else None) or named or query.family or wording.method_family
+    family = (
+        (unit.family if unit is not None and not unit.doubtful else None)
+        or named
+        or query.family
+        or wording.method_family
+    )
     if wording.parameter is not None:
         return Verdict(wording.parameter, True, 100.0, ideas=_first(wording))
     verdict = decide(wording, family, unit, value)

@@ -149,8 +149,9 @@ def _clue(look: _Look, match: Match) -> Clue:
     unit = look.unit or match.unit
     column = look.printed.column_family
     implied = family_of_unit(match.parameter, unit.code) if match.parameter is not None and unit is not None else None
+    weak = unit.family if unit is not None and unit.code != "EBC" else None
     return Clue(
-        unit_family=implied if column is None else None,
+        unit_family=(implied or weak) if column is None else None,
         label_family=match.family if column is None and match.state == "sure" else None,
         method=look.printed.method,
         mash=match.mash,

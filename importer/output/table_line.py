@@ -71,7 +71,7 @@ def own_mark(figure: Figure, analysis: Analysis, basis: Family) -> str | None:
 
 def _told(figure: Figure, reasons: list[str]) -> tuple[list[str], list[str]]:
     """What is said under a figure: its doubts, and remarks that are none."""
-    flags = [flag for flag in figure.flags if flag not in TOLD_ELSEWHERE]
+    flags = [flag for flag in figure.flags if flag not in TOLD_ELSEWHERE and flag != "not-convertible"]
     words = [FLAG_WORDS[flag] for flag in flags]
     offset = offset_words(figure)
     remarks = [offset] if offset else []

@@ -124,7 +124,14 @@ def _line_events(
             yield _inside_event(alone, piece, line, page, section)
             i += 1
             continue
-        caption = terms.caption(label) if piece.colon or document_title(label) is None else None
+        title = not piece.colon and not terms.is_sure_caption(label) and document_title(label) is not None
+        caption = None if title else terms.caption(label)
+        under = _value_under(piece, label, line, number, lines, used, terms)
+        if under is not None and (following is None or not terms.is_value(following.text)):
+            figure, _ = _figure(label, piece, [piece, _Piece(under.text, under, False)], 0, line, page, terms, section)
+            yield figure
+            i += 1
+            continue
         if caption is not None and not (terms.is_label(label) and not piece.colon and following is None):
             entry, step = _header(caption, label, pieces, i, line, number, lines, used, terms)
             if entry is not None:
@@ -217,6 +224,8 @@ def _value_inside(piece: _Piece, terms: Terms) -> tuple[str, str, Box] | None:
         tail = " ".join(word.text for word in words[cut:])
         if not tail[:1].isdigit() and tail[:1] not in "<>≤≥+-–−":
             continue
+        if words[cut - 1].text.endswith(","):
+            continue
         head = clean_label(" ".join(word.text for word in words[:cut]))
         if terms.is_value(tail) and terms.is_label(head):
             box = words[cut].box
@@ -297,6 +306,22 @@ def _header(
     sure = terms.is_sure_caption(caption)
     entry = PrintedHeader(key, caption, text.strip(), line.page, value.box, sure=sure, confidence=value.confidence)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _value_under(
+    piece: _Piece,
+    label: str,
+    line: Line,
+    number: int,
+    lines: Sequence[Line],
+    used: frozenset[int],
+    terms: Terms,
+) -> Cell | None:
+    """The value that stands under a label, as on cards: label in small type, value below it."""
+    if not terms.is_label(label) or any(terms.is_value(cell.text) for cell in line.cells):
+        return None
+    cell = _below(piece, line, number, lines, used, terms)
+    return cell if cell is not None and terms.is_value(cell.text) else None
 
 
 def _continues(pieces: Sequence[_Piece], at: int, value: Cell, terms: Terms) -> bool:

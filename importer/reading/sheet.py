@@ -53,17 +53,22 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
         lines = find_lines(page)
         found, carried = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
-        notes[page.number] = _notes(lines, found)
+        notes[page.number] = _notes(lines, found, terms)
     analyses: list[PrintedAnalysis] = []
     for part in _parts(events):
         analyses += _analyses(part, notes)
     return analyses
 
 
-def _notes(lines: Sequence[Line], events: Sequence[Event]) -> list[str]:
-    """Lines that say something of the sheet as a whole: all but those that hold a figure."""
+def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[str]:
+    """Lines that say something of the sheet as a whole: all but those that hold or head a figure."""
     rows = [event.figure.box.middle for event in events if event.figure is not None]
-    return [line.text for line in lines if not any(line.box.top < y < line.box.bottom for y in rows)]
+    return [
+        line.text
+        for line in lines
+        if not any(line.box.top < y < line.box.bottom for y in rows)
+        and not (len(line.cells) > 1 and any(terms.is_label(cell.text) for cell in line.cells))
+    ]
 
 
 def _page_events(page: Page, lines: Sequence[Line], terms: Terms, carried: _Carried) -> tuple[list[Event], _Carried]:

@@ -1,4 +1,4 @@
-"""The words of row labels: mappings/concepts.toml and mappings/words/*.toml, indexed by wording, and a brewer's own words.
+"""The words of row labels: mappings/concepts.toml and mappings/words/*.toml by wording, and a brewer's own words.
 
 Own words come from the file or folder that the environment variable ONEBASIS_MAPPINGS names; they add to the words
 that ship with the program.
@@ -79,7 +79,9 @@ class Lexicon:
         """The readings of a wording, and whether only its case differs from an abbreviation's; None if not known."""
         if key in self.known:
             return self._find(key, raw)
-        stems = tuple(Reading(found, one.name) for one in self.languages if one.stems and (found := _stem(one.stems, key)))
+        stems = tuple(
+            Reading(found, one.name) for one in self.languages if one.stems and (found := _stem(one.stems, key))
+        )
         return (stems, False) if stems else None
 
     def _find(self, key: str, raw: str) -> tuple[tuple[Reading, ...], bool]:
@@ -114,7 +116,7 @@ class Lexicon:
 
 def _stem(stems: dict[str, Alternatives], key: str) -> Alternatives | None:
     last = key.rfind(" ") + 1
-    for length in range(len(key), last + 2, -1):
+    for length in range(len(key), max(last + 2, len(key) - LONGEST_ENDING - 1), -1):
         found = stems.get(key[:length])
         if found:
             return found
@@ -172,6 +174,8 @@ def _load(path: Path, name: str) -> dict[str, Any]:
 
 # ---------------------------------------------------------------------------------------------- compounds
 
+LONGEST_ENDING = 4
+"""Letters that a star stands for at most; a longer rest is another word joined on."""
 SHORTEST_COMPOUND = 7
 """Letters: shorter words are not cut up."""
 LINKS = ("", "s", "n", "en", "es", "e", "er")
@@ -208,7 +212,7 @@ _END = "\x1e"
 
 
 def fold_block(text: str) -> str:
-    """A whole list of wordings folded at once; gives the keys that folding word by word gives, at a small part of the cost."""
+    """A whole list of wordings folded at once: the keys that folding word by word gives, at a part of the cost."""
     text = text.replace("-", " ").replace("'", " ").replace("’", " ")
     if text.isascii():
         return text.lower()
@@ -253,6 +257,8 @@ class _Builder:
 
     @staticmethod
     def _add_words(language: Language, table: dict[str, str], name: str) -> None:
+        if not table:
+            return
         folded = fold_block(_END.join(table.values())).split(_END)
         for ideas, wordings in zip(table, folded, strict=True):
             meanings = _meanings(ideas, name)
@@ -303,7 +309,9 @@ def _key_of_piece(piece: str, name: str) -> str:
     return found
 
 
-def _put(table: dict[str, Alternatives], keys: list[str], meanings: Alternatives, language: Language, name: str) -> None:
+def _put(
+    table: dict[str, Alternatives], keys: list[str], meanings: Alternatives, language: Language, name: str
+) -> None:
     if not table.keys().isdisjoint(keys):
         twice = [found for found in keys if table.get(found, meanings) != meanings]
         if twice:

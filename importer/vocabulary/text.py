@@ -1,4 +1,4 @@
-"""Text as it stands on sheets, brought into one form: cleaned of what extraction and typesetting did to it, and cut into tokens.
+"""Text as it stands on sheets, in one form: cleaned of what extraction and typesetting did to it, and cut into tokens.
 
 A cleaned text keeps its case, since "As" and "as", "MC" and "m.c." are different things; the folded form of a token
 has no case and no accents. The same functions serve the words of the mappings and the text of the sheets.
@@ -31,33 +31,66 @@ class Token(NamedTuple):
 
 
 _GREEK = {
-    "β": "beta", "ϐ": "beta", "Β": "beta", "α": "alpha", "ᾀ": "alpha", "ά": "alpha", "ἀ": "alpha", "ἁ": "alpha", "Α": "alpha",
-    "ɑ": "alpha", "⍺": "alpha", "∝": "alpha", "γ": "gamma", "ɣ": "gamma", "δ": "delta", "Δ": "delta", "𝛽": "beta", "𝛼": "alpha",
-}  # fmt: skip
-_TABLE = str.maketrans(
-    {
-        "º": "°", "˚": "°", "ᵒ": "°", "⁰": "°", "∘": "°", "№": "no ", "µ": "u", "μ": "u", "’": "'", "‘": "'", "`": "'", "´": "'", "ʼ": "'",
-        "“": '"', "”": '"', "„": '"', "‐": "-", "‑": "-", "‒": "-", "–": "–", "—": "–", "―": "–", "−": "-", "－": "-", "÷": "–", "~": "–", "∼": "–",
-        "⩽": "≤", "≦": "≤", "⩾": "≥", "≧": "≥", "﹤": "<", "﹥": ">", "⁄": "/", "∕": "/", "⟨": "<", "⟩": ">", "‹": "<", "›": ">", "»": " ", "«": " ",
-        "½": "1/2", "¼": "1/4", "¾": "3/4", "×": " x ", "✕": " x ", "·": " ", "•": " ", "●": " ", "▪": " ", "■": " ", "◦": " ", "‣": " ", "➢": " ", "✓": " ", "★": "*", "☆": "*",
-        "\u00a8": "", "\u02c7": "", "\u00b8": "", "\u00ad": "", "†": " ", "‡": " ", "§": " ", "¶": " ", "™": "", "®": "", "©": "", "…": " ",
-        "，": ",", "：": ":", "；": ";", "（": "(", "）": ")", "［": "[", "］": "]", "【": "(", "】": ")", "／": "/", "％": "%", "、": ",", "。": " ", "＜": "<", "＞": ">", "℃": "°C", "℉": "°F",
-        "¹": "\x01", "²": "\x01", "³": "\x01", "⁴": "\x01", "⁵": "\x01", "⁶": "\x01", "⁷": "\x01", "⁸": "\x01", "⁹": "\x01", "⁾": " ", "⁽": " ", "ᵃ": "\x01", "ᵇ": "\x01",
-        "\ufffd": "?", "\t": " ", "\r": "\n", "\x0b": "\n", "\x0c": "\n", "\u2028": "\n", "\u2029": "\n", "_": " ",
-    }
-)  # fmt: skip
+    **dict.fromkeys("βϐΒ𝛽", "beta"),
+    **dict.fromkeys("αᾀάἀἁΑɑ⍺∝𝛼", "alpha"),
+    **dict.fromkeys("γɣ", "gamma"),
+    **dict.fromkeys("δΔ", "delta"),
+}
+_SIGNS = (
+    ("º˚ᵒ⁰∘", "°"),
+    ("№", "no "),
+    ("µμ", "u"),
+    ("’‘`´ʼ", "'"),
+    ("“”„", '"'),
+    ("‐‑‒−－", "-"),
+    ("—―÷~∼", "–"),
+    ("⩽≦", "≤"),
+    ("⩾≧", "≥"),
+    ("﹤⟨‹＜", "<"),
+    ("﹥⟩›＞", ">"),
+    ("⁄∕／", "/"),
+    ("½", "1/2"),
+    ("¼", "1/4"),
+    ("¾", "3/4"),
+    ("×✕", " x "),
+    ("»«·•●▪■◦‣➢✓†‡§¶…⁾⁽。\x09_", " "),
+    ("★☆", "*"),
+    ("¨ˇ¸\xad™®©", ""),
+    ("，、", ","),
+    ("：", ":"),
+    ("；", ";"),
+    ("（【", "("),
+    ("）】", ")"),
+    ("［", "["),
+    ("］", "]"),
+    ("％", "%"),
+    ("℃", "°C"),
+    ("℉", "°F"),
+    ("¹²³⁴⁵⁶⁷⁸⁹ᵃᵇ", "\x01"),
+    ("�", "?"),
+    ("\x0d\x0b\x0c\u2028\u2029", "\x0a"),
+)
+_TABLE = str.maketrans({letter: plain for letters, plain in _SIGNS for letter in letters})
 _MOJIBAKE = re.compile("[ÂÃÄÅÎ][\u0080-\u00bf\u0152-\u2122]")
-_SPECIAL = str.maketrans({"ł": "l", "ø": "o", "đ": "d", "ð": "d", "ı": "i", "þ": "th", "œ": "oe", "æ": "ae", "ß": "ss", "ħ": "h", "ŀ": "l", "\u2019": "'"})
+_SPECIAL = str.maketrans(
+    {"ł": "l", "ø": "o", "đ": "d", "ð": "d", "ı": "i", "ħ": "h", "ŀ": "l", "þ": "th", "œ": "oe", "æ": "ae", "ß": "ss"}
+    | {"’": "'"}
+)
 _SHARP_S = re.compile(r"(?<![^\W\d_])[ßẞ](?=$|[^\w]|[^\W\d_])")
+_LINE_END = re.compile(r"\r\n|[\r\x0b\x0c]")
 _CID = re.compile(r"\(cid:\d{1,6}\)")
 _HYPHENATED = re.compile(r"(?<=[^\W\d_]{2})-\s*\n\s*(?=[^\W\d_]{2})")
 _LETTERSPACED = re.compile(r"(?<!\S)(?:[^\W\d_] ){4,}[^\W\d_](?!\S)")
 _DOTTED = re.compile(r"(?<![^\W\d_])(?:[^\W\d_]\.\s?){1,4}[^\W\d_]\.?(?![^\W\d_])")
 _THOUSAND = re.compile(r"(?<![\d.,])1[.,' ]000(?![\d.,])")
-_FOOTNOTE = re.compile(r"(?<=[^\W\d_]{3})(?:\s?Footnote\s?\d*)|(?<=[^\W\d_]{4})[1-9](?=$|[\s,;:(])|(?<=[^\W\d_]{2})\s?[1-9]\)(?!\w)")
+_FOOTNOTE = re.compile(
+    r"(?<=[^\W\d_]{3})(?:\s?Footnote\s?\d*)|(?<=[^\W\d_]{4})[1-9](?=$|[\s,;:(])"
+    r"|(?<=[^\W\d_]{2})\s?[1-9]\)(?!\w)"
+)
 _LEADERS = re.compile(r"\.{2,}|(?:\s\.){2,}|_{2,}")
 _NUMBERING = re.compile(
-    r"^[\s\-–*.o]*(?:\(?\d{1,2}(?:\.\d{1,2}){0,3}[.)]\s*(?=[^\W\d_(])|\d{1,2}\s+(?!(?:[cf]|mm|ml|deg|in|g)\b)(?=[^\W\d_]{3})"
+    r"^[\s\-–*.o]*(?:\(?\d{1,2}(?:\.\d{1,2}){0,3}[.)]\s*(?=[^\W\d_(])"
+    r"|\d{1,2}\s+(?!(?:[cf]|mm|ml|deg|in|g)\b)(?=[^\W\d_]{3})"
     r"|\(?[a-z]\)\s*(?=[^\W\d_])|\(?[ivx]{1,4}[.)]\s+(?=[^\W\d_]{3}))",
     re.IGNORECASE,
 )
@@ -65,7 +98,9 @@ _TOKEN = re.compile(
     r"(?P<n>\d+(?:[.,]\d+)*)|(?P<c>[\u3040-\u30ff\u3400-\u4dbf\u4e00-\u9fff\uf900-\ufaff\uac00-\ud7af])"
     rf"|(?P<w>(?:[^\W\d_\u3040-\u9fff\uac00-\ud7af{LOST}]|{LOST})+(?:'(?=[^\W\d_]))?)|(?P<s>[<>≤≥=+/|()\[\]{{}};:%°&–\n])"
 )  # fmt: skip
-_INVISIBLE = re.compile("[\u0002-\u0008\u000e-\u001f\u007f-\u009f\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufe00-\ufe0f]")
+_INVISIBLE = re.compile(
+    "[\u0002-\u0008\u000e-\u001f\u007f-\u009f\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufe00-\ufe0f]"
+)
 
 
 def repair(text: str) -> str:
@@ -92,7 +127,7 @@ def clean(text: str, *, numbered: bool = True) -> str:
     if not text.isascii():
         text = _clean_unicode(text)
     if "\n" in text or "\r" in text or "\x0b" in text or "\x0c" in text:
-        text = _HYPHENATED.sub("", text.replace("\r\n", "\n").replace("\r", "\n").replace("\x0b", "\n").replace("\x0c", "\n"))
+        text = _HYPHENATED.sub("", _LINE_END.sub("\n", text))
     text = _INVISIBLE.sub("", text)
     if "(cid:" in text:
         text = _CID.sub("?", text)
@@ -129,7 +164,7 @@ def _clean_unicode(text: str) -> str:
             text = text.replace(letter, f" {name} ")
     text = _SHARP_S.sub(" beta ", text).replace("ẞ", "ß").translate(_TABLE)
     text = re.sub("(?<=[^\\W\\d_])\x01+", "", text).replace("\x01", " ")
-    text = "".join(character for character in text if unicodedata.category(character) not in ("So", "Co", "Cs", "Cn"))
+    text = "".join(c for c in text if c == "°" or unicodedata.category(c) not in ("So", "Co", "Cs", "Cn"))
     return unicodedata.normalize("NFKC", text)
 
 
@@ -143,7 +178,7 @@ def fold(word: str) -> str:
 
 
 def tokens(cleaned: str) -> list[Token]:
-    """Cuts a cleaned text into tokens. Chinese characters are tokens of their own; hyphens, stops and commas are dropped.
+    """Cuts a cleaned text into tokens. Chinese characters are tokens of their own; hyphens, stops and commas go.
 
     Decimal commas in numbers become points, closing zeros go ("2,50" is "2.5").
     """

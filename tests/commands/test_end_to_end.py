@@ -6,6 +6,7 @@ import csv
 import io
 import json
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -48,7 +49,7 @@ def onebasis(*arguments: object, status: int = 0) -> subprocess.CompletedProcess
         text=True,
         encoding="utf-8",
         check=False,
-        env={**os.environ, "COLUMNS": "120"},
+        env={**os.environ, "COLUMNS": "100"},
     )
     assert done.returncode == status, done.stderr
     return done
@@ -147,6 +148,13 @@ def test_the_demo_reads_everything_it_ships() -> None:
     doc = json.loads(onebasis("demo", "--json", "-").stdout)
     assert doc["problems"] == []
     assert doc["analyses"]
+
+
+def test_the_picture_in_the_readme_is_what_the_program_prints() -> None:
+    """When it changes on purpose: COLUMNS=100 onebasis read fixtures/demo/quillbrook-pale-ale-Q4127.pdf."""
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    (picture,) = re.findall(r"<!-- picture -->\n```text\n\$ onebasis read (\S+)\n(.+?)\n```", readme, re.DOTALL)
+    assert onebasis("read", picture[0]).stdout.strip() == picture[1]
 
 
 def test_labels() -> None:

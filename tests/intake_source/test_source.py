@@ -20,6 +20,7 @@ from importer.intake import source
 from importer.intake.kind import kind_of
 from importer.intake.names import safe_name
 from importer.intake.source import open_source
+from tests.permissions import needs_permissions
 
 PDF = b"%PDF-1.7\n%\xe2\xe3\xcf\xd3\n1 0 obj\n"
 
@@ -188,7 +189,7 @@ def test_links(tmp_path: Path) -> None:
         open_source(tmp_path / "device.pdf")
 
 
-@pytest.mark.skipif(sys.platform == "win32" or os.geteuid() == 0, reason="needs a user whose permissions count")
+@needs_permissions
 def test_a_file_without_permission(tmp_path: Path) -> None:
     (tmp_path / "x.pdf").write_bytes(PDF)
     (tmp_path / "x.pdf").chmod(0)

@@ -13,6 +13,7 @@ from importer.output.json_out import to_json
 from importer.output.wide_out import to_wide
 from importer.walk import find_files, is_own_output
 from tests.outputs import factory
+from tests.permissions import needs_permissions
 
 
 def names(*paths: Path) -> list[str]:
@@ -68,7 +69,7 @@ def test_a_file_is_handed_on_once(tmp_path: Path) -> None:
     assert names(tmp_path / "a.pdf", tmp_path, tmp_path / "." / "a.pdf") == ["a.pdf"]
 
 
-@pytest.mark.skipif(sys.platform == "win32" or os.geteuid() == 0, reason="needs a user whose permissions count")
+@needs_permissions
 def test_a_closed_folder_is_told(tmp_path: Path) -> None:
     closed = tmp_path / "closed"
     closed.mkdir()

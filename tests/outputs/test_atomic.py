@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from importer.output.atomic import WriteError, write_text
+from tests.permissions import needs_permissions
 
 
 def leftovers(folder: Path) -> list[str]:
@@ -86,7 +87,7 @@ def test_what_cannot_be_written_is_explained(tmp_path: Path) -> None:
         write_text(tmp_path / ("n" * 300), "x")
 
 
-@pytest.mark.skipif(sys.platform == "win32" or os.geteuid() == 0, reason="needs a user whose permissions count")
+@needs_permissions
 def test_a_read_only_folder_or_file_is_explained(tmp_path: Path) -> None:
     target = tmp_path / "out.json"
     target.write_text("old")

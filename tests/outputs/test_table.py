@@ -74,6 +74,7 @@ def test_what_stays_on_its_own_method_is_explained_once() -> None:
     assert "110 mg/L (IoB)" in text
     assert "1.6 mPa·s (IoB)" in text
     assert " ".join(text.split()).count(f"(IoB) stays on the sheet's own method: {why}") == 1
+    assert text.count("relation leads") == 1
     mebak = glucan.model_copy(update={"family": "EBC"})
     assert "110 mg/L (65 °C mash)" in to_table(factory.document(factory.analysis(mebak, method_family="EBC")))
 

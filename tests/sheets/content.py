@@ -22,6 +22,7 @@ CORE = ("moisture", "extract_fine_dry", "hwe_dry", "colour", "ratio")
 GROUPS = ("sieving", "physical", "chemical", "nitrogen", "modification", "wort", "enzymes", "contaminants")
 # Units without which a figure cannot be known: other units of the same size are in use.
 UNIT_DECIDES = names("colour boiled_colour dp fan beta_glucan turbidity deoxynivalenol soluble_nitrogen")
+UNIT_NAMES = ("Windisch", "WK", "DU", "EBC", "SRM", "Lintner")
 SIEVES = (
     ("sieve_over_2_8", "sieve_2_5_to_2_8", "sieve_2_2_to_2_5", "sieve_under_2_2"),
     ("sieve_over_2_8", "sieve_2_5_to_2_8", "sieve_over_2_5", "sieve_2_2_to_2_5", "sieve_under_2_2"),
@@ -229,7 +230,9 @@ class Composer:
         reference = method(concept.name, self.body, rng.randint(0, 5)) if need.methods else ""
         if form.unit not in ("text", "pH", "") and rng.random() < need.missing_units and concept.parameter:
             unit = ""
-            told = reference and concept.group != "contaminants"  # a method number may tell the unit
+            # A method number or a scale's name in the label may tell the unit.
+            named = any(w in label for w in UNIT_NAMES) or reference
+            told = named and concept.group != "contaminants"
             if not told and (concept.name in UNIT_DECIDES or concept.group == "contaminants"):
                 certainty, why = "ambiguous", "no unit"
             elif certainty != "ambiguous":

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 PAPER = 200
 # Rows worked on at once: what is in between stays in the processor's cache.
 STRIP = 32
+BLOCK = 12
 
 
 def widen(grey: Grey, reach: int, axis: int) -> Grey:
@@ -42,6 +43,11 @@ def narrow(grey: Grey, reach: int, axis: int) -> Grey:
 
 def _cut(grey: Grey, start: int, stop: int | None, axis: int) -> Grey:
     return grey[start:stop] if axis == 0 else grey[:, start:stop]
+
+
+def thickened(mask: Mask, reach: int) -> Mask:
+    """The mask grown by ``reach`` pixels to all sides."""
+    return widen(widen(mask.view(np.uint8), reach, 0), reach, 1).view(bool)
 
 
 def closed(grey: Grey, across: int, down: int) -> Grey:
@@ -97,11 +103,16 @@ def levels(grey: Grey, fractions: tuple[float, ...]) -> list[float]:
 def threshold(even: Grey) -> float:
     """The level below which a pixel of an evened page is ink.
 
-    Ink has to differ from the paper by a third of the contrast and by four times the noise: with a fixed offset a
-    noisy page is full of specks.
+    Ink has to differ from the paper by a third of the contrast of print and by four times the noise: with a fixed
+    offset a noisy page is full of specks. The contrast is that of the paler print: beside heavy black lines a blurred
+    letter is grey.
     """
     darkest, paper, bright = levels(even, (0.005, 0.5, 0.84))
-    return paper - max(0.35 * (paper - darkest), 4.0 * (bright - paper), 8.0)
+    noise = 4.0 * (bright - paper)
+    blocks = ~_block_max(~even, BLOCK)
+    inked = blocks[blocks < paper - max(0.15 * (paper - darkest), noise, 8.0)]
+    pale = float(np.percentile(inked, 70.0)) if inked.size else darkest
+    return paper - max(0.35 * (paper - pale), noise, 8.0)
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
-from PIL import Image
+from PIL import Image, ImageFilter
 
 from importer.intake.prepare import cells, geometry, ink, outline, rules, skew, turn
 
@@ -23,6 +23,9 @@ A4_LONGER_SIDE = 842.0
 NARROWEST = 12  # pixels; a picture as flat as that holds no line of text
 
 LINES_ASKED = 14
+# Words are 1.1 to 1.7 times as high as the middle letter; beyond this the letters are in pieces.
+BROKEN_LETTERS = 2.0
+WORD_TO_GLYPH = 0.8
 
 # Says whether most of some pieces of level text stand on their head; None: cannot tell.
 UpsideDown = Callable[[list[Image.Image]], bool | None]
@@ -109,9 +112,21 @@ def _look(picture: Image.Image, matrix: Matrix, size: tuple[float, float]) -> tu
     step = max(1.0, max(size) / LOOK)
     small_size = (max(8, round(size[0] / step)), max(8, round(size[1] / step)))
     small = geometry.resample(picture, geometry.scaling(1.0 / step) @ matrix, small_size, _paper(picture))
-    grey = ink.even_paper(np.asarray(small), max(8, max(small_size) // 40), 4)
+    reach = max(8, max(small_size) // 40)
+    grey = ink.even_paper(np.asarray(small), reach, 4)
     mask = grey < ink.threshold(grey)
-    letters, glyph = _letters(ink.connected(mask))
+    marks = ink.connected(mask)
+    if _dirty(marks):
+        soft = np.asarray(small.filter(ImageFilter.BoxBlur(1)))
+        even = ink.even_paper(soft, reach, 4)
+        mask = even < ink.threshold(even)
+        marks = ink.connected(mask)
+    letters, glyph = letters_of(marks)
+    words = word_height(mask)
+    if words > BROKEN_LETTERS * glyph:
+        mask = ink.thickened(mask, 1)
+        letters, _ = letters_of(ink.connected(mask))
+        glyph = WORD_TO_GLYPH * words
     return _Look(grey, mask, letters, glyph), step
 
 
@@ -119,8 +134,14 @@ def _paper(picture: Image.Image) -> int:
     return int(ink.levels(np.asarray(picture), (0.7,))[0])
 
 
-def _letters(marks: Marks) -> tuple[Marks, float]:
-    """The marks that may be letters or figures, and their middle height in pixels."""
+def _dirty(marks: Marks) -> bool:
+    """More dirt than print: noise or the pepper of a copier."""
+    dirt = int(np.count_nonzero(marks.area <= 3))
+    return dirt > 300 and dirt > 0.4 * len(marks)
+
+
+def letters_of(marks: Marks) -> tuple[Marks, float]:
+    """The marks that may be letters or figures, and their middle height in pixels (0.0: none)."""
     height, width = marks.height, marks.width
     possible = (height >= 4) & (height <= 120) & (width <= 4 * height) & (height <= 8 * width) & (marks.area >= 6)
     heights = height[possible]
@@ -128,9 +149,22 @@ def _letters(marks: Marks) -> tuple[Marks, float]:
         return marks.take(possible), 0.0
     middle = float(np.median(heights))
     for _ in range(2):
-        near = (heights >= 0.6 * middle) & (heights <= 2.0 * middle)
-        middle = float(np.mean(heights[near][np.abs(heights[near] - np.median(heights[near])) <= 1.0]))
+        near = heights[(heights >= 0.6 * middle) & (heights <= 2.0 * middle)]
+        middle = float(np.mean(near[np.abs(near - np.median(near)) <= 1.0]))
     return marks.take(possible & (height >= 0.5 * middle) & (height <= 2.5 * middle)), middle
+
+
+def word_height(ink_mask: Mask) -> float:
+    """The middle height of words, in whatever direction they run; 0.0 where there are too few.
+
+    Letters that a copier has broken into pieces still make whole words.
+    """
+    blobs = ink.connected(ink.thickened(ink_mask, 2))
+    height, width = blobs.height - 4, blobs.width - 4
+    short, long = np.minimum(height, width), np.maximum(height, width)
+    words = (short >= 5) & (short <= 80) & (long >= 1.6 * short) & (long <= 20 * short)
+    words &= blobs.area >= 0.45 * blobs.height * blobs.width
+    return float(np.median(short[words])) if np.count_nonzero(words) >= 8 else 0.0
 
 
 def _pieces(look: _Look) -> list[Image.Image]:
@@ -195,14 +229,12 @@ def _finish(
 ) -> Prepared:
     drawn = geometry.resample(picture, matrix, size, _paper(picture))
     even = ink.even_paper(np.asarray(drawn), round(0.8 * GLYPH), 2)
-    mask = even < ink.threshold(even)
+    level, upright, lines = rules.find_rules(even < ink.threshold(even), GLYPH)
+    if lines.any():
+        even[ink.thickened(lines, 1)] = int(ink.levels(even, (0.5,))[0])
+    mask = even < ink.threshold(even)  # once more: without heavy lines pale print is seen better
     darkest, paper = ink.levels(even, (0.005, 0.5))
     even = _stretched(even, darkest, paper)
-    level, upright, lines = rules.find_rules(mask, GLYPH)
-    if lines.any():
-        thick = ink.widen(ink.widen(lines.view(np.uint8), 1, 0), 1, 1).view(bool)
-        even[thick] = 255
-        mask &= ~thick
     return Prepared(
         even, mask, ink.connected(mask), level, upright, matrix, points, GLYPH, print_pixels, axis_share,
         darkest, paper, turns,
