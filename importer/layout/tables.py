@@ -100,7 +100,11 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     if start >= end:
         return None
     stop = _body(lines, start, end)
-    model = [line for line in lines[start:stop] if len(line.cells) >= 2 and not _is_captioned(line, terms)]
+    model = [
+        lines[i]
+        for i in range(start, stop)
+        if len(lines[i].cells) >= 2 and not _is_captioned(lines[i], terms) and not _in_header_grid(lines, i, terms)
+    ]
     valued = [line for line in model if _has_value(line, terms)] or model
     if not valued:
         return None
@@ -174,7 +178,7 @@ def _fill(
         line = lines[i]
         if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):
             break
-        if _is_header_line(line, terms):
+        if _is_header_line(line, terms) or _in_header_grid(lines, i, terms):
             continue
         if _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
             continue
@@ -222,7 +226,7 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
     for i, line in enumerate(lines):
         if i in used or (run and line.box.top - lines[i - 1].box.bottom > 3 * line.em):
             close()
-        if i in used or (i and _are_captions(lines[i - 1], terms)):
+        if i in used or _in_header_grid(lines, i, terms):
             continue
         if len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms))):
             run.append(i)
@@ -252,6 +256,11 @@ def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Te
         found.insert(0, i)
         below = line
     return found
+
+
+def _in_header_grid(lines: Sequence[Line], i: int, terms: Terms) -> bool:
+    """True for a line of header captions and for the line of their entries below it."""
+    return _are_captions(lines[i], terms) or (i > 0 and _are_captions(lines[i - 1], terms))
 
 
 def _are_captions(line: Line, terms: Terms) -> bool:

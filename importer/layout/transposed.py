@@ -13,7 +13,10 @@ from importer.words import Page
 
 MAX_HEAD_LINES = 6
 HEAD_GAP = 1.5
-MIN_VALUES = 3
+MIN_VALUES = 2
+# Columns without a label that are put up with: a remark, a figure of an unknown name.
+KNOWN_SHARE = 0.5
+LIMIT_ROLES = ("min", "max", "spec", "typical", "previous")
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,9 +32,20 @@ class Transposed:
     lines: frozenset[int]
 
 
+def _values(line: Line, terms: Terms) -> int:
+    return sum(
+        terms.is_value(cell.text) and not terms.is_unit(cell.text) and not terms.is_label(cell.text)
+        for cell in line.cells
+    )
+
+
 def _is_value_line(line: Line, terms: Terms) -> bool:
-    values = sum(terms.is_value(cell.text) for cell in line.cells)
-    return values >= MIN_VALUES and not terms.is_label(line.cells[0].text)
+    """True for a row of values, and for a row of limits, which may have a few only."""
+    if terms.is_label(line.cells[0].text):
+        return False
+    values = _values(line, terms)
+    named = any(role in LIMIT_ROLES for role in terms.roles(line.cells[0].text))
+    return values >= MIN_VALUES or (values >= 1 and named and len(line.cells) > 1)
 
 
 def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Transposed]:
@@ -66,7 +80,7 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if below.box.top - line.box.bottom > 3 * line.em:
             break
-        if 2 * sum(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in line.cells) > len(line.cells):
+        if 2 * _values(line, terms) > len(line.cells):
             break
         if any(cell.text.rstrip().endswith(":") or ": " in cell.text for cell in line.cells):
             break
@@ -103,7 +117,9 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
     joined = tuple(_joined(texts.get(i, []), terms) for i in range(len(spans)))
     values = [i for i in range(len(spans)) if _is_value_column(body, spans, i, terms)]
     labels = [i for i in values if terms.is_label(joined[i])]
-    if len(labels) < MIN_VALUES or len(labels) < 0.5 * len(values):
+    if len(labels) < MIN_VALUES or len(labels) < KNOWN_SHARE * len(values):
+        return None
+    if len(labels) == MIN_VALUES and len(values) > MIN_VALUES:
         return None
     rows = tuple((i, cells_by_column(lines[i], spans)) for i in run)
     return Transposed(page.number, tuple(spans), joined, units, rows, frozenset([*used_heads, *run]))
@@ -128,9 +144,20 @@ def _unit(cells: Sequence[Cell], terms: Terms) -> str:
 
 
 def _joined(cells: Sequence[Cell], terms: Terms) -> str:
-    text = ""
     ordered = sorted(cells, key=lambda cell: cell.box.middle)
-    for cell in ordered[:-1] if _unit(cells, terms) else ordered:
+    if _unit(cells, terms):
+        ordered = ordered[:-1]
+    whole = _text(ordered)
+    for start in range(1, len(ordered)):
+        # A title right above the heads is no part of them.
+        if not terms.is_label(whole) and terms.is_label(_text(ordered[start:])):
+            return _text(ordered[start:])
+    return whole
+
+
+def _text(cells: Sequence[Cell]) -> str:
+    text = ""
+    for cell in cells:
         if text.endswith("-") and text[-2:-1].isalpha() and cell.text[:1].islower():
             text = text[:-1] + cell.text
         else:

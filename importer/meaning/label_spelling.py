@@ -7,13 +7,15 @@ from collections import defaultdict
 from dataclasses import dataclass
 from functools import lru_cache
 
-from importer.vocabulary.lexicon import Lexicon
+from importer.vocabulary.lexicon import Lexicon, concepts
 from importer.vocabulary.text import LOST, Token, fold
 
 SHORTEST = 5
 """Letters: shorter words are taken as they stand or not at all, for one letter makes another word of them."""
 LONG = 8
 """Letters: words from here on may be two letters off."""
+TOO_FAR = 2.0
+"""Cost of a reading that is never certain."""
 LOOK_ALIKE = 0.5
 """Cost of letters that optical reading confuses; an ordinary slip costs 1."""
 
@@ -90,9 +92,9 @@ def respell(found: list[Token], words: Lexicon) -> tuple[list[Token], dict[int, 
                 continue
         if token.kind == "word" and token.text not in spelling.known:
             word, cost = _nearest(token, words, spelling)
+            if cost:
+                costs[len(result)] = cost
             if word:
-                if cost:
-                    costs[len(result)] = cost
                 token = Token(word, word, "word", token.dotted, token.glued)
         result.append(token)
         place += 1
@@ -126,8 +128,15 @@ def _known_run(raw: str, spelling: _Spelling) -> str | None:
 
 def _nearest(token: Token, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
     text = token.text
-    if len(text) < SHORTEST or _stem_or_compound(text, words):
+    if len(text) < SHORTEST:
         return None, 0.0
+    said = _derived(text, words)
+    if said:
+        # An ending or a compound that no list has: a slip of a listed word of another meaning looks the same.
+        near = [word for word, _ in _near(text, spelling, 1)]
+        if any(_ideas(word, words) != said for word in near):
+            return None, TOO_FAR
+        return (near[0], 0.0) if len(near) == 1 else (None, 0.0)
     for seen, meant in _UMLAUTS:
         if seen in text and text.replace(seen, meant) in spelling.known:
             return text.replace(seen, meant), 0.0
@@ -142,8 +151,20 @@ def _nearest(token: Token, words: Lexicon, spelling: _Spelling) -> tuple[str | N
     return _slip(text, words, spelling)
 
 
-def _stem_or_compound(text: str, words: Lexicon) -> bool:
-    return bool(words.find(text, text)) or bool(words.cut(text))
+def _derived(text: str, words: Lexicon) -> frozenset[str]:
+    """The ideas of a word that is known by its stem or its parts only; none where it is not."""
+    if words.find(text, text):
+        return _ideas(text, words)
+    cuts = words.cut(text)
+    return frozenset().union(*(_ideas(part, words, language) for language, cut in cuts.items() for part in cut))
+
+
+def _ideas(word: str, words: Lexicon, language: str = "") -> frozenset[str]:
+    known = words.find(word, word)
+    readings = known[0] if known else ()
+    chosen = [reading for reading in readings if reading.language == language] or readings
+    said = frozenset().union(*(ideas for reading in chosen for ideas in reading.meanings))
+    return said & concepts().plain | (said & concepts().foreign.keys())
 
 
 def _with_lost(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
@@ -156,26 +177,29 @@ def _with_lost(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | No
     return found[0], (0.0 if len(text) >= LONG and text.count(LOST) == 1 else LOOK_ALIKE)
 
 
-def _slip(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
-    """The word at most one letter off (two in long words), where no word of another meaning is as near."""
+def _near(text: str, spelling: _Spelling, most: int) -> list[tuple[str, float]]:
+    """Known words at most so many letters off, nearest first."""
     from rapidfuzz.distance import OSA
     from rapidfuzz.process import extract
 
-    most = 2 if len(text) >= LONG else 1
     # A word a letter or two off starts or ends as it should; the others are not worth the time.
     lengths = range(len(text) - most, len(text) + most + 1)
     pool = list({word for n in lengths for part in (text[0], text[-2:]) for word in spelling.near.get((n, part), ())})
     found = extract(text, pool, scorer=OSA.distance, score_cutoff=most, limit=12)
+    return [(word, distance) for word, distance, _ in found]
+
+
+def _slip(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
+    """The word at most one letter off (two in long words), where no word of another meaning is as near."""
+    most = 2 if len(text) >= LONG else 1
+    found = _near(text, spelling, most)
     if not found:
         return None, 0.0
     least = found[0][1]
-    nearest = tuple(word for word, distance, _ in found if distance == least)
-    # The next nearest must not be a mere letter further with another meaning, unless the word itself is one letter off.
-    if not _same(nearest, words) or (
-        least == most and most > 1 and not _same(tuple(word for word, _, _ in found), words)
-    ):
-        return None, 0.0
-    return nearest[0], float(least)
+    nearest = tuple(word for word, distance in found if distance == least)
+    # Two letters off, every word within reach has to mean the same.
+    every = tuple(word for word, _ in found) if least > 1 else nearest
+    return (nearest[0], float(least)) if _same(every, words) else (None, 0.0)
 
 
 def _same(found: tuple[str, ...], words: Lexicon) -> bool:

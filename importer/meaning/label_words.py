@@ -112,7 +112,7 @@ def _split(text: str, with_unit: bool) -> tuple[str, Unit | None, bool]:
     if unit is not None and unit.dimension == "length":
         # The mm of a sieve, which is part of the label.
         return text, None, False
-    if not any(letter.isalnum() for letter in label):
+    if not any(letter.isalnum() for letter in label) or _NUMBER_ONLY.fullmatch(label):
         return text, unit, unit is not None
     # "Viscosity 8.6 °P" names a strength.
     strength = label[-1:].isdigit() and len(label) > 4
@@ -124,6 +124,7 @@ def _take_unit(text: str) -> tuple[str, Unit | None]:
     return ("", whole) if whole is not None and whole.label != "never" else split_label(text)
 
 
+_NUMBER_ONLY = re.compile(r"\W*\d{1,2}\W*")
 _COUNTED = re.compile(r"\W*(\d{1,2}|[ivxIVX]{1,4})[.):]?\s+([^\W\d_]+)")
 
 

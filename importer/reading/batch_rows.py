@@ -28,10 +28,9 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
         elif role in ("min", "max", "spec"):
             limits[role] = {column: cell.text for column, cell in cells.items()}
     events: list[Event] = []
-    named = [pair for pair in batches if _lane(table, pair[1], terms) is not None]
-    if named and len(named) < len(batches) and any(looks_like_batch(_lane(table, c, terms) or "") for _, c in named):
-        # A row without a batch number among rows that have one: a mean, limits, last year's figures.
-        batches = [pair for pair in batches if looks_like_batch(_lane(table, pair[1], terms) or "")]
+    named = [pair for pair in batches if looks_like_batch(_lane(table, pair[1], terms) or "")]
+    # A row without a batch number among rows that have one: a mean, limits, last year's figures.
+    batches = named or batches
     for number, (index, cells) in enumerate(batches):
         lane = _lane(table, cells, terms) or f"row {table.page}.{index}"
         events += _headers(table, cells, lane, terms)

@@ -321,6 +321,11 @@ def _value_under(
     if not terms.is_label(label) or any(terms.is_value(cell.text) for cell in line.cells):
         return None
     cell = _below(piece, line, number, lines, used, terms)
+    if cell is not None and terms.is_unit(cell.text) and number + 1 < len(lines):
+        unit = cell
+        cell = _below(_Piece(unit.text, unit, False), lines[number + 1], number + 1, lines, used, terms)
+        if cell is not None and terms.is_value(cell.text):
+            return make_cell([*cell.words, *unit.words])
     return cell if cell is not None and terms.is_value(cell.text) else None
 
 

@@ -16,6 +16,7 @@ _METHOD = re.compile(
     r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
 )
 Test = Callable[[str], bool]
+SEVERAL_RESULTS = "More than one column could hold the result, and no head says which."
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,10 +182,13 @@ def _panel(
     elif not results and unknown:
         results, doubt, batches = _from_unknown(table, unknown, is_batch, low, high, spec)
     elif len(stated) > 1 and all(family is None for _, family in results):
-        batches = True
         heads = [table.columns[i].head for i in stated]
-        if len({_family_word(h) for h in heads}) == 1 and not any(is_batch(h) for h in heads):
+        one_wording = len({_family_word(head) for head in heads}) == 1
+        if one_wording or any(_holds_batch(head, is_batch) for head in heads) or _has_batch_row(table, stated):
             batches = True
+        else:
+            doubt = SEVERAL_RESULTS
+            results = results[-1:]
     elif results and unknown and any(is_batch(table.columns[i].head) for i in unknown):
         results += [(i, None) for i in unknown if is_batch(table.columns[i].head)]
         batches = True
@@ -245,7 +249,11 @@ def _from_unknown(
         return [(plain[0], None)], None, False
     if not plain:
         return [(unknown[0], None)], None, False
-    return [(plain[0], None)], "More than one column could hold the result, and no head says which.", False
+    return [(plain[0], None)], SEVERAL_RESULTS, False
+
+
+def _holds_batch(head: str, is_batch: Test) -> bool:
+    return is_batch(head) or any(is_batch(part) for part in head.split())
 
 
 def _is_limit_text(text: str) -> bool:

@@ -106,7 +106,7 @@ class Lexicon:
         """A long word cut into known ones, by language, for the languages that write words together."""
         if len(word) < SHORTEST_COMPOUND:
             return {}
-        cuts = {one.name: _split(word, one.words, 3) for one in self.languages if one.compounds}
+        cuts = {one.name: _split(word, _parts(one), 3) for one in self.languages if one.compounds}
         return {language: cut for language, cut in cuts.items() if cut}
 
     def meanings(self, language: str, word: str) -> Alternatives:
@@ -145,7 +145,7 @@ def _lexicon(own: str) -> Lexicon:
     builder = _Builder()
     folder = mappings_folder() / "words"
     for path in sorted(folder.glob("*.toml")):
-        builder.add(_load(path, f"mappings/words/{path.name}"), f"mappings/words/{path.name}")
+        builder.add(_load_words(path, f"mappings/words/{path.name}"), f"mappings/words/{path.name}")
     for path in _own_files(own):
         builder.add(_load(path, str(path)), str(path))
     return builder.result()
@@ -172,6 +172,43 @@ def _load(path: Path, name: str) -> dict[str, Any]:
         raise DataError(f"{name} is not valid TOML: {problem}") from None
 
 
+_ENTRY = re.compile(
+    r"""\[(?P<part>\w+)\][ \t]*$
+    | "?(?P<key>[\w |]+?)"?[ \t]*=[ \t]*
+      (?: '''\n?(?P<long>[^']*(?:'(?!'')[^']*)*)''' | '(?P<short>[^'\n]*)' | (?P<other>"[^"\\\n]*"|true|false) )[ \t]*$
+    | \#[^\n]* | \s+""",
+    re.MULTILINE | re.VERBOSE,
+)
+
+
+def _load_words(path: Path, name: str) -> dict[str, Any]:
+    """A word file in its plain form: parts, and texts in single quotes. Anything else is left to the TOML reader, which
+    gives the same for these files and takes many times as long."""
+    return plain_toml(path.read_text(encoding="utf-8")) or _load(path, name)
+
+
+def plain_toml(text: str) -> dict[str, Any] | None:
+    """A word file as a table, None where it is not in the plain form."""
+    table: dict[str, Any] = {}
+    part: dict[str, Any] = table
+    end = 0
+    for found in _ENTRY.finditer(text):
+        if found.start() != end:
+            return None
+        end = found.end()
+        if found["part"]:
+            if found["part"] in table:
+                return None
+            part = table[found["part"]] = {}
+        elif found["key"]:
+            entry = found["key"]
+            value = found["long"] if found["long"] is not None else found["short"]
+            if entry in part:
+                return None
+            part[entry] = value if value is not None else {"true": True, "false": False}.get(found["other"], found["other"][1:-1])
+    return table if end == len(text) else None
+
+
 # ---------------------------------------------------------------------------------------------- compounds
 
 LONGEST_ENDING = 4
@@ -182,7 +219,16 @@ LINKS = ("", "s", "n", "en", "es", "e", "er")
 """Letters between the words of a compound."""
 
 
-def _split(word: str, parts: dict[str, Alternatives], most: int) -> tuple[str, ...] | None:
+SMALL_WORDS: tuple[Alternatives, ...] = ((frozenset({"FILLER"}),), (frozenset({"AND"}),))
+
+
+@lru_cache(maxsize=64)
+def _parts(language: Language) -> frozenset[str]:
+    """The words that compounds are made of: no small words, which would make one of any slip ("ein" + "schrot")."""
+    return frozenset(w for w, said in language.words.items() if len(w) > 2 and " " not in w and said not in SMALL_WORDS)
+
+
+def _split(word: str, parts: frozenset[str], most: int) -> tuple[str, ...] | None:
     """Two or three known words that a long one is made of, the longest first; None where there are none."""
     for end in range(len(word) - 2, 2, -1):
         head = word[:end]
@@ -204,6 +250,7 @@ def _split(word: str, parts: dict[str, Alternatives], most: int) -> tuple[str, .
 
 # ---------------------------------------------------------------------------------------------- keys of wordings
 
+_COMMON_MARKS = "\u0301\u0300\u0302\u0303\u0308\u030a\u030c\u0327\u0328\u0306\u030b"
 _MARKS = re.compile("[\u0300-\u036f]")
 _PLAIN = re.compile(r"[a-z\u0430-\u0481\u048a-\u04ff]+(?: [a-z\u0430-\u0481\u048a-\u04ff]+)*")
 _SIMPLE_SHORT = re.compile(r"[A-Za-z]+(?:[ -][A-Za-z]+)*")
@@ -219,7 +266,10 @@ def fold_block(text: str) -> str:
     text = text.casefold()
     for letter, plain in _LETTERS:
         text = text.replace(letter, plain)
-    return _MARKS.sub("", unicodedata.normalize("NFKD", text))
+    text = unicodedata.normalize("NFKD", text)
+    for mark in _COMMON_MARKS:
+        text = text.replace(mark, "")
+    return _MARKS.sub("", text)
 
 
 def key_of(found: list[Token]) -> str:

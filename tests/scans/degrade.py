@@ -157,7 +157,7 @@ def photocopy(image: Image.Image, seed: int) -> Degraded:
     """A copy of a copy: thinned or thickened, peppered."""
     random = np.random.default_rng(seed)
     page = image
-    for level in (150, 120):
+    for level in (165, 140):
         page = _noisy(page.filter(ImageFilter.GaussianBlur(1.6)), 14, random).point(lambda v, at=level: 255 if v > at else 0)
     levels = np.asarray(page.convert("L")).copy()
     levels[random.random(levels.shape) < 0.0015] = 0

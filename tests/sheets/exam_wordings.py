@@ -92,7 +92,7 @@ barley_protein: Barley protein (dry) | Protein of barley
 supplier: Supplied by | Malthouse | From (maltster)
 malt: Commodity/grade | Malt (type) | Description of goods | Kind of malt | Article
 batch: Lot ref. | Our lot no. | Batch/Lot No. | Malting batch | Production lot | Lot #
-certificate: CoA no. | Analysis cert. no. | Lab report ref.
+certificate: Analysis cert. no. | Lab report ref.
 crop_year: Barley harvest | Crop (year) | From the harvest of | Season
 variety: Variety/ies | Barley var. | Cultivar
 produced_on: Kilned on | Date malted | Mfg. date | Kilning completed

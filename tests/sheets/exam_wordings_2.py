@@ -60,21 +60,21 @@ germinative_energy: Énergie de germination
 barley_moisture: Humidité de l'orge
 barley_protein: Protéines de l'orge
 [captions]
-supplier: Fournisseur (malterie) | Malterie
+supplier: Fournisseur (malterie)
 malt: Désignation du malt | Produit livré | Article
-batch: Lot n° | Code lot | Notre lot | Lot de maltage | Identification du lot
+batch: Code lot | Notre lot | Lot de maltage | Identification du lot
 certificate: Attestation n° | Réf. analyse
 crop_year: Récolte (année) | Année récolte | Orge de la récolte
 variety: Variété(s) | Variété d'orge brassicole
 produced_on: Maltage du | Sortie touraille le | Produit le
 analysed_on: Analyse du | Date de labo | Contrôlé le
-delivered_on: Livré le | Date de chargement | Enlèvement du
-best_before: À consommer avant | DDM | Durabilité minimale
+delivered_on: Date de chargement | Enlèvement du
+best_before: À consommer avant | Durabilité minimale
 quantity: Tonnage livré | Poids net livré | Quantité livrée
 order: V/commande | N° cde
-customer: Destinataire | Livré à
+customer: Livré à
 [heads]
-label: Détermination de | Paramètre analysé | Caractéristique
+label: Détermination de | Paramètre analysé
 result: Trouvé | Valeur labo | Notre résultat | Obtenu
 unit: Exprimé en | U.
 method: Méthode n° | Mode opératoire
@@ -82,8 +82,8 @@ min: pas moins de | Seuil bas | Limite inf.
 max: pas plus de | Seuil haut | Limite sup.
 spec: Plage convenue | Exigences | Limites contrat
 typical: Valeur courante | Habituel
-previous: Livraison précédente | Lot précédent
-number: Ligne | N°
+previous: Livraison précédente
+number: Ligne
 remark: Conforme ? | Appréciation
 [titles]
 batch: Certificat de qualité malt | Relevé d'analyse du malt | Analyse du malt livré | Fiche laboratoire malt
@@ -94,7 +94,6 @@ chemical: Analyse de base
 wort: Brassin de laboratoire
 enzymes: Pouvoir enzymatique
 nitrogen: Bilan azoté
-modification: Désagrégation
 contaminants: Sécurité sanitaire
 sieving: Fractions de tamisage
 barley: Orge réceptionnée
@@ -104,7 +103,7 @@ dry: , M.S. | (sur M.S.) | sur malt sec | (mat. sèche)
 asis: , sur malt brut | (brut) | , tel que reçu
 [unitbasis]
 dry: % M.S. | % s/s | % sur malt sec
-asis: % brut | % sur brut
+asis: % sur brut
 [notes]
 dry: Extrait, azote et protéines sont donnés sur matière sèche.
 [family]
@@ -194,17 +193,17 @@ barley_moisture: Vocht gerst
 barley_protein: Eiwit gerst
 [captions]
 supplier: Geleverd door | Mouter
-malt: Moutsoort | Artikel | Soort mout
+malt: Soort mout
 batch: Lotcode | Ons lot | Chargecode | Productielot
 certificate: Analysebewijs nr. | Rapportnr.
 crop_year: Gerstoogst | Oogst (jaar)
-variety: Gerstras(sen) | Rassen
+variety: Gerstras(sen)
 produced_on: Geëest op | Mouterijdatum | Productie d.d.
 analysed_on: Analyse d.d. | Onderzocht op | Labdatum
 delivered_on: Verzonden op | Levering d.d.
-best_before: THT | Houdbaar tot en met
+best_before: Houdbaar tot en met
 quantity: Netto geleverd | Hoeveelheid geleverd
-order: Uw order | Bestelnr.
+order: Bestelnr.
 customer: Geleverd aan | Ontvanger
 [heads]
 label: Onderzocht op | Bepaald kenmerk | Analyse-item
@@ -236,7 +235,7 @@ malt: Afgewerkte mout
 dry: , d.s. | (droge stof) | op droge mout
 asis: , op mout als zodanig | (ongedroogd) | , luchtdroge mout
 [unitbasis]
-dry: % d.s. | % op ds | % (d.s.)
+dry: % op ds | % (d.s.)
 asis: % luchtdr. | % a.z. mout
 [notes]
 dry: Extract, stikstof en eiwit zijn opgegeven op droge stof.
@@ -329,7 +328,7 @@ barley_protein: Proteína de la cebada
 [captions]
 supplier: Suministrado por | Malteador
 malt: Variedad de malta | Artículo | Denominación
-batch: Lote nº | Nuestro lote | Identificación de lote | Lote de malteo
+batch: Nuestro lote | Identificación de lote | Lote de malteo
 certificate: Boletín nº | Ref. análisis
 crop_year: Cosecha (año) | Cebada de cosecha
 variety: Variedad(es) | Variedad cervecera
@@ -339,7 +338,7 @@ delivered_on: Despachado el | Fecha de carga
 best_before: Consumo preferente antes de | Cad.
 quantity: Neto entregado | Cantidad entregada | Tonelaje
 order: S/pedido | Nº pedido
-customer: Destinatario | Entregado a
+customer: Entregado a
 [heads]
 label: Determinación de | Parámetro analizado | Característica medida
 result: Hallado | Valor lab. | Nuestro resultado
@@ -349,7 +348,7 @@ min: no menor de | Lím. inf.
 max: no mayor de | Lím. sup.
 spec: Límites pactados | Exigencia
 typical: Valor corriente | Habitual
-previous: Entrega anterior | Lote anterior
+previous: Entrega anterior
 number: Renglón
 remark: Dictamen
 [titles]
@@ -371,7 +370,7 @@ dry: , M.S. | (sobre M.S.) | sobre malta seca | (mat. seca)
 asis: , sobre malta húmeda | (tal cual recibida) | , sin secar
 [unitbasis]
 dry: % M.S. | % s/m.s. | % sobre seco
-asis: % tal cual | % húmedo
+asis: % húmedo
 [notes]
 dry: Extracto, nitrógeno y proteína se dan sobre materia seca.
 [family]

@@ -107,8 +107,9 @@ def threshold(even: Grey) -> float:
     offset a noisy page is full of specks. The contrast is that of the paler print: beside heavy black lines a blurred
     letter is grey.
     """
-    darkest, paper, bright = levels(even, (0.005, 0.5, 0.84))
-    noise = 4.0 * (bright - paper)
+    darkest, dim, paper, bright = levels(even, (0.005, 0.3, 0.5, 0.84))
+    # one standard deviation by either side: white paper is cut off above
+    noise = 4.0 * max(bright - paper, (paper - dim) / 0.52)
     blocks = ~_block_max(~even, BLOCK)
     inked = blocks[blocks < paper - max(0.15 * (paper - darkest), noise, 8.0)]
     pale = float(np.percentile(inked, 70.0)) if inked.size else darkest

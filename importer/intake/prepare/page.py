@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 GLYPH = 16.0  # height of a figure on the prepared page, in pixels
 LOOK = 1600  # longer side of the small picture on which everything is estimated
-MOST_PIXELS = 12_000_000
+MOST_PIXELS = 8_000_000
 LEAST_SKEW = 0.15  # degrees; below it turning blurs more than it helps
 A4_LONGER_SIDE = 842.0
 NARROWEST = 12  # pixels; a picture as flat as that holds no line of text
@@ -66,11 +66,12 @@ class Prepared:
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """What the small picture shows: its mask of ink and the marks that may be letters."""
+    """What the small picture shows: its mask of ink, the marks that may be letters, and letters run together too."""
 
     grey: Grey
     ink: Mask
     letters: Marks
+    strings: Marks
     glyph: float
 
 
@@ -86,7 +87,7 @@ def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown) -> Prepared 
         size = _sheet_size(corners)
         matrix = geometry.from_corners(corners, geometry.frame(*size))
     look, step = _look(picture, matrix, size)
-    axis = turn.find_axis(look.letters)
+    axis = turn.find_axis(look.strings, look.glyph)
     turns = 0 if axis.upright else 1
     matrix, size, look, step = _turned(picture, matrix, size, turns, look, step)
     level, level_size, look, step = _levelled(picture, matrix, size, look, step)
@@ -125,9 +126,12 @@ def _look(picture: Image.Image, matrix: Matrix, size: tuple[float, float]) -> tu
     words = word_height(mask)
     if words > BROKEN_LETTERS * glyph:
         mask = ink.thickened(mask, 1)
-        letters, _ = letters_of(ink.connected(mask))
+        marks = ink.connected(mask)
+        letters, _ = letters_of(marks)
         glyph = WORD_TO_GLYPH * words
-    return _Look(grey, mask, letters, glyph), step
+    longest = np.maximum(marks.width, marks.height)
+    strings = marks.take((longest >= 0.5 * glyph) & (longest <= 25 * glyph))
+    return _Look(grey, mask, letters, strings, glyph), step
 
 
 def _paper(picture: Image.Image) -> int:
