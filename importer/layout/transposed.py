@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from statistics import median
 
-from importer.layout.grid import Span, cells_by_column, nearest, river_spans, rule_borders, ruled_spans
+from importer.layout.grid import Span, cells_by_column, cut_spans, nearest, river_spans, rule_borders, ruled_spans
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.words import Page
@@ -45,7 +45,9 @@ def _is_value_line(line: Line, terms: Terms) -> bool:
         return False
     values = _values(line, terms)
     named = any(role in LIMIT_ROLES for role in terms.roles(line.cells[0].text))
-    return values >= MIN_VALUES or (values >= 1 and named and len(line.cells) > 1)
+    if values >= 1 and named and len(line.cells) > 1:
+        return True
+    return values >= MIN_VALUES and (values > MIN_VALUES or values == len(line.cells))
 
 
 def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Transposed]:
@@ -96,9 +98,9 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
     body = [lines[i] for i in run]
     em = median(line.em for line in body)
     borders = rule_borders(page.rules, lines[heads[0]].box.top, body[-1].box.bottom, em)
-    spans = (
-        ruled_spans(borders, body) if len(borders) >= MIN_VALUES else river_spans(_for_columns(body, lines, heads), em)
-    )
+    spans = cut_spans(river_spans(_for_columns(body, lines, heads), em), borders)
+    if len(borders) - 1 >= len(spans):
+        spans = ruled_spans(borders, body)
     if len(spans) < MIN_VALUES:
         return None
     texts: dict[int, list[Cell]] = {}

@@ -91,7 +91,8 @@ def respell(found: list[Token], words: Lexicon) -> tuple[list[Token], dict[int, 
                 place = run
                 continue
         if token.kind == "word" and token.text not in spelling.known:
-            word, cost = _nearest(token, words, spelling)
+            beside = (found[place - 1].text if place else "", found[place + 1].text if place + 1 < len(found) else "")
+            word, cost = _nearest(token, beside, words, spelling)
             if cost:
                 costs[len(result)] = cost
             if word:
@@ -126,7 +127,7 @@ def _known_run(raw: str, spelling: _Spelling) -> str | None:
     return found[0] if len(found) == 1 and len(raw) >= SHORTEST else None
 
 
-def _nearest(token: Token, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
+def _nearest(token: Token, beside: tuple[str, str], words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
     text = token.text
     if len(text) < SHORTEST:
         return None, 0.0
@@ -148,7 +149,7 @@ def _nearest(token: Token, words: Lexicon, spelling: _Spelling) -> tuple[str | N
     alike = spelling.alike.get(look(text), ())
     if alike:
         return (alike[0], LOOK_ALIKE) if _same(alike, words) else (None, 0.0)
-    return _slip(text, words, spelling)
+    return _slip(text, beside, words, spelling)
 
 
 def _derived(text: str, words: Lexicon) -> frozenset[str]:
@@ -189,7 +190,7 @@ def _near(text: str, spelling: _Spelling, most: int) -> list[tuple[str, float]]:
     return [(word, distance) for word, distance, _ in found]
 
 
-def _slip(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
+def _slip(text: str, beside: tuple[str, str], words: Lexicon, spelling: _Spelling) -> tuple[str | None, float]:
     """The word at most one letter off (two in long words), where no word of another meaning is as near."""
     most = 2 if len(text) >= LONG else 1
     found = _near(text, spelling, most)
@@ -199,7 +200,11 @@ def _slip(text: str, words: Lexicon, spelling: _Spelling) -> tuple[str | None, f
     nearest = tuple(word for word, distance in found if distance == least)
     # Two letters off, every word within reach has to mean the same.
     every = tuple(word for word, _ in found) if least > 1 else nearest
-    return (nearest[0], float(least)) if _same(every, words) else (None, 0.0)
+    if not _same(every, words):
+        return None, 0.0
+    # Words that mean the same by themselves may still be parts of different wordings.
+    fitting = [w for w in nearest if f"{beside[0]} {w}" in words.known or f"{w} {beside[1]}" in words.known]
+    return (fitting or nearest)[0], float(least)
 
 
 def _same(found: tuple[str, ...], words: Lexicon) -> bool:

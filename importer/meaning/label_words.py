@@ -11,9 +11,10 @@ from typing import NamedTuple
 from importer.meaning.label_sizes import measures
 from importer.meaning.label_spelling import respell
 from importer.models import Family
-from importer.vocabulary.lexicon import Alternatives, Ideas, Lexicon, Reading, key_of, lexicon
+from importer.vocabulary.lexicon import Alternatives, Ideas, Lexicon, Reading, lexicon
 from importer.vocabulary.text import Token, clean, fold, tokens
 from importer.vocabulary.units import Unit, parse_unit, split_label
+from importer.vocabulary.word_files import key_of
 
 MAX_READINGS = 12
 """Combinations of meanings of ambiguous words that are tried; more is prose."""
@@ -124,7 +125,7 @@ def _take_unit(text: str) -> tuple[str, Unit | None]:
     return ("", whole) if whole is not None and whole.label != "never" else split_label(text)
 
 
-_NUMBER_ONLY = re.compile(r"\W*\d{1,2}\W*")
+_NUMBER_ONLY = re.compile(r"\W*(?:\d{1,2}\W*|[A-Za-z]\)\W*)")
 _COUNTED = re.compile(r"\W*(\d{1,2}|[ivxIVX]{1,4})[.):]?\s+([^\W\d_]+)")
 
 
@@ -205,9 +206,7 @@ def _parts(
     if not cuts:
         return whole, ()
     edges = [-1, *cuts, len(found)]
-    halves = tuple(
-        _part(found, hits, at, taken, left + 1, right, "") for left, right in pairwise(edges)
-    )
+    halves = tuple(_part(found, hits, at, taken, left + 1, right, "") for left, right in pairwise(edges))
     return whole, halves
 
 

@@ -6,23 +6,18 @@ that ship with the program.
 
 from __future__ import annotations
 
-import os
+import gc
 import re
-import tomllib
-import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
-from pathlib import Path
 from typing import Any, NamedTuple
 
 from importer.data import mappings_folder
 from importer.errors import DataError
 from importer.vocabulary.parameters import parameters
-from importer.vocabulary.text import Token, tokens, typeset
-
-OWN_WORDS = "ONEBASIS_MAPPINGS"
-"""Environment variable: a TOML file of own words, or a folder of such files."""
+from importer.vocabulary.text import tokens, typeset
+from importer.vocabulary.word_files import fold_block, key, key_of, load_toml, own_words, word_files
 
 Ideas = frozenset[str]
 Alternatives = tuple[Ideas, ...]
@@ -126,7 +121,7 @@ def _stem(stems: dict[str, Alternatives], key: str) -> Alternatives | None:
 @cache
 def concepts() -> Concepts:
     """The ideas of mappings/concepts.toml. Raises DataError where one stands under two kinds."""
-    raw = _load(mappings_folder() / "concepts.toml", "mappings/concepts.toml")
+    raw = load_toml(mappings_folder() / "concepts.toml", "mappings/concepts.toml")
     plain, neutral = (frozenset(re.findall(r"\w+", raw[kind])) for kind in ("plain", "neutral"))
     foreign = dict(raw["foreign"])
     twice = (plain & neutral) | (plain & foreign.keys()) | (neutral & foreign.keys())
@@ -137,76 +132,26 @@ def concepts() -> Concepts:
 
 def lexicon() -> Lexicon:
     """The words that ship with the program and the brewer's own, indexed. Raises DataError for a file that is wrong."""
-    return _lexicon(os.environ.get(OWN_WORDS, ""))
+    return _lexicon(own_words())
 
 
 @lru_cache(maxsize=4)
 def _lexicon(own: str) -> Lexicon:
-    builder = _Builder()
-    folder = mappings_folder() / "words"
-    for path in sorted(folder.glob("*.toml")):
-        builder.add(_load_words(path, f"mappings/words/{path.name}"), f"mappings/words/{path.name}")
-    for path in _own_files(own):
-        builder.add(_load(path, str(path)), str(path))
-    return builder.result()
-
-
-def _own_files(own: str) -> list[Path]:
-    if not own:
-        return []
-    path = Path(own)
-    if path.is_dir():
-        return sorted(path.glob("*.toml"))
-    if path.is_file():
-        return [path]
-    raise DataError(f"{OWN_WORDS}: {own} is neither a file nor a folder")
-
-
-def _load(path: Path, name: str) -> dict[str, Any]:
+    # Thousands of small objects that all stay: looking for garbage among them takes half of the time.
+    collecting = gc.isenabled()
+    gc.disable()
     try:
-        with path.open("rb") as file:
-            return tomllib.load(file)
-    except OSError as problem:
-        raise DataError(f"{name} cannot be read: {problem}") from None
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as problem:
-        raise DataError(f"{name} is not valid TOML: {problem}") from None
+        return _build(own)
+    finally:
+        if collecting:
+            gc.enable()
 
 
-_ENTRY = re.compile(
-    r"""\[(?P<part>\w+)\][ \t]*$
-    | "?(?P<key>[\w |]+?)"?[ \t]*=[ \t]*
-      (?: '''\n?(?P<long>[^']*(?:'(?!'')[^']*)*)''' | '(?P<short>[^'\n]*)' | (?P<other>"[^"\\\n]*"|true|false) )[ \t]*$
-    | \#[^\n]* | \s+""",
-    re.MULTILINE | re.VERBOSE,
-)
-
-
-def _load_words(path: Path, name: str) -> dict[str, Any]:
-    """A word file in its plain form: parts, and texts in single quotes. Anything else is left to the TOML reader, which
-    gives the same for these files and takes many times as long."""
-    return plain_toml(path.read_text(encoding="utf-8")) or _load(path, name)
-
-
-def plain_toml(text: str) -> dict[str, Any] | None:
-    """A word file as a table, None where it is not in the plain form."""
-    table: dict[str, Any] = {}
-    part: dict[str, Any] = table
-    end = 0
-    for found in _ENTRY.finditer(text):
-        if found.start() != end:
-            return None
-        end = found.end()
-        if found["part"]:
-            if found["part"] in table:
-                return None
-            part = table[found["part"]] = {}
-        elif found["key"]:
-            entry = found["key"]
-            value = found["long"] if found["long"] is not None else found["short"]
-            if entry in part:
-                return None
-            part[entry] = value if value is not None else {"true": True, "false": False}.get(found["other"], found["other"][1:-1])
-    return table if end == len(text) else None
+def _build(own: str) -> Lexicon:
+    builder = _Builder()
+    for name, table in word_files(own):
+        builder.add(table, name)
+    return builder.result()
 
 
 # ---------------------------------------------------------------------------------------------- compounds
@@ -248,41 +193,11 @@ def _split(word: str, parts: frozenset[str], most: int) -> tuple[str, ...] | Non
     return None
 
 
-# ---------------------------------------------------------------------------------------------- keys of wordings
+# ---------------------------------------------------------------------------------------------- building
 
-_COMMON_MARKS = "\u0301\u0300\u0302\u0303\u0308\u030a\u030c\u0327\u0328\u0306\u030b"
-_MARKS = re.compile("[\u0300-\u036f]")
 _PLAIN = re.compile(r"[a-z\u0430-\u0481\u048a-\u04ff]+(?: [a-z\u0430-\u0481\u048a-\u04ff]+)*")
 _SIMPLE_SHORT = re.compile(r"[A-Za-z]+(?:[ -][A-Za-z]+)*")
-_LETTERS = (("ł", "l"), ("ø", "o"), ("đ", "d"), ("ð", "d"), ("ı", "i"), ("þ", "th"), ("œ", "oe"), ("æ", "ae"))
 _END = "\x1e"
-
-
-def fold_block(text: str) -> str:
-    """A whole list of wordings folded at once: the keys that folding word by word gives, at a part of the cost."""
-    text = text.replace("-", " ").replace("'", " ").replace("’", " ")
-    if text.isascii():
-        return text.lower()
-    text = text.casefold()
-    for letter, plain in _LETTERS:
-        text = text.replace(letter, plain)
-    text = unicodedata.normalize("NFKD", text)
-    for mark in _COMMON_MARKS:
-        text = text.replace(mark, "")
-    return _MARKS.sub("", text)
-
-
-def key_of(found: list[Token]) -> str:
-    """The key of a run of tokens."""
-    return " ".join([token.text for token in found])
-
-
-def key(text: str) -> str:
-    """The key of a wording."""
-    return key_of(tokens(typeset(text)))
-
-
-# ---------------------------------------------------------------------------------------------- building
 
 
 class _Builder:
@@ -317,7 +232,7 @@ class _Builder:
                 stems = [_key_of_piece(piece.rstrip("*"), name) for piece in pieces if piece.endswith("*")]
                 _put(language.stems, stems, meanings, language, name)
                 pieces = [piece for piece in pieces if not piece.endswith("*")]
-            if not (letters := "".join(pieces).replace(" ", "")).isascii() or not letters.isalpha() or "  " in wordings:
+            if "  " in wordings or not _PLAIN.fullmatch(" ".join(pieces)):
                 pieces = [_key_of_piece(piece, name) for piece in pieces]
             _put(language.words, pieces, meanings, language, name)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import tomllib
 from collections.abc import Iterator
 from itertools import islice, product
 from pathlib import Path
@@ -14,9 +15,10 @@ from importer.meaning.label_choice import Rule, fitting, rules
 from importer.meaning.label_words import understand
 from importer.meaning.labels import describe, recognise
 from importer.vocabulary import lexicon as module
-from importer.vocabulary.lexicon import Language, concepts, fold_block, key, lexicon
+from importer.vocabulary.lexicon import Language, concepts, lexicon
 from importer.vocabulary.parameters import parameters
 from importer.vocabulary.text import tokens
+from importer.vocabulary.word_files import OWN_WORDS, fold_block, key, plain_toml
 
 MAIN_LANGUAGES = ("en", "de", "fr", "nl", "es", "cs", "da", "it")
 
@@ -43,7 +45,7 @@ def forget() -> None:
 def own_words(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Path]:
     """A brewer's own word file; the index is built anew with it and without it afterwards."""
     path = tmp_path / "own.toml"
-    monkeypatch.setenv(module.OWN_WORDS, str(path))
+    monkeypatch.setenv(OWN_WORDS, str(path))
     yield path
     monkeypatch.undo()
     forget()
@@ -182,6 +184,24 @@ def test_word_files_use_known_parts_and_ideas() -> None:
     assert len({language.name for language in lexicon().languages}) == len(names)
 
 
+@pytest.mark.parametrize("path", sorted((mappings_folder() / "words").glob("*.toml")), ids=lambda path: str(path.name))
+def test_word_files_are_plain_and_read_as_toml(path: Path) -> None:
+    text = path.read_text(encoding="utf-8")
+    assert plain_toml(text) == tomllib.loads(text)
+
+
+def test_other_toml_is_left_to_the_toml_reader() -> None:
+    for text in (
+        "a = 1\n",
+        'language = "x"\nlanguage = "y"\n',
+        "[words]\n[words]\n",
+        'A = ["x"]\n',
+        "A = 'x' B = 'y'\n",
+        'A = "\\n"\n',
+    ):
+        assert plain_toml(text) is None
+
+
 def test_ideas_stand_under_one_kind() -> None:
     known = concepts()
     assert not known.plain & known.neutral
@@ -202,7 +222,7 @@ def test_own_words_add_to_the_known_ones(own_words: Path) -> None:
 def test_a_folder_of_own_words(own_words: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (own_words.parent / "a.toml").write_text('language = "mine"\n[words]\nVISCOSITY = "thickness"\n', encoding="utf-8")
     (own_words.parent / "b.toml").write_text('language = "mine"\n[words]\nCOLOUR = "hue"\n', encoding="utf-8")
-    monkeypatch.setenv(module.OWN_WORDS, str(own_words.parent))
+    monkeypatch.setenv(OWN_WORDS, str(own_words.parent))
     forget()
     assert (describe("Thickness").parameter, describe("Hue").parameter) == ("viscosity", "colour")
 

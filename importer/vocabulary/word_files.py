@@ -1,0 +1,123 @@
+"""Reads the word files (mappings/words/*.toml and a brewer's own) and folds wordings into the keys of the lexicon."""
+
+from __future__ import annotations
+
+import os
+import re
+import tomllib
+import unicodedata
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+from importer.data import mappings_folder
+from importer.errors import DataError
+from importer.vocabulary.text import Token, tokens, typeset
+
+OWN_WORDS = "ONEBASIS_MAPPINGS"
+"""Environment variable: a TOML file of own words, or a folder of such files."""
+
+
+def own_words() -> str:
+    """The file or folder of own words, "" where there is none."""
+    return os.environ.get(OWN_WORDS, "")
+
+
+def word_files(own: str) -> Iterator[tuple[str, dict[str, Any]]]:
+    """All word files by name, the shipped ones first. Raises DataError for one that cannot be read."""
+    for path in sorted((mappings_folder() / "words").glob("*.toml")):
+        name = f"mappings/words/{path.name}"
+        yield name, _load_words(path, name)
+    for path in _own_files(own):
+        yield str(path), load_toml(path, str(path))
+
+
+def _own_files(own: str) -> list[Path]:
+    if not own:
+        return []
+    path = Path(own)
+    if path.is_dir():
+        return sorted(path.glob("*.toml"))
+    if path.is_file():
+        return [path]
+    raise DataError(f"{OWN_WORDS}: {own} is neither a file nor a folder")
+
+
+def load_toml(path: Path, name: str) -> dict[str, Any]:
+    try:
+        with path.open("rb") as file:
+            return tomllib.load(file)
+    except OSError as problem:
+        raise DataError(f"{name} cannot be read: {problem}") from None
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as problem:
+        raise DataError(f"{name} is not valid TOML: {problem}") from None
+
+
+_ENTRY = re.compile(
+    r"""\[(?P<part>\w+)\][ \t]*$
+    | "?(?P<key>[\w |]+?)"?[ \t]*=[ \t]*
+      (?: '''\n?(?P<long>[^']*(?:'(?!'')[^']*)*)''' | '(?P<short>[^'\n]*)' | (?P<other>"[^"\\\n]*"|true|false) )[ \t]*$
+    | \#[^\n]* | \s+""",
+    re.MULTILINE | re.VERBOSE,
+)
+
+
+def _load_words(path: Path, name: str) -> dict[str, Any]:
+    """A word file in its plain form: parts, and texts in single quotes. Anything else is left to the TOML reader, which
+    gives the same for these files and takes many times as long."""
+    return plain_toml(path.read_text(encoding="utf-8")) or load_toml(path, name)
+
+
+def plain_toml(text: str) -> dict[str, Any] | None:
+    """A word file as a table, None where it is not in the plain form."""
+    table: dict[str, Any] = {}
+    part: dict[str, Any] = table
+    end = 0
+    for found in _ENTRY.finditer(text):
+        if found.start() != end:
+            return None
+        end = found.end()
+        if found["part"]:
+            if found["part"] in table:
+                return None
+            part = table[found["part"]] = {}
+        elif found["key"]:
+            entry = found["key"]
+            value = found["long"] if found["long"] is not None else found["short"]
+            if entry in part:
+                return None
+            part[entry] = (
+                value if value is not None else {"true": True, "false": False}.get(found["other"], found["other"][1:-1])
+            )
+    return table if end == len(text) else None
+
+
+# ---------------------------------------------------------------------------------------------- keys of wordings
+
+_COMMON_MARKS = "\u0301\u0300\u0302\u0303\u0308\u030a\u030c\u0327\u0328\u0306\u030b"
+_MARKS = re.compile("[\u0300-\u036f]")
+_LETTERS = (("ł", "l"), ("ø", "o"), ("đ", "d"), ("ð", "d"), ("ı", "i"), ("þ", "th"), ("œ", "oe"), ("æ", "ae"))
+
+
+def fold_block(text: str) -> str:
+    """A whole list of wordings folded at once: the keys that folding word by word gives, at a part of the cost."""
+    text = text.replace("-", " ").replace("'", " ").replace("’", " ")
+    if text.isascii():
+        return text.lower()
+    text = text.casefold()
+    for letter, plain in _LETTERS:
+        text = text.replace(letter, plain)
+    text = unicodedata.normalize("NFKD", text)
+    for mark in _COMMON_MARKS:
+        text = text.replace(mark, "")
+    return _MARKS.sub("", text)
+
+
+def key_of(found: list[Token]) -> str:
+    """The key of a run of tokens."""
+    return " ".join([token.text for token in found])
+
+
+def key(text: str) -> str:
+    """The key of a wording."""
+    return key_of(tokens(typeset(text)))
