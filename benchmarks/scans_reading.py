@@ -70,7 +70,7 @@ def score(drawn: tables.Drawn, page: Page) -> list[dict[str, str]]:
     for cell in drawn.cells:
         if not cell.is_value:
             continue
-        main, second = "", []
+        main, second, flagged = "", [], False
         if map_ is not None:
             x0, top = np.array([cell.box[0] - 10, cell.box[1] - 6, 1.0]) @ map_
             x1, bottom = np.array([cell.box[2] + 10, cell.box[3] + 6, 1.0]) @ map_
@@ -79,7 +79,11 @@ def score(drawn: tables.Drawn, page: Page) -> list[dict[str, str]]:
             second = [r.text for r in sorted(page.second, key=lambda r: r.box.x0)
                       if min(r.box.x1, x1) - max(r.box.x0, x0) > 0.5 * min(r.box.width, x1 - x0)
                       and top <= r.box.middle <= bottom]
-        rows.append({"truth": cell.text, "main": main, "second": " ".join(second), "kind": kind(cell.text, main, second)})
+            flagged = any(min(b.x1, x1) > max(b.x0, x0) and top <= b.middle <= bottom for b in page.lost)
+        found = kind(cell.text, main, second)
+        if flagged and found in ("agreed", "AGREED-WRONG"):
+            found = {"agreed": "right-held", "AGREED-WRONG": "wrong-held"}[found]
+        rows.append({"truth": cell.text, "main": main, "second": " ".join(second), "kind": found})
     return rows
 
 
@@ -106,7 +110,7 @@ def main() -> None:
     first, last = map(int, options.seeds.split("-"))
     details = open(options.details, "w", encoding="utf-8") if options.details else None
     total: Counter[str] = Counter()
-    print(f"{'class':12} figures  agreed  WRONG  main  second  neither  nothing  doubted  s/page")
+    print(f"{'class':12} figures  agreed  WRONG  held(right wrong)  main  second  neither  nothing  doubted  s/page")
     for name in options.classes.split(","):
         counts: Counter[str] = Counter()
         start = time.process_time()
@@ -120,7 +124,7 @@ def main() -> None:
             counts["ms"] += round(1000 * (time.perf_counter() - began))
             doubted += page.doubt is not None
             for row in score(drawn, page):
-                key = row["kind"] if page.doubt is None or row["kind"] != "AGREED-WRONG" else "doubted-wrong"
+                key = row["kind"] if page.doubt is None else "doubted-" + row["kind"]
                 counts[key] += 1
                 if details:
                     details.write(json.dumps({"class": name, "seed": seed, "doubt": bool(page.doubt), **row}) + "\n")
@@ -129,6 +133,7 @@ def main() -> None:
         figures = sum(n for k, n in counts.items() if k not in ("ms", "text"))
         total.update(counts)
         print(f"{name:12} {figures:7} {100 * counts['agreed'] / max(1, figures):6.1f}% {counts['AGREED-WRONG']:5} "
+              f"{counts['right-held']:10} {counts['wrong-held']:6} "
               f"{counts['main-right']:6} {counts['second-right']:6} {counts['neither']:7} {counts['nothing']:8} "
               f"{doubted:5}/{pages} {counts['ms'] / 1000 / pages:7.2f}", flush=True)
     print(dict(total))

@@ -8,8 +8,11 @@ from __future__ import annotations
 
 import os
 import shutil
+import site
+import struct
+import sysconfig
 import tempfile
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
@@ -35,7 +38,12 @@ WINDOWS_FOLDERS = (
 SECONDS_A_PAGE = 120
 LONGEST_SIDE = 32_000  # Tesseract refuses 32,768 pixels and more
 BLOCK = "--psm 6 --oem 1"
-TSV_CONFIDENCE, TSV_TEXT = 10, 11
+TSV_PAGE, TSV_CONFIDENCE, TSV_TEXT = 1, 10, 11
+# The older engine: a classifier of single letter shapes. It loses other marks than the network does, but needs the
+# "standard" data; the common fast data do not hold it.
+LEGACY = "tesseract-legacy"
+LEGACY_LINE = "--psm 7 --oem 0"
+LEGACY_SHAPES = 3  # where a data file states the place of its letter shapes
 
 
 class Seen(NamedTuple):
@@ -64,7 +72,58 @@ def read_block(image: Image.Image, dpi: float = 300.0, options: str = BLOCK) -> 
     if max(image.size) > LONGEST_SIDE or min(image.size) < 3:
         return []
     with _as_file(image) as path:
-        return list(_words(_run(path, f"{options} --dpi {round(dpi)}")))
+        return [word for _, word in _rows(_run(path, f"{options} --dpi {round(dpi)}"))]
+
+
+def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:
+    """Text and confidence (0..1) of pictures of one line each, by the older engine; ("", 0.0) for what it cannot read.
+
+    Call only where ``legacy_data()`` is not None. Raises like ``read_block``.
+    """
+    data = legacy_data()
+    if data is None or not images:
+        return [("", 0.0)] * len(images)
+    with tempfile.TemporaryDirectory(prefix="onebasis-") as folder:
+        paths = [Path(folder) / f"{index}.pgm" for index in range(len(images))]
+        for path, image in zip(paths, images, strict=True):
+            image.convert("L").save(path)
+        listing = Path(folder) / "lines.txt"
+        listing.write_text("\n".join(map(str, paths)), encoding="utf-8")
+        tsv = _run(str(listing), f'{LEGACY_LINE} --dpi 300 --tessdata-dir "{data}"')
+    found: list[list[Seen]] = [[] for _ in images]
+    for page, word in _rows(tsv):
+        if 1 <= page <= len(found):
+            found[page - 1].append(word)
+    return [
+        (" ".join(word.text for word in words), min((word.confidence for word in words), default=0.0))
+        for words in found
+    ]
+
+
+@cache
+def legacy_data() -> str | None:
+    """The folder with English data that the older engine can use, or None."""
+    folders = [Path(sysconfig.get_path("data")) / "share" / "tessdata", Path(site.getuserbase()) / "share" / "tessdata"]
+    if os.environ.get("TESSDATA_PREFIX"):
+        folders.append(Path(os.environ["TESSDATA_PREFIX"]))
+    program = find_program()
+    if program is None:
+        return None
+    folders.append(Path(program).parent / "tessdata")
+    folders += sorted(Path("/usr/share/tesseract-ocr").glob("*/tessdata"))
+    folders += [Path("/usr/share/tessdata"), Path("/usr/local/share/tessdata"), Path("/opt/homebrew/share/tessdata")]
+    return next((str(folder) for folder in folders if _holds_shapes(folder / "eng.traineddata")), None)
+
+
+def _holds_shapes(path: Path) -> bool:
+    """A data file starts with the number of its parts and the offset of each, -1 for one that it does not hold."""
+    try:
+        with path.open("rb") as file:
+            head = file.read(4 + 8 * (LEGACY_SHAPES + 1))
+        count, *offsets = struct.unpack(f"<i{LEGACY_SHAPES + 1}q", head)
+    except (OSError, struct.error):
+        return False
+    return bool(count > LEGACY_SHAPES and offsets[LEGACY_SHAPES] > 0)
 
 
 @contextmanager
@@ -97,11 +156,14 @@ def _run(path: str, options: str, language: str = "eng") -> str:
         raise TookTooLong(f"reading this page took more than {SECONDS_A_PAGE} seconds; scan it at 300 dpi") from error
 
 
-def _words(tsv: str) -> Iterable[Seen]:
+def _rows(tsv: str) -> Iterator[tuple[int, Seen]]:
+    """Page number and word of each word row."""
     for line in tsv.splitlines()[1:]:
         cells = line.split("\t")
         if len(cells) <= TSV_TEXT or not cells[TSV_TEXT].strip():
             continue
         left, top, width, height = (float(cell) for cell in cells[6:10])
         confidence = max(0.0, min(1.0, float(cells[TSV_CONFIDENCE]) / 100.0))
-        yield Seen(cells[TSV_TEXT].strip(), left, top, left + width, top + height, confidence)
+        yield int(cells[TSV_PAGE]), Seen(
+            cells[TSV_TEXT].strip(), left, top, left + width, top + height, confidence
+        )

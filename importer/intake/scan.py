@@ -1,62 +1,62 @@
-"""A prepared picture of a page -> words, second readings and what could not be read."""
+"""The picture of a page -> words, second readings, rules, what could not be read, and whether the page can be trusted."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
+from typing import TYPE_CHECKING
 
 import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second
-from importer.intake.prepare.cells import Cells, find_cells
-from importer.intake.prepare.page import A4_LONGER_SIDE, Prepared, prepare
+from importer.intake.cellwise import CellsRead, read_cells
+from importer.intake.prepare.page import A4_LONGER_SIDE, Prepared, UpsideDown, prepare
 from importer.words import Box, Page, SecondReading, Word
 
-MAIN_GLYPH = 32  # height of a figure in the picture for Tesseract, in pixels
-SURE_WORD = 0.8  # confidence of the main reader from which a word without digits is taken for one
+if TYPE_CHECKING:
+    from importer.intake.prepare.geometry import Grey
+
+MAIN_GLYPH = 32  # height of a figure in the picture for the main reader, in pixels
 SPECK_AREA = 3  # pixels of the prepared page; a decimal point has 5 and more
 MOST_SPECKS = 1500
-LINE_PAD = 0.5  # of the glyph height, around a cell for the second reader
+POOR_READING = 0.55  # mean confidence of a page that may stand on its head
+# The page gate.
+LEAST_AGREEMENT = 0.6
+LEAST_COMPARED = 6
+LEAST_AXIS_SHARE = 0.6
+LEAST_PRINT = 6.5  # height of a figure in pixels of the picture
+BETTER_COPY = (
+    "Ask for the original PDF, or for a scan at 300 dpi, or for a sharp photograph: page flat, filling the frame, "
+    "without shadow."
+)
 
 
-class Cell(NamedTuple):
-    """One cell of the page: box in pixels of the prepared page, the main reader's words in it."""
-
-    box: Box
-    words: tuple[ocr.Seen, ...]
-
-    @property
-    def text(self) -> str:
-        return " ".join(word.text for word in self.words)
-
-
-def read_page(grey: np.ndarray, number: int, dpi: float | None) -> Page:
+def read_page(grey: Grey, number: int, dpi: float | None) -> Page:
     """Read a grey picture (0 black .. 255 white) of one page."""
     height, width = grey.shape
     page = prepare(grey, dpi, second.upside_down)
-    if page is None:
+    if page is None or not len(page.marks):
         scale = 72.0 / dpi if dpi else A4_LONGER_SIDE / max(width, height)
         return Page(number, width * scale, height * scale, (), "ocr")
     words = read_words(page)
-    cells = with_words(find_cells(page.marks, page.upright_rules, page.glyph), words)
-    readings, lost = second_readings(page, cells)
+    if not second.can_tell_upside_down() and quality(words) < POOR_READING:
+        page, words = _better_turn(page, words, grey, dpi)
+    read = read_cells(page, words)
     return Page(
         number,
         page.width,
         page.height,
-        tuple(_word(word, page.points) for word in words),
+        tuple(_word(word, page.points) for word in read.words),
         "ocr",
         rules=_rules(page),
-        second=tuple(readings),
-        lost=tuple(lost),
+        second=tuple(SecondReading(r.text, scaled(r.box, page.points), r.reader, r.confidence) for r in read.readings),
+        doubt=doubt(page, read),
+        lost=tuple(scaled(box, page.points) for box in read.lost),
     )
 
 
 def read_words(page: Prepared) -> list[ocr.Seen]:
     """The main reader's words, in pixels of the prepared page."""
-    if not len(page.marks):
-        return []
     pad = round(1.5 * page.glyph)
     left, top = max(0, int(page.marks.x0.min()) - pad), max(0, int(page.marks.top.min()) - pad)
     right, bottom = int(page.marks.x1.max()) + pad, int(page.marks.bottom.max()) + pad
@@ -77,7 +77,7 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
     ]
 
 
-def _without_dirt(page: Prepared) -> np.ndarray:
+def _without_dirt(page: Prepared) -> Grey:
     """The page for the main reader: as it is, or freed of specks where they outnumber the print many times.
 
     Specks keep the main reader busy for minutes. The second reader always sees the page as it is.
@@ -86,58 +86,40 @@ def _without_dirt(page: Prepared) -> np.ndarray:
     if len(dirt) < MOST_SPECKS or len(dirt) < len(page.marks) / 2:
         return page.even
     cleaned = page.even.copy()
-    for x0, top, x1, bottom in zip(dirt.x0.tolist(), dirt.top.tolist(), dirt.x1.tolist(), dirt.bottom.tolist(),
-                                   strict=True):
+    for index in range(len(dirt)):
+        x0, top, x1, bottom = dirt.box(index)
         cleaned[max(0, top - 1) : bottom + 1, max(0, x0 - 1) : x1 + 1] = 255
     return cleaned
 
 
-def with_words(cells: Cells, words: Sequence[ocr.Seen]) -> list[Cell]:
-    """Give every cell the words whose middle lies in it."""
-    boxes = [Box(*map(float, box)) for box in zip(cells.x0, cells.top, cells.x1, cells.bottom, strict=True)]
-    held: list[list[ocr.Seen]] = [[] for _ in boxes]
-    if boxes:
-        edges = np.array(boxes)
-        for word in words:
-            x, y = (word.x0 + word.x1) / 2, (word.top + word.bottom) / 2
-            inside = (edges[:, 0] <= x) & (x <= edges[:, 2]) & (edges[:, 1] <= y) & (y <= edges[:, 3])
-            for index in np.flatnonzero(inside)[:1].tolist():
-                held[index].append(word)
-    return [Cell(box, tuple(sorted(own, key=lambda w: w.x0))) for box, own in zip(boxes, held, strict=True)]
+def quality(words: Sequence[ocr.Seen]) -> float:
+    """Mean confidence by characters (0.0 for no words)."""
+    letters = sum(len(word.text) for word in words)
+    return sum(word.confidence * len(word.text) for word in words) / letters if letters else 0.0
 
 
-def may_hold_figure(cell: Cell) -> bool:
-    """Whether a second look is worth its time: not at what is surely a word."""
-    text = cell.text
-    letters = sum(character.isalpha() for character in text)
-    if any(character.isdigit() for character in text) or letters < 3:
-        return text != "%"
-    return letters < 12 and min(word.confidence for word in cell.words) < SURE_WORD
+def _better_turn(
+    page: Prepared, words: list[ocr.Seen], grey: Grey, dpi: float | None
+) -> tuple[Prepared, list[ocr.Seen]]:
+    """Without a reader that tells head from foot the page is read both ways, and the better reading taken."""
+    head_down: UpsideDown = lambda _: True  # noqa: E731
+    turned = prepare(grey, dpi, head_down)
+    if turned is None:
+        return page, words
+    other = read_words(turned)
+    return (turned, other) if quality(other) > quality(words) else (page, words)
 
 
-def second_readings(page: Prepared, cells: Sequence[Cell]) -> tuple[list[SecondReading], list[Box]]:
-    """What the second reader sees in every cell that may hold a figure; and the cells that nobody could read."""
-    asked = [cell for cell in cells if may_hold_figure(cell)]
-    answers = second.read_cells([crop(page, cell.box) for cell in asked]) if second.available() else []
-    readings, lost = [], []
-    for index, cell in enumerate(asked):
-        box = scaled(cell.box, page.points)
-        answer = answers[index] if answers else second.Read("", 0.0)
-        if answer.text:
-            readings.append(SecondReading(answer.text, box, second.NAME, answer.confidence))
-        elif not cell.words:
-            lost.append(box)
-    return readings, lost
-
-
-def crop(page: Prepared, box: Box) -> Image.Image:
-    """A cell with a margin of plain paper."""
-    pad = round(LINE_PAD * page.glyph)
-    x0, top, x1, bottom = (round(edge) for edge in box)
-    inside = page.even[max(0, top - 1) : bottom + 1, max(0, x0 - 1) : x1 + 1]
-    framed = np.full((inside.shape[0] + 2 * pad, inside.shape[1] + 2 * pad), 255, dtype=np.uint8)
-    framed[pad:-pad, pad:-pad] = inside
-    return Image.fromarray(framed)
+def doubt(page: Prepared, read: CellsRead) -> str | None:
+    """Why nothing of the page can be taken without a look, with how to get a better copy; None for a good page."""
+    if page.axis_share < LEAST_AXIS_SHARE:
+        return f"It cannot be told which way the lines of this picture run. {BETTER_COPY}"
+    if 0.0 < page.print_pixels < LEAST_PRINT:
+        pixels = f"{page.print_pixels:.0f}"
+        return f"The print is too small in this picture: a figure is {pixels} pixels high. {BETTER_COPY}"
+    if read.compared >= LEAST_COMPARED and read.same < LEAST_AGREEMENT * read.compared:
+        return f"Two readings of this page agree on only {read.same} of {read.compared} figures. {BETTER_COPY}"
+    return None
 
 
 def scaled(box: Box, points: float) -> Box:

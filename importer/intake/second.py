@@ -41,6 +41,11 @@ def available() -> bool:
     return _recogniser() is not None
 
 
+def can_tell_upside_down() -> bool:
+    """Whether ``upside_down`` has what it needs."""
+    return _classifier() is not None
+
+
 def read_cells(crops: list[Image.Image]) -> list[Read]:
     """Read grey crops of one line each (dark on white); the answers come in the order of the crops."""
     loaded = _recogniser()

@@ -13,12 +13,10 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from importer.intake.prepare.ink import runs
-
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
-    from importer.intake.prepare.ink import Mask
+    from importer.intake.prepare.ink import Marks
 
     Floats = NDArray[np.float64]
 
@@ -29,34 +27,56 @@ EXPECTED = np.array([0.78, 0.39, 0.55, 0.82, -0.12, -0.03, -0.10])
 # How many figures' worth of evidence the expectation counts for.
 STIFFNESS = 2.0
 LEAST_FIGURES = 4
+NARROW = 40.0  # percentile of the pieces that starts the learning
+SAME_SIZE = 0.25
 # Of the page's own width of a point: half-way between 'no point' and 'a point' and a little more.
 SURPLUS = 0.62
+MOST_SURPLUS = 0.9
 LEAST_SURPLUS = 0.2
+SPECK = 0.28  # of the glyph height; smaller marks are points or dirt
+DASH_TO_SPACE = str.maketrans(dict.fromkeys(DASHES, " "))
 
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """A numeric piece of a cell: what was read in it and its ink's width over the height of its digits."""
+    """A numeric piece of a cell: what was read in it, the width of its ink and the height of its digits in pixels."""
 
     text: str
     width: float
+    height: float
 
 
-def pieces(ink: Mask, text: str) -> list[Piece]:
-    """The numeric pieces of a cell's ink, cut at its widest gaps where the reading has spaces."""
+def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
+    """The numeric pieces of a cell's marks, cut at the widest gaps where the reading has spaces and at range dashes."""
+    marks = marks.take(np.argsort(marks.x0, kind="stable"))
     tokens = text.split()
-    start, end = _columns(ink)
-    if not tokens or len(start) < len(tokens):
+    if not tokens or len(marks) < len(tokens):
         return []
-    cuts = np.sort(np.argsort(end[:-1] - start[1:], kind="stable")[: len(tokens) - 1])
-    bounds = np.split(np.arange(len(start)), cuts + 1)
+    gaps = marks.x0[1:] - np.maximum.accumulate(marks.x1)[:-1]
+    cuts = np.sort(np.argsort(-gaps, kind="stable")[: len(tokens) - 1]) + 1
     found = []
-    for token, part in zip(tokens, bounds, strict=True):
-        x0, x1 = int(start[part[0]]), int(end[part[-1]])
-        height = _digit_height(ink[:, x0:x1], start[part] - x0, end[part] - x0)
-        if _numeric(token) and height:
-            found.append(Piece(token, (x1 - x0) / height))
+    for token, part in zip(tokens, np.split(np.arange(len(marks)), cuts), strict=True):
+        own = marks.take(part)
+        own = own.take(np.maximum(own.width, own.height) >= SPECK * glyph)  # points and dirt have no say in a width
+        for piece, end in _ends(token, own, glyph):
+            height = float(end.height.max(initial=0))
+            if _numeric(piece) and height >= 0.5 * glyph:
+                found.append(Piece(piece, float(end.x1.max() - end.x0.min()), height))
     return found
+
+
+def _ends(token: str, marks: Marks, glyph: float) -> list[tuple[str, Marks]]:
+    """A range as its two ends, where its dash is to be seen; anything else as it is."""
+    ends = token[0] + token[1:].translate(DASH_TO_SPACE)
+    if " " not in ends.strip():
+        return [(token, marks)]
+    flat = np.flatnonzero((marks.height <= 0.3 * glyph) & (marks.width >= 0.2 * glyph))
+    flat = flat[(flat > 0) & (flat < len(marks) - 1)]
+    parts = ends.split(" ")
+    if len(flat) != 1 or len(parts) != 2:
+        return []
+    middle = int(flat[0])
+    return [(parts[0], marks.take(np.arange(middle))), (parts[1], marks.take(np.arange(middle + 1, len(marks))))]
 
 
 def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
@@ -64,32 +84,44 @@ def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
     flat = [piece for cell in cells for piece in cell]
     if len(flat) < LEAST_FIGURES:
         return [False] * len(cells)
-    counts = np.array([_counts(piece.text) for piece in flat])
-    widths = np.array([piece.width for piece in flat])
-    advance = _learnt(counts, widths)
-    surplus = widths - counts @ advance
+    surplus, point = surpluses(flat)
     spread = 1.4826 * float(np.median(np.abs(surplus - np.median(surplus))))
-    limit = max(LEAST_SURPLUS, SURPLUS * float(advance[1]), 3.5 * spread)
+    low, high = max(LEAST_SURPLUS, SURPLUS * point), max(LEAST_SURPLUS, MOST_SURPLUS * point)
+    limit = min(max(low, 3.5 * spread), high)
     wide = iter((surplus > limit).tolist())
     return [any([next(wide) for _ in cell]) for cell in cells]
 
 
+def surpluses(flat: Sequence[Piece]) -> tuple[Floats, float]:
+    """How much wider each piece is than its characters, and the width of a point, in heights of a digit."""
+    heights = np.array([piece.height for piece in flat], dtype=float)
+    usual = float(np.median(heights))
+    # one size of print is the rule: its middle height is surer than one piece's own, which is off by a pixel
+    heights = np.where(np.abs(heights - usual) <= SAME_SIZE * usual, usual, heights)
+    widths = np.array([piece.width for piece in flat]) / heights
+    counts = np.array([_counts(piece.text) for piece in flat])
+    advance = _learnt(counts, widths)
+    return widths - counts @ advance, float(advance[1])
+
+
 def _learnt(counts: Floats, widths: Floats) -> Floats:
-    """Least squares held near the expectation; figures that do not fit are left out of the second and third round."""
-    keep = np.ones(len(widths), dtype=bool)
-    advance = EXPECTED
+    """Least squares held near the expectation, from the narrower pieces: what was lost makes a piece wider only."""
+    ratio = widths / np.maximum(counts @ EXPECTED, 0.3)
+    expected = EXPECTED * float(np.percentile(ratio, NARROW))
+    advance = expected
     for _ in range(4):
+        surplus = widths - counts @ advance
+        keep = (surplus <= 0.12) & (surplus >= -0.35)
         a, b = counts[keep], widths[keep]
         pull = STIFFNESS * np.eye(len(EXPECTED))
-        advance = np.linalg.solve(a.T @ a + pull, a.T @ b + pull @ EXPECTED)
-        off = np.abs(widths - counts @ advance)
-        keep = off <= max(0.12, 2.5 * float(np.median(off)))
+        advance = np.linalg.solve(a.T @ a + pull, a.T @ b + pull @ expected)
     return advance
 
 
 def _numeric(token: str) -> bool:
     known = DIGITS + SEPARATORS + DASHES + SIGNS
-    return all(character in known for character in token) and any(character in DIGITS for character in token)
+    figure = all(character in known for character in token) and any(character in DIGITS for character in token)
+    return figure and not any(character in DASHES for character in token[1:])
 
 
 def _counts(token: str) -> list[float]:
@@ -98,17 +130,3 @@ def _counts(token: str) -> list[float]:
 
     ends = float((token[0] == "1") + (token[-1] == "1"))
     return [count(DIGITS), count(SEPARATORS), count(DASHES), count(SIGNS), ends, count("1") - ends, 1.0]
-
-
-def _columns(ink: Mask) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
-    _, start, end = runs(ink.any(axis=0)[None, :])
-    return start, end
-
-
-def _digit_height(ink: Mask, start: NDArray[np.int64], end: NDArray[np.int64]) -> float:
-    """The height of the tallest run of columns: a digit, or digits that touch."""
-    heights = []
-    for x0, x1 in zip(start.tolist(), end.tolist(), strict=True):
-        rows = np.flatnonzero(ink[:, x0:x1].any(axis=1))
-        heights.append(int(rows[-1] - rows[0]) + 1)
-    return float(max(heights, default=0))

@@ -217,6 +217,7 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
 
     def close() -> None:
         if run:
+            run[:0] = _rows_above(lines, run, used, terms)
             run[:0] = _captions_above(lines, run[0], used, terms)
             table = _headless(lines, run, page, terms)
             if table is not None:
@@ -236,6 +237,25 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             close()
     close()
     return tables
+
+
+def _rows_above(lines: Sequence[Line], run: Sequence[int], used: set[int], terms: Terms) -> list[int]:
+    """Rows of unknown names above the first known one, with section rows between them."""
+    found: list[int] = []
+    below = lines[run[0]]
+    for i in range(run[0] - 1, -1, -1):
+        line = lines[i]
+        if i in used or below.box.top - line.box.bottom > 2 * line.em or _is_prose(line, terms):
+            break
+        below = line
+        if len(line.cells) == 1:
+            continue
+        values = line.cells[1:]
+        plain = all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in values)
+        if not plain or terms.caption(line.cells[0].text.rstrip(": ")) or _is_header_line(line, terms):
+            break
+        found.insert(0, i)
+    return found
 
 
 def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Terms) -> list[int]:

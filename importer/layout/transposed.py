@@ -13,6 +13,8 @@ from importer.words import Page
 
 MAX_HEAD_LINES = 6
 HEAD_GAP = 1.5
+# Lines of one wrapped head are closer than this, in em; a lone text farther above is a title.
+WRAP_GAP = 0.6
 MIN_VALUES = 2
 # Columns without a label that are put up with: a remark, a figure of an unknown name.
 KNOWN_SHARE = 0.5
@@ -83,6 +85,8 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
         if below.box.top - line.box.bottom > 3 * line.em:
             break
         if 2 * _values(line, terms) > len(line.cells):
+            break
+        if len(line.cells) == 1 and heads and below.box.top - line.box.bottom > WRAP_GAP * line.em:
             break
         if any(cell.text.rstrip().endswith(":") or ": " in cell.text for cell in line.cells):
             break

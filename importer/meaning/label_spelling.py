@@ -139,7 +139,7 @@ def _nearest(token: Token, beside: tuple[str, str], words: Lexicon, spelling: _S
             return None, TOO_FAR
         return (near[0], 0.0) if len(near) == 1 else (None, 0.0)
     for seen, meant in _UMLAUTS:
-        if seen in text and text.replace(seen, meant) in spelling.known:
+        if seen in text[:-2] and text.replace(seen, meant) in spelling.known:
             return text.replace(seen, meant), 0.0
     if LOST in text:
         return _with_lost(text, words, spelling)

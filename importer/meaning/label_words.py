@@ -95,7 +95,7 @@ def understand(text: str, with_unit: bool = False) -> Wording:
     cleaned = clean(label, numbered=not _counted(label, words))
     known = words.labels.get(key_of(tokens(cleaned))) if words.labels else None
     cleaned, method = _without_method(cleaned)
-    found = [token for token in tokens(cleaned) if token.raw != "\n"]
+    found = _spelt_out([token for token in tokens(cleaned) if token.raw != "\n"], words)
     found, costs = respell(found, words)
     hits = _hits(found, costs, words)
     sizes = measures(found, [(hit.start, hit.end, _ideas_of(hit)) for hit in hits])
@@ -117,12 +117,33 @@ def _split(text: str, with_unit: bool) -> tuple[str, Unit | None, bool]:
         return text, unit, unit is not None
     # "Viscosity 8.6 °P" names a strength.
     strength = label[-1:].isdigit() and len(label) > 4
-    return label, unit, unit is not None and (unit.doubtful or strength)
+    return label, unit, unit is not None and (unit.doubtful or strength or _is_small_word(unit))
+
+
+def _is_small_word(unit: Unit) -> bool:
+    """ "PH DU MOÛT": DU is a word there."""
+    first = fold(unit.text.split(" ", 1)[0])
+    return any(FILLER in language.words.get(first, ()) for language in lexicon().languages)
 
 
 def _take_unit(text: str) -> tuple[str, Unit | None]:
     whole = parse_unit(text)
     return ("", whole) if whole is not None and whole.label != "never" else split_label(text)
+
+
+def _spelt_out(found: list[Token], words: Lexicon) -> list[Token]:
+    """Letters with stops as words of their own where a wording has them so: "i.d. TrS"."""
+    if not any(token.dotted for token in found):
+        return found
+    result: list[Token] = []
+    for token, following in zip(found, [*found[1:], None], strict=True):
+        letters = " ".join(token.text)
+        further = f"{letters} {following.text}" if following else ""
+        if token.dotted and (further in words.known or (letters in words.known and token.text not in words.known)):
+            result += [Token(fold(letter), letter, "word") for letter in token.raw]
+        else:
+            result.append(token)
+    return result
 
 
 _NUMBER_ONLY = re.compile(r"\W*(?:\d{1,2}\W*|[A-Za-z]\)\W*)")

@@ -108,6 +108,10 @@ def _verdict(wording: Wording, sections: tuple[Wording, ...], query: LabelQuery)
     if wording.parameter is not None:
         return Verdict(wording.parameter, True, 100.0, ideas=_first(wording))
     verdict = decide(wording, family, unit, value)
+    if not verdict.sure and query.unit is not None and query.unit.doubtful and query.unit.family is not None:
+        # A bare "EBC" beside a row is the unit of colour or the name of the method.
+        plain = decide(wording, named or query.unit.family, wording.unit, value)
+        verdict = plain if plain.sure else verdict
     for section in sections:
         verdict = with_section(verdict, wording, section, family, unit, value)
         if verdict.settled:

@@ -6,10 +6,12 @@ from functools import lru_cache
 
 from importer.meaning.labels import LabelQuery, recognise
 from importer.reading.numbers import read_number
+from importer.reading.values import split_number
 from importer.vocabulary.captions import column_roles, header_caption
 from importer.vocabulary.units import parse_unit, split_unit
 
 VALUE_KINDS = ("number", "range", "not-detected", "several")
+LENGTHS = ("mm", "in")
 MAX_LABEL = 120
 MAX_VALUE = 40
 # Captions below the first are no captions, below the second their entries are in doubt.
@@ -52,6 +54,11 @@ def _roles(text: str) -> tuple[str, ...]:
 def _is_label(text: str) -> bool:
     if not text or len(text) > MAX_LABEL or not any(c.isalpha() for c in text):
         return False
+    if _is_value(text):
+        # "> 2.5 mm" is the name of a sieve fraction; "8.4 EBC" is a value.
+        unit = split_unit(text)[1]
+        if unit is None or unit.code not in LENGTHS:
+            return False
     match = recognise(LabelQuery(text=text))
     return match.parameter is not None and match.state in ("sure", "doubtful")
 
@@ -64,7 +71,7 @@ def _is_value(text: str) -> bool:
         number = read_number(candidate, None)
         if number is not None and number.kind in VALUE_KINDS:
             return True
-    return False
+    return split_number(text) is not None
 
 
 @lru_cache(maxsize=8192)

@@ -10,7 +10,8 @@ from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
 from importer.printed import PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.rows import clean_label, readings_at, split_value, unread_beside
+from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 

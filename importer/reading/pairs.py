@@ -10,7 +10,8 @@ from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.printed import PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.rows import clean_label, readings_at, split_value, unread_beside
+from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.values import split_value
 from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.words import Box, Page
 
@@ -63,6 +64,8 @@ def _pieces(line: Line, terms: Terms) -> list[_Piece]:
     for cell in line.cells:
         run: list[int] = []
         for i, word in enumerate(cell.words):
+            if not run and word.text in (":", "：") and pieces and pieces[-1].colon:
+                continue
             run.append(i)
             if (word.text.endswith((":", "：")) and len(word.text) > 1) or word.text in (":", "："):
                 caption = _caption_tail(cell, run, terms)

@@ -15,13 +15,11 @@ from importer.models import Family
 from importer.printed import PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.panels import Panel, find_panels
+from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Box, Page, SecondReading
 
-_BRACKETED_LIMITS = re.compile(
-    r"^(?P<value>[^(\[]*\d[^(\[]*?)\s*[(\[](?P<limits>[^)\]]*\d[^)\]]*)[)\]]\s*(?P<rest>\S{0,12})$"
-)
 _NUMBERED = re.compile(r"^\s*\d{1,2}[.)]\s+(?=\S)")
 
 
@@ -246,31 +244,6 @@ def _figure(
         second=readings_at(page, cell.box),
         doubts=(*base.doubts, *unread_beside(page, cell.box)),
     )
-
-
-def split_value(text: str) -> tuple[str, str | None, str]:
-    """A value cell as (value, unit as printed or None, limits in brackets)."""
-    spec = ""
-    match = _BRACKETED_LIMITS.match(text.strip())
-    if match and parse_unit(match["limits"]) is None:
-        rest, unit = split_unit(match["value"].strip())
-        if unit is None and match["rest"]:
-            unit = parse_unit(match["rest"])
-            unit_text = match["rest"] if unit is not None else None
-        else:
-            unit_text = _unit_text(match["value"].strip(), rest) if unit is not None else None
-        return rest, unit_text, match["limits"]
-    value, found = split_unit(text.strip())
-    if found is None:
-        return text.strip(), None, spec
-    return value, _unit_text(text.strip(), value), spec
-
-
-def _unit_text(whole: str, value: str) -> str:
-    """What was taken off ``whole`` to leave ``value``: the unit as printed."""
-    if whole.startswith(value):
-        return whole[len(value) :].strip(" ,()[]")
-    return whole.replace(value, " ", 1).strip(" ,()[]")
 
 
 def readings_at(page: Page, box: Box) -> tuple[SecondReading, ...]:

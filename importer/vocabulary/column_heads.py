@@ -10,7 +10,7 @@ from typing import Any
 
 from importer.data import mappings_folder
 from importer.errors import DataError
-from importer.vocabulary.header_captions import caption_table
+from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.result_words import plain_word
 from importer.vocabulary.unit_names import parse_plain
 from importer.vocabulary.units import split_label

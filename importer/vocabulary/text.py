@@ -77,6 +77,7 @@ _SPECIAL = str.maketrans(
     | {"’": "'"}
 )
 _SHARP_S = re.compile(r"(?<![^\W\d_])[ßẞ](?=$|[^\w]|[^\W\d_])")
+_NUMBER_SIGN = re.compile(r"(?<![^\W\d_])[Nn]\.?\s?[º°](?!\s?[CF]\b)")
 _LINE_END = re.compile(r"\r\n|[\r\x0b\x0c]")
 _CID = re.compile(r"\(cid:\d{1,6}\)")
 _HYPHENATED = re.compile(r"(?<=[^\W\d_]{2})-\s*\n\s*(?=[^\W\d_]{2})")
@@ -158,7 +159,7 @@ def typeset(text: str) -> str:
 
 
 def _clean_unicode(text: str) -> str:
-    text = unicodedata.normalize("NFC", repair(text))
+    text = _NUMBER_SIGN.sub("no ", unicodedata.normalize("NFC", repair(text)))
     for letter, name in _GREEK.items():
         if letter in text:
             text = text.replace(letter, f" {name} ")

@@ -234,7 +234,7 @@ def test_a_value_on_the_other_scale_is_never_certain(label: str, unit: str, valu
 
 
 @pytest.mark.parametrize(
-    ("label", "unit"), [("Moisture", "mPa·s"), ("Viscosity", "%"), ("Friability", "mg/L"), ("FAN", "EBC")]
+    ("label", "unit"), [("Moisture", "mPa·s"), ("Viscosity", "%"), ("Friability", "mg/L"), ("FAN", "WK")]
 )
 def test_a_unit_that_cannot_be_raises_doubt(label: str, unit: str) -> None:
     assert ask(label, unit).state == "doubtful"

@@ -20,6 +20,7 @@ from tests.sheets.exam_parts import (
     hyphenated,
     look_of,
     near,
+    negative_difference,
     phrase,
     phrases,
     places,
@@ -27,6 +28,7 @@ from tests.sheets.exam_parts import (
     shrunk,
     start,
     tint,
+    unit_beside,
     watermark,
     with_unit,
 )
@@ -174,7 +176,7 @@ def unit_cards(content: Content, look: Look) -> bytes:
                 pen.text(x, pen.y + i * 9.0, line, size=7.5, bold=True, align="center")
             text = row.cells[0].text
             pen.text(x, pen.y + tall + 2, text, size=shrunk(pen, text, width - 10, big), align="center")
-            pen.text(x, pen.y + tall + big * 1.2 + 3, row.unit, size=7.0, align="center", grey=0.3)
+            pen.text(x, pen.y + tall + big * 1.2 + 3, unit_beside(row), size=7.0, align="center", grey=0.3)
         pen.y += height
         pen.line(pen.left, pen.y - 4, pen.right, pen.y - 4, 0.4)
     return end(pen, content)
@@ -184,6 +186,7 @@ def unit_cards(content: Content, look: Look) -> bytes:
 def unit_before_value(content: Content, look: Look) -> bytes:
     """``Moisture ...... % 4.5``: the unit stands before the value."""
     rng = content.rng
+    negative_difference(content)
     pen = start(content, look)
     at = pen.left + (pen.right - pen.left) * rng.choice((0.6, 0.7))
     unit_width = max(pen.size_of(r.unit) for r in content.rows) + 6
@@ -197,8 +200,9 @@ def unit_before_value(content: Content, look: Look) -> bytes:
         x = pen.left + pen.text(pen.left, pen.y, lines[-1]) + 3
         if dotted:
             pen.text(x, pen.y, "." * max(0, int((at - 6 - x) / pen.size_of("."))))
-        pen.text(at, pen.y, row.unit)
-        value = at + (unit_width if aligned else pen.size_of(row.unit) + (4 if row.unit else 0))
+        unit = unit_beside(row)
+        pen.text(at, pen.y, unit)
+        value = at + (unit_width if aligned else pen.size_of(unit) + (4 if unit else 0))
         pen.text(value, pen.y, row.cells[0].text, bold=look.value_bold)
         pen.y += look.size * 1.55
     return end(pen, content)
@@ -274,15 +278,12 @@ def white_on_dark(content: Content, look: Look) -> bytes:
 
     def band(texts: list[str], xs: list[float]) -> None:
         tint(pen, pen.left, pen.y, edges[-1], pen.y + step + 6, dark)
-        for x, text in zip(xs, texts, strict=True):
-            pen.text(x + 3, pen.y + 3, text, bold=True, grey=1.0)
+        for x, right, text in zip(xs, [*xs[1:], edges[-1]], texts, strict=True):
+            size = shrunk(pen, text, right - x - 5, pen.look.size, True)
+            pen.text(x + 3, pen.y + 3, text, bold=True, grey=1.0, size=size)
         pen.y += step + 6
 
-    heads = [c.title for c in table.columns]
-    for k in range(len(heads)):  # the head is one line high
-        while pen.size_of(heads[k], bold=True) > table.columns[k].width - 4 and " " in heads[k]:
-            heads[k] = heads[k].rsplit(" ", 1)[0]
-    band(heads, edges[:-1])
+    band([c.title for c in table.columns], edges[:-1])
     group = ""
     for n, (row, line) in enumerate(zip(content.rows, table.rows, strict=True)):
         height = table.height(pen, line, n)

@@ -38,6 +38,8 @@ def bands_with_limits(content: Content, look: Look) -> bytes:
     last = rng.random() < 0.6
     with_limits = rng.random() < 0.7
     many = rng.choice((5, 6, 7))
+    while len(content.rows) % many in (1, 2) and many > 4:
+        many -= 1
     for at in range(0, len(content.rows), many):
         rows = content.rows[at : at + many]
         lines = [[captions["unit"], *(r.unit for r in rows)]]
@@ -300,7 +302,9 @@ def sieve_strip(content: Content, look: Look) -> bytes:
     rng = content.rng
     pen = start(content, look_of(look, 9.0))
     sieves = [r for r in content.rows if r.concept.startswith("sieve")]
-    rest = [r for r in content.rows if not r.concept.startswith("sieve")]
+    if len(sieves) < 2:
+        sieves = []
+    rest = [r for r in content.rows if r not in sieves]
     first = rng.random() < 0.5
 
     def strip(at: Pen) -> None:
@@ -346,10 +350,7 @@ def _contradict(content: Content, row: Row) -> bool:
         label = basis_of_label(next(w for w in labels if "6" not in w))[0].replace("{b}", "")
         row.label = figure.label = label
         _mark(row, "nitrogen labelled protein")
-    elif row.concept == "soluble_nitrogen" and figure.unit == "mg/100 g":
-        row.unit = figure.unit_text = "%"
-        _mark(row, "unit contradicts the scale")
-    elif row.concept in ("hwe_dry", "hwe_as_is") and figure.unit == "L°/kg":
+    elif (row.concept == "soluble_nitrogen" and figure.unit == "mg/100 g") or (row.concept in ("hwe_dry", "hwe_as_is") and figure.unit == "L°/kg"):
         row.unit = figure.unit_text = "%"
         _mark(row, "unit contradicts the scale")
     elif row.concept == "viscosity":
@@ -375,7 +376,10 @@ def contradictions(content: Content, look: Look) -> bytes:
     rng.shuffle(rows)
     if any(r.concept == "total_protein" for r in content.rows):  # two rows of one name would be another riddle
         rows = [r for r in rows if r.concept != "total_nitrogen"]
-    done = [r for r in rows if _contradict(content, r)][: len(rows)]
+    done: list[Row] = []
+    for row in rows:
+        if len(done) < 2 and _contradict(content, row):
+            done.append(row)
     if done:
         for row in content.rows:
             if row.group in ("nitrogen", "chemical") and row not in done:

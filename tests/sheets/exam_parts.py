@@ -10,6 +10,7 @@ from tests.sheets.draw import Look, Pen, font_for, with_rules
 from tests.sheets.headers import Entry
 from tests.sheets.numbers import number
 from tests.sheets.rows import Row
+from tests.sheets.targets import targets
 from tests.sheets.truth import TruthFigure, TruthRow
 
 Colour = tuple[float, float, float]
@@ -135,10 +136,34 @@ def doubt(row: Row, why: str) -> None:
             figure.certainty, figure.why = "either", why
 
 
+def negative_difference(content: Content) -> None:
+    """Now and then coarse extract comes out above fine extract: the difference is negative."""
+    row = next((r for r in content.rows if r.concept == "fine_coarse_difference"), None)
+    figure = figure_of(row) if row else None
+    names = {r.concept for r in content.rows}
+    if row is None or figure is None or figure.unit != "%" or content.rng.random() < 0.5:
+        return
+    if any(n.startswith("extract_coarse") for n in names):
+        return
+    sign = content.rng.choice(("-", "- ", "−"))
+    value = content.rng.choice((0.1, 0.2, 0.3))
+    figure.value = row.cells[0].text = sign + number(value, 1, content.comma)
+    figure.number = -value
+    figure.targets = targets("fine_coarse_difference", "%", figure.family, content.composer.mash, -value)
+    if figure.certainty == "sure":
+        figure.certainty, figure.why = "either", "negative difference"
+
+
+def unit_beside(row: Row, batch: int = 0) -> str:
+    """The unit as it stands right beside a value: none beside a word or a blank."""
+    truth = row.cells[batch].truth
+    said = truth is None or (isinstance(truth, TruthFigure) and truth.text is not None)
+    return "" if said else row.unit
+
+
 def with_unit(row: Row, batch: int = 0) -> str:
-    """``4.5 %``; only the value where there is no unit or no result."""
-    text = row.cells[batch].text
-    return f"{text} {row.unit}" if row.unit and row.cells[batch].truth is not None else text
+    """``4.5 %``; only the value where there is no unit or no number."""
+    return f"{row.cells[batch].text} {unit_beside(row, batch)}".strip()
 
 
 def _numbered(pen: Pen, content: Content, entries: list[Entry]) -> None:

@@ -27,7 +27,7 @@ ratio_kolbach: Index, Kolbach | Kolbach I. | Kolbach value (Kz.) | Proteolytic i
 ratio_snr: Ratio, soluble N : total N | TSN/TN | SNR (65 °C mash) | Soluble N ratio | Nitrogen modification (SNR)
 ratio_st: S : T | Soluble over total protein | Ratio sol./tot. protein (S/T) | SP/TP
 fan: Amino nitrogen, free (ninhydrin) | FAN in laboratory wort | Free alpha amino N | Free amino nitrogen, wort | F A N
-friability: Friability, friabilimeter | Friab. value | Friability test | FRI | Friabilimeter (8 min)
+friability: Friability, friabilimeter | Friab. value | Friability test | FRI~either | Friabilimeter (8 min)
 homogeneity: Homogeneity of friabilimeter residue | Homog. | Evenness (homogeneity) | Homogeneity, malt
 pug: PUG (partly unmodified) | Grains, partly unmodified | Part. unmod. grains | Residue > 2.2 mm (PUG)~either
 whole_grains: WUG | Whole grains (friabilimeter) | Corns, whole unmodified | Whole corns after friabilimeter

@@ -44,7 +44,7 @@ sieve_under_2_2: Passant 2,2 mm | Petits grains < 2,2 mm | Sous 2,2 mm
 thousand_corn_weight: Poids, mille grains | P.M.G. | Masse de 1000 grains
 hectolitre_weight: Masse volumique (hl) | Poids hl | Poids spécifique (PS)
 foreign_matter: Impuretés diverses | Graines étrangères | Matières, étrangères
-broken_grains: Grains, cassés | Grains endommagés | Casse
+broken_grains: Grains, cassés | Grains endommagés | Casse~either
 dms_precursor: Précurseur (DMS) | DMS potentiel | S-méthylméthionine (en DMS)
 deoxynivalenol: DON (mycotoxine) | Mycotoxine DON
 zearalenone: ZEA | Mycotoxine ZEA
@@ -182,7 +182,7 @@ sieve_under_2_2: Doorval 2,2 mm | Beneden 2,2 mm | Afval < 2,2 mm
 thousand_corn_weight: Gewicht 1000 korrels | D.K.G. | Duizendkorrelmassa
 hectolitre_weight: Stortgewicht (hl) | hl-massa | Hectoliterg.
 foreign_matter: Bijmengingen | Vreemd materiaal
-broken_grains: Korrels, gebroken | Halve en gebroken korrels | Breuk
+broken_grains: Korrels, gebroken | Halve en gebroken korrels | Breuk~either
 dms_precursor: Voorloper DMS | DMS-voorl.
 deoxynivalenol: Mycotoxine DON | DON (vomitoxine)
 ochratoxin_a: Mycotoxine OTA | Ochratoxine-A
@@ -291,7 +291,7 @@ ratio_st: Proteína sol./tot. | Relación soluble/total
 fan: Nitrógeno amínico, libre | N amino libre | FAN del mosto | N α-amínico
 friability: Friab. | Friabilidad (friabilímetro, 8 min) | Prueba de friabilidad
 homogeneity: Homog. | Homogeneidad (friabilímetro) | Uniformidad (homogeneidad)
-glassy_grains: Granos, vítreos | Granos vítreos enteros | Vítreos
+glassy_grains: Granos, vítreos | Granos vítreos enteros | Vítreos~either
 whole_grains: Enteros (friabilímetro) | Granos, enteros
 pug: Parcialmente modificados | Granos parc. modificados (PUG)
 dp: Poder, diastásico | Pod. diastásico | Diastasa | Actividad diastásica
@@ -314,7 +314,7 @@ sieve_under_2_2: Pasa 2,2 mm | Fondo < 2,2 mm | Bajo 2,2 mm
 thousand_corn_weight: Peso, mil granos | P.M.G. | Masa de 1000 granos
 hectolitre_weight: Peso hl | Densidad aparente (hl)
 foreign_matter: Materias, extrañas | Semillas extrañas
-broken_grains: Granos, rotos | Granos dañados | Partidos
+broken_grains: Granos, rotos | Granos dañados | Partidos~either
 dms_precursor: Precursor (DMS) | DMS potencial
 deoxynivalenol: Micotoxina DON | DON (vomitoxina)
 ochratoxin_a: Micotoxina OTA | Ocratoxina-A

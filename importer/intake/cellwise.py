@@ -1,0 +1,182 @@
+"""Cell by cell: what the second reader says to the main reader's words, and what is left unread."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from PIL import Image
+
+from importer.intake import ocr, second, spacing
+from importer.intake.prepare.cells import find_cells
+from importer.intake.prepare.page import Prepared
+from importer.words import Box
+
+SURE_WORD = 0.8  # confidence of the main reader from which a word without digits is taken for one
+LONGEST_DOUBTFUL_WORD = 12
+# Of the glyph height, around a cell for the second reader.
+PAD_DOWN, PAD_ACROSS = 0.5, 0.3
+LEGACY_ENLARGE = 2
+# What letters a figure may have been misread as: only cells of these are worth a second look where no digit is.
+LIKE_DIGITS = frozenset("OoDQIil|!SsBZzgqeabG.,:;'’-–—−~_<>≤≥=+±°*/\\()[]{}$&@§¢£¥«»")
+FIGURE = re.compile(r"(?:<|>|≤|≥|[mM](?:ax|in)\.?)?\s*[-−–]?\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*%?")
+LEAST_CERTAINTY = 0.5
+DASHES = str.maketrans({"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"})
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """One cell of the page: box in pixels of the prepared page, the main reader's words in it."""
+
+    box: Box
+    words: tuple[ocr.Seen, ...]
+
+    @property
+    def text(self) -> str:
+        return " ".join(word.text for word in self.words)
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """A second reader's text for a cell."""
+
+    text: str
+    box: Box
+    reader: str
+    confidence: float
+
+
+@dataclass(frozen=True, slots=True)
+class CellsRead:
+    """The page's words after the comparison; second readings; places with unread ink; all in prepared pixels.
+
+    ``compared`` cells hold a digit in some reading, ``same`` of them read the same twice.
+    """
+
+    words: tuple[ocr.Seen, ...]
+    readings: tuple[Reading, ...]
+    lost: tuple[Box, ...]
+    compared: int
+    same: int
+
+
+def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
+    """Have every cell that may hold a figure read once more and compare.
+
+    A word of the main reader is replaced only where two readers of other kinds agree on another one, or where it is
+    no figure at all and the second reader sees one; such a reading is then not its own witness: only the third
+    reader's is reported beside it.
+    """
+    asked = [cell for cell in cells_of(page, words) if may_hold_figure(cell)]
+    main_kind = second.available()
+    answers = _second(page, asked)
+    differing = [i for i, answer in enumerate(answers) if answer.text and not alike(answer.text, asked[i].text)]
+    third = _legacy(page, [asked[i] for i in differing]) if main_kind and ocr.legacy_data() else []
+    thirds = dict(zip(differing, third, strict=False))
+    kept = {id(word): word for word in words}
+    added: list[ocr.Seen] = []
+    readings, lost = [], []
+    name = second.NAME if main_kind else ocr.LEGACY
+    for index, (cell, answer) in enumerate(zip(asked, answers, strict=True)):
+        witness = thirds.get(index)
+        confirmed = witness is not None and alike(witness.text, answer.text) and _has_digit(answer.text)
+        if _takes_over(cell, answer, confirmed, page.glyph):
+            for word in cell.words:
+                kept.pop(id(word), None)
+            added.append(ocr.Seen(answer.text, *cell.box, answer.confidence))
+            if witness is not None and confirmed:
+                readings.append(Reading(witness.text, cell.box, ocr.LEGACY, witness.confidence))
+        elif answer.text and (cell.words or answer.confidence >= LEAST_CERTAINTY):
+            readings.append(Reading(answer.text, cell.box, name, answer.confidence))
+        elif not cell.words:
+            lost.append(cell.box)
+    lost += _too_wide(page, asked, answers)
+    figures = [i for i, answer in enumerate(answers) if _has_digit(answer.text) or _has_digit(asked[i].text)]
+    same = sum(alike(answers[i].text, asked[i].text) for i in figures)
+    return CellsRead((*kept.values(), *added), tuple(readings), tuple(lost), len(figures) if answers else 0, same)
+
+
+def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
+    """The cells of a page, each with the words whose middle lies in it."""
+    found = find_cells(page.marks, page.upright_rules, page.glyph)
+    boxes = [Box(*map(float, box)) for box in zip(found.x0, found.top, found.x1, found.bottom, strict=True)]
+    held: list[list[ocr.Seen]] = [[] for _ in boxes]
+    if boxes:
+        edges = np.array(boxes)
+        for word in words:
+            x, y = (word.x0 + word.x1) / 2, (word.top + word.bottom) / 2
+            inside = (edges[:, 0] <= x) & (x <= edges[:, 2]) & (edges[:, 1] <= y) & (y <= edges[:, 3])
+            for index in np.flatnonzero(inside)[:1].tolist():
+                held[index].append(word)
+    return [Cell(box, tuple(sorted(own, key=lambda w: w.x0))) for box, own in zip(boxes, held, strict=True)]
+
+
+def may_hold_figure(cell: Cell) -> bool:
+    """Whether a second look is worth its time: a digit was read, or nothing, or scraps; not what is surely a word."""
+    text = cell.text
+    if not text or _has_digit(text):
+        return True
+    if len(text) > LONGEST_DOUBTFUL_WORD:
+        return False
+    return min(word.confidence for word in cell.words) < SURE_WORD or all(c in LIKE_DIGITS for c in text)
+
+
+def alike(one: str, other: str) -> bool:
+    """The same characters but for spaces, the decimal sign and the kind of dash."""
+    return bool(one) and _plain(one) == _plain(other)
+
+
+def _plain(text: str) -> str:
+    return "".join(text.translate(DASHES).split())
+
+
+def _has_digit(text: str) -> bool:
+    return any(character.isdigit() for character in text)
+
+
+def _takes_over(cell: Cell, answer: second.Read, confirmed: bool, glyph: float) -> bool:
+    """Whether the second reader's text is to stand in the main reader's place."""
+    figure = FIGURE.fullmatch(answer.text) is not None and answer.confidence >= LEAST_CERTAINTY
+    if not cell.words:
+        return figure or confirmed
+    slack = 0.6 * glyph
+    inside = all(cell.box.x0 - slack <= w.x0 and w.x1 <= cell.box.x1 + slack for w in cell.words)
+    return inside and (confirmed or (figure and not _has_digit(cell.text)))
+
+
+def _second(page: Prepared, cells: Sequence[Cell]) -> list[second.Read]:
+    if second.available():
+        return second.read_cells([crop(page, cell.box) for cell in cells])
+    return _legacy(page, cells) if ocr.legacy_data() else [second.Read("", 0.0)] * len(cells)
+
+
+def _legacy(page: Prepared, cells: Sequence[Cell]) -> list[second.Read]:
+    pictures = []
+    for cell in cells:
+        picture = crop(page, cell.box)
+        size = (picture.width * LEGACY_ENLARGE, picture.height * LEGACY_ENLARGE)
+        pictures.append(picture.resize(size, Image.Resampling.BILINEAR))
+    return [second.Read(text, confidence) for text, confidence in ocr.read_lines(pictures)]
+
+
+def crop(page: Prepared, box: Box) -> Image.Image:
+    """A cell with a margin of plain paper."""
+    down, across = round(PAD_DOWN * page.glyph), round(PAD_ACROSS * page.glyph)
+    x0, top, x1, bottom = (round(edge) for edge in box)
+    inside = page.even[max(0, top - 1) : bottom + 1, max(0, x0 - 1) : x1 + 1]
+    framed = np.full((inside.shape[0] + 2 * down, inside.shape[1] + 2 * across), 255, dtype=np.uint8)
+    framed[down:-down, across:-across] = inside
+    return Image.fromarray(framed)
+
+
+def _too_wide(page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read]) -> list[Box]:
+    """Cells whose ink is wider than what was read in it: a point or a sign was not seen."""
+    x, y = (page.marks.x0 + page.marks.x1) / 2, (page.marks.top + page.marks.bottom) / 2
+    found = []
+    for cell, answer in zip(cells, answers, strict=True):
+        x0, top, x1, bottom = cell.box
+        own = page.marks.take((x >= x0) & (x <= x1) & (y >= top) & (y <= bottom))
+        found.append(spacing.pieces(own, answer.text or cell.text, page.glyph))
+    return [cell.box for cell, wide in zip(cells, spacing.too_wide(found), strict=True) if wide]
