@@ -13,8 +13,6 @@ from importer.words import Page
 
 MAX_HEAD_LINES = 6
 HEAD_GAP = 1.5
-# Lines of one wrapped head are closer than this, in em; a lone text farther above is a title.
-WRAP_GAP = 0.6
 MIN_VALUES = 2
 # Columns without a label that are put up with: a remark, a figure of an unknown name.
 KNOWN_SHARE = 0.5
@@ -86,8 +84,6 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if 2 * _values(line, terms) > len(line.cells):
             break
-        if len(line.cells) == 1 and heads and below.box.top - line.box.bottom > WRAP_GAP * line.em:
-            break
         if any(cell.text.rstrip().endswith(":") or ": " in cell.text for cell in line.cells):
             break
         heads.insert(0, k)
@@ -156,9 +152,14 @@ def _joined(cells: Sequence[Cell], terms: Terms) -> str:
     whole = _text(ordered)
     for start in range(1, len(ordered)):
         # A title right above the heads is no part of them.
-        if not terms.is_label(whole) and terms.is_label(_text(ordered[start:])):
-            return _text(ordered[start:])
+        rest = _text(ordered[start:])
+        if not _is_known(whole, terms) and _is_known(rest, terms):
+            return rest
     return whole
+
+
+def _is_known(text: str, terms: Terms) -> bool:
+    return terms.is_label(text) or terms.caption(text) is not None
 
 
 def _text(cells: Sequence[Cell]) -> str:

@@ -55,6 +55,8 @@ def judge_family(analysis: PrintedAnalysis, clues: Sequence[Clue]) -> FamilyJudg
     hints += _count(clue.label_family for clue in clues)
     if stated:
         hints += stated
+    if not hints and mash is not None:
+        hints["EBC"] = 1
     if hints and _leads(hints):
         family = hints.most_common(1)[0][0]
         return FamilyJudgement(family, "inferred", _mash_of(family, mash), mash_stated, conflict=len(hints) > 1)

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
+from importer.vocabulary.caption_words import caption_table
+from importer.vocabulary.column_heads import head_table
 from importer.vocabulary.lexicon import Lexicon, concepts
 from importer.vocabulary.text import LOST, Token, fold
 
@@ -53,6 +56,8 @@ def _spelling(words: Lexicon) -> _Spelling:
     alike: dict[str, set[str]] = defaultdict(set)
     by_length: dict[int, list[str]] = defaultdict(list)
     near: dict[tuple[int, str], list[str]] = defaultdict(list)
+    # Words of captions and column heads are no misspelt labels ("votre", "Plombe").
+    others = {word for phrases in _other_phrases() for phrase in phrases for word in phrase.split(" ")}
     listed = sorted(word for word in known if len(word) >= SHORTEST and word.isalpha())
     for word, form in zip(listed, look("\n".join(listed)).split("\n"), strict=True):
         alike[form].add(word)
@@ -60,8 +65,16 @@ def _spelling(words: Lexicon) -> _Spelling:
         near[len(word), word[0]].append(word)
         near[len(word), word[-2:]].append(word)
     return _Spelling(
-        frozenset(known), {form: tuple(sorted(found)) for form, found in alike.items()}, dict(near), dict(by_length)
+        frozenset(known | others),
+        {form: tuple(sorted(found)) for form, found in alike.items()},
+        dict(near),
+        dict(by_length),
     )
+
+
+def _other_phrases() -> tuple[Iterable[str], ...]:
+    captions = caption_table()
+    return captions.worded, captions.doubtful_worded, head_table().words
 
 
 def look(word: str) -> str:

@@ -17,6 +17,8 @@ RELATING: Ideas = frozenset({"RATIO", "DIFFERENCE", "SLASH", "KOLBACH"})
 SURE, DOUBTFUL, GUESS = 100.0, 70.0, 30.0
 FUZZY_LETTERS = 8
 """Letters that a label must have before a misread word in it can be certain."""
+EXACT_LETTERS = 4
+"""Letters of exact words that a short misspelt one needs beside it to count for anything."""
 LEAST_SHARE = 0.5
 """Share of the letters of a label that must be explained before it counts as understood at all."""
 STANDING_ALONE: Ideas = frozenset({"DRY", "AS_IS", "WORT", "CONGRESS", "ISOTHERMAL_65", "T65", "EBC", "IOB", "ASBC"})
@@ -103,11 +105,23 @@ def _verdict(part: Part, evidence: _Evidence) -> Verdict:
     if part.share < LEAST_SHARE:
         rivals = tuple((c.parameter or "", GUESS) for c in named[:3])
         return Verdict(None, False, 10.0, rivals, "most of the label is not known", ideas=best.ideas)
+    if best.rule.doubt and part.unexplained:
+        rivals = tuple((c.parameter or "", GUESS) for c in named[:3])
+        return Verdict(None, False, 10.0, rivals, _lost(part.unexplained), ideas=best.ideas)
+    if _only_guessed(part) and unit_fits(best.parameter or "", evidence.unit) is not True:
+        rivals = tuple((c.parameter or "", GUESS) for c in named[:3])
+        return Verdict(None, False, 10.0, rivals, "the only word of the label is near a known one", ideas=best.ideas)
     doubts = [_rivalry(named, candidates), *_own_doubts(best, part, evidence)]
     if len(candidates) == len(named) and len(part.meanings) > 1:
         foreign = [ideas for ideas in part.meanings if not fitting(ideas, evidence.family) and _foreign([ideas])]
         doubts.append(f"it may be another figure: {_foreign(foreign)}" if foreign else "")
     return _finish(best, named[1:], [doubt for doubt in doubts if doubt], part, evidence)
+
+
+def _only_guessed(part: Part) -> bool:
+    """True where nothing but a misspelt word speaks for a figure: short words are too near each other for that."""
+    exact = part.explained - part.guessed
+    return part.guessed > 0 and exact < EXACT_LETTERS and (part.cost > 1 or part.explained < FUZZY_LETTERS)
 
 
 def _rivalry(named: list[Candidate], every: list[Candidate]) -> str:

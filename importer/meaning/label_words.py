@@ -20,6 +20,8 @@ MAX_READINGS = 12
 """Combinations of meanings of ambiguous words that are tried; more is prose."""
 MOST_TOKENS = 7
 """Tokens of the longest wordings that are looked for."""
+SHORT = 2
+"""Letters of a label that a number beside them makes doubtful."""
 FILLER: Ideas = frozenset({"FILLER"})
 
 
@@ -35,12 +37,17 @@ class Hit(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """A label or one half of it: the sets of ideas it can mean, most consistent first, and what is unexplained."""
+    """A label or one half of it: the sets of ideas it can mean, most consistent first, and what is unexplained.
+
+    ``explained`` are letters, ``guessed`` those of them that stand in misspelt words; ``cost`` is the distance of these
+    to the words they were read as. ``measured`` are the ideas that come from sizes and temperatures.
+    """
 
     meanings: tuple[Ideas, ...]
     unexplained: tuple[str, ...]
     explained: int
     cost: float = 0.0
+    guessed: int = 0
     measured: Ideas = frozenset()
 
     @property
@@ -246,7 +253,13 @@ def _part(
     explained = sum(len(found[i].text) for i in range(start, end) if found[i].kind == "word" and i in taken)
     explained += 3 * sum(1 for place in at if start <= place < end)
     measured = frozenset().union(*(ideas for place, ideas in at.items() if start <= place < end))
-    return Part(_combine(own, frozenset(fixed)), lost, explained, sum(hit.cost for hit in own), measured)
+    guessed = sum(len(found[i].text) for hit in own if hit.cost >= 1 for i in range(hit.start, hit.end))
+    bare = any(token.kind == "number" and i not in taken for i, token in enumerate(found[start:end], start))
+    if bare and explained <= SHORT:
+        # "N-1" is a year as well as a figure of nitrogen.
+        fixed.add("DOUBT")
+    cost = sum(hit.cost for hit in own)
+    return Part(_combine(own, frozenset(fixed)), lost, explained, cost, guessed, measured)
 
 
 def _combine(hits: list[Hit], fixed: Ideas) -> tuple[Ideas, ...]:

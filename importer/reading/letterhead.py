@@ -27,6 +27,7 @@ class _Words:
     maltsters: tuple[str, ...]
     legal_forms: tuple[str, ...]
     malts: tuple[str, ...]
+    stems: tuple[str, ...]
     not_malts: tuple[str, ...]
 
 
@@ -34,7 +35,7 @@ class _Words:
 def _words() -> _Words:
     with (mappings_folder() / "letterhead.toml").open("rb") as file:
         raw = tomllib.load(file)
-    return _Words(*(tuple(raw[name]) for name in ("maltsters", "legal_forms", "malts", "not_malts")))
+    return _Words(*(tuple(raw[name]) for name in ("maltsters", "legal_forms", "malts", "stems", "not_malts")))
 
 
 def _fold(text: str) -> str:
@@ -98,9 +99,9 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
             folded = _fold(text)
             if not text or len(text.split()) > 5 or terms.is_label(text) or terms.caption(text) or _is_company(folded):
                 continue
-            if not any(word in folded for word in _words().malts) or _has_word(folded, _words().not_malts):
+            if not _names_malt(folded) or _has_word(folded, _words().not_malts):
                 continue
-            if len(folded.split()) < 2 and folded in _words().malts[:11]:
+            if folded in _words().stems:
                 continue
             score = 1.0 + (line.em > 1.1 * _usual(cells)) + 0.5 * cell.bold
             if best is None or score > best[0]:
@@ -108,6 +109,12 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
     if best is None:
         return []
     return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0)]
+
+
+def _names_malt(folded: str) -> bool:
+    """True for a text with a word for malt, which may end a compound ("Weizenmalz"), or for a kind of malt."""
+    stems = tuple(_words().stems)
+    return any(word.endswith(stems) for word in re.findall(r"\w+", folded)) or _has_word(folded, _words().malts)
 
 
 def _is_company(folded: str) -> bool:

@@ -55,9 +55,12 @@ def caption_words(text: str) -> list[str]:
         text = _PLURAL.sub("", text)
     if not text.isascii():
         text = _NUMERO.sub("no ", text)
-    if "." in text:
-        text = _DOTTED.sub(lambda found: found[0].replace(".", "").replace(" ", ""), text)
-    return _WORD.findall(plain_word(text))
+    return _WORD.findall(plain_word(join_dotted(text)))
+
+
+def join_dotted(text: str) -> str:
+    """Makes one word of a dotted abbreviation: "P.O. number" becomes "PO number"."""
+    return _DOTTED.sub(lambda found: found[0].replace(".", "").replace(" ", ""), text) if "." in text else text
 
 
 def telling_words(words: list[str], table: CaptionTable) -> tuple[list[str], bool]:

@@ -10,7 +10,7 @@ from typing import Any
 
 from importer.data import mappings_folder
 from importer.errors import DataError
-from importer.vocabulary.caption_words import caption_table
+from importer.vocabulary.caption_words import caption_table, join_dotted
 from importer.vocabulary.result_words import plain_word
 from importer.vocabulary.unit_names import parse_plain
 from importer.vocabulary.units import split_label
@@ -43,7 +43,7 @@ _NUMERO = re.compile(r"\b[nN]\s?[°º]")
 
 
 def _tokens(text: str) -> Phrase:
-    return tuple(_TOKEN.findall(plain_word(_NUMERO.sub("no", text))))
+    return tuple(_TOKEN.findall(plain_word(join_dotted(_NUMERO.sub("no", text)))))
 
 
 def _phrases(raw: dict[str, Any], where: str) -> dict[Phrase, str]:
@@ -126,7 +126,13 @@ def _column_roles(text: str) -> tuple[str, ...]:
         roles = _roles_of(_tokens(rest)) if unit else None
     if roles is None:
         roles = _of_parts(text)
-    return tuple(role for role in ROLES if role in roles) if roles else ()
+    if not roles or (roles <= {"min", "max"} and _SIZE.search(text)):
+        return ()
+    return tuple(role for role in ROLES if role in roles)
+
+
+# "supérieur à 2,8 mm" is a sieve fraction.
+_SIZE = re.compile(r"\d\s?(?:mm|µm|/64)")
 
 
 def _roles_of(words: Phrase) -> set[str] | None:

@@ -54,9 +54,15 @@ def _header_caption(text: str) -> Found | None:
         return found
     parts = [part for part in _PARTS.split(body) if part and caption_words(part)]
     if len(parts) > 1:
-        parts = [part for part in parts if not _is_unit(part)]
+        if any(len(part) == 1 and part.isalpha() and not _in_brackets(part, body) for part in parts):
+            return None
+        parts = [parts[0], *(part for part in parts[1:] if not _is_unit(part))]
         return _of_parts(parts, colon) or _composed(words, colon)
     return _composed(words, colon) or misspelt_caption(words)
+
+
+def _in_brackets(part: str, text: str) -> bool:
+    return f"({part})" in text or f"[{part}]" in text
 
 
 def _is_unit(part: str) -> bool:
@@ -104,11 +110,7 @@ def _of_parts(parts: list[str], colon: bool) -> Found | None:
     found: list[Found | None] = []
     for part in parts:
         words = caption_words(part)
-        if len(words) == 1 and len(words[0]) == 1 and words[0].isascii() and words[0].isalpha():
-            return None
         found.append(_exact(words, colon) or _composed(words, colon))
-    if not found:
-        return None
     if found[0] is None:
         found = [
             hit if hit and hit[1] >= COMPOSED and len(part) >= SURELY else None

@@ -19,7 +19,7 @@ TITLES: tuple[Title, ...] = ("typical", "certificate", "specification")
 LONGEST_TITLE, LONGEST_NOTE = 120, 600
 """Characters: longer texts are not looked at."""
 _SHORT = 4
-"""Words: up to here a bare name ("EBC", "MEBAK 1.2") is a statement."""
+"""Words: up to here an abbreviation at the end ("db", "TrS") is a statement."""
 
 Phrase = tuple[str, ...]
 
@@ -43,6 +43,7 @@ class _Statements:
     names: dict[Family, _Phrases]
     numbers: dict[Family, _Phrases]
     methods: frozenset[str]
+    beside: frozenset[str]
     units: frozenset[str]
     mashes: dict[Mash, _Phrases]
 
@@ -84,6 +85,7 @@ def _statements() -> _Statements:
             names={family: _phrases(families[family]["names"], f"family.{family}") for family in FAMILIES},
             numbers={family: _phrases(families[family].get("numbers", []), f"family.{family}") for family in FAMILIES},
             methods=frozenset(plain_word(word) for word in families["methods"]),
+            beside=frozenset(plain_word(word) for word in families["beside"]),
             units=frozenset(plain_word(word) for word in families["units"]),
             mashes={
                 "congress": _phrases(raw["mash"]["congress"], "mash.congress"),
@@ -167,7 +169,8 @@ def _short_bases(words: Phrase) -> set[Basis]:
 def family_statement(text: str) -> Family | None:
     """The method family that a note or a method cell names; None where it names none or several.
 
-    A bare name in a longer text needs a word about methods beside it: "colour in EBC units" says nothing.
+    A bare name needs a word about methods beside it, or nothing of another kind: "colour in EBC units", "alpha-amylase
+    (ASBC)" say nothing of the sheet.
     """
     if not text or len(text) > LONGEST_NOTE:
         return None
@@ -182,10 +185,15 @@ def family_statement(text: str) -> Family | None:
         return None
     if sure:
         return sure[0]
-    about_units = any(word in said.units for word in words)
-    short = len(words) <= _SHORT or (len(words) <= 2 * _SHORT and any(word.isdigit() for word in words))
-    about_methods = short or any(word in said.methods for word in words)
+    about_units = any(word in said.units for word in words) or _is_figure(both[0], text)
+    other = [word for word in words if not word.isdigit() and (word,) not in said.names[both[0]].known]
+    about_methods = any(word in said.methods for word in words) or all(word in said.beside for word in other)
     return both[0] if about_methods and not about_units else None
+
+
+def _is_figure(family: Family, text: str) -> bool:
+    """True where the name stands behind a number and so is its unit: "Colour 3.5 EBC"."""
+    return re.search(rf"\d\s*°?\s*{family}(?!\w)", text, re.IGNORECASE) is not None
 
 
 @lru_cache(maxsize=4096)

@@ -1,4 +1,4 @@
-"""Makes sheets, reads them and reports: ``python -m tests.accuracy [--kept] [--count N] [--seed S] ...``."""
+"""Makes sheets, reads them and reports: ``python -m tests.accuracy [--kept | --exam] [--count N] [--seed S] ...``."""
 
 from __future__ import annotations
 
@@ -14,19 +14,21 @@ from importer.models import Sheet
 from tests.accuracy.compare import Comparison, compare
 from tests.accuracy.report import summary, tally, wrong_lines
 from tests.sheets import kinds, make_sheet
+from tests.sheets.exam_make import exam_kinds, make_exam
 
 Reader = Callable[[Path], Sheet]
 
 
 def run(
     read: Reader, count: int, seed: int, kept: bool, layout: str | None = None, language: str | None = None,
-    family: str | None = None,
+    family: str | None = None, exam: bool = False,
 ) -> Iterator[Comparison]:  # fmt: skip
     """Makes ``count`` sheets, the layout kinds in turn, and compares the reading of each with its truth."""
-    names = [layout] if layout else kinds(kept)
+    names = [layout] if layout else exam_kinds() if exam else kinds(kept)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(count):
-            made = make_sheet(seed + i, names[i % len(names)], language, family, kept=kept)
+            chosen = (seed + i, names[i % len(names)], language, family)
+            made = make_exam(*chosen) if exam else make_sheet(*chosen, kept=kept)
             path = Path(folder) / f"sheet-{seed + i}.pdf"
             path.write_bytes(made.pdf_bytes)
             yield compare(made.truth, read(path))
@@ -36,7 +38,8 @@ def run(
 def _arguments(argv: list[str] | None) -> argparse.Namespace:
     parser = argparse.ArgumentParser("python -m tests.accuracy", description="Measures how well made sheets are read.")
     parser.add_argument("--kept", action="store_true", help="use the layouts and wordings that are kept aside")
-    parser.add_argument("--reveal", action="store_true", help="with --kept: show what was wrong, too")
+    parser.add_argument("--exam", action="store_true", help="use unseen layouts and wordings")
+    parser.add_argument("--reveal", action="store_true", help="with --kept or --exam: show what was wrong, too")
     parser.add_argument("--count", type=int, default=200, help="how many sheets (200)")
     parser.add_argument("--seed", type=int, default=1, help="number of the first sheet (1)")
     parser.add_argument("--layout", help="one layout kind only")
@@ -58,9 +61,9 @@ def main(argv: list[str] | None = None) -> int:
         return 2
     start = time.process_time()
     chosen = (options.layout, options.language, options.family)
-    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen))
+    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen, exam=options.exam))
     spent = time.process_time() - start
-    blind = options.kept and not options.reveal
+    blind = (options.kept or options.exam) and not options.reveal
     groups = tally(found)
     print(summary(groups, ("layout",) if blind else ("layout", "language", "family")))
     print(f"{1000 * spent / max(len(found), 1):.0f} ms of processor time a sheet, making included")

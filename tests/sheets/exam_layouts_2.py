@@ -196,7 +196,8 @@ def turned_heads(content: Content, look: Look) -> bytes:
     for k, label in enumerate(labels):
         x = pen.left + first + k * width
         pen.line(x, pen.y, x, pen.y + tall)
-        turned(pen, x + width / 2 + size * 0.35, pen.y + tall - 4, label, shrunk(pen, label, tall - 7, size, True), True)
+        small = shrunk(pen, label, tall - 7, size, True)
+        turned(pen, x + width / 2 + size * 0.35, pen.y + tall - 4, label, small, True)
     pen.y += tall
     step = size * 1.9
     for b, own in enumerate(content.own):
@@ -340,6 +341,13 @@ def _mark(row: Row, why: str, **changes: object) -> None:
     figure.certainty, figure.why = "ambiguous", why
 
 
+# A unit that the figure cannot have, by what the row is and the unit that would be right.
+_UNFIT = {
+    ("soluble_nitrogen", "mg/100 g"): "%", ("hwe_dry", "L°/kg"): "%", ("hwe_as_is", "L°/kg"): "%",
+    ("viscosity", "mPa·s"): "mg/l", ("fan", "mg/L"): "%", ("fan", "mg/100 g"): "%", ("dp", "WK"): "min",
+}  # fmt: skip
+
+
 def _contradict(content: Content, row: Row) -> bool:
     """Makes the row contradict itself; an honest reader has to ask."""
     figure = figure_of(row)
@@ -350,18 +358,9 @@ def _contradict(content: Content, row: Row) -> bool:
         label = basis_of_label(next(w for w in labels if "6" not in w))[0].replace("{b}", "")
         row.label = figure.label = label
         _mark(row, "nitrogen labelled protein")
-    elif (row.concept == "soluble_nitrogen" and figure.unit == "mg/100 g") or (row.concept in ("hwe_dry", "hwe_as_is") and figure.unit == "L°/kg"):
-        row.unit = figure.unit_text = "%"
-        _mark(row, "unit contradicts the scale")
-    elif row.concept == "viscosity":
-        row.unit = figure.unit_text = "mg/l"
-        _mark(row, "unit contradicts the parameter")
-    elif row.concept == "fan":
-        row.unit = figure.unit_text = "%"
-        _mark(row, "unit contradicts the scale")
-    elif row.concept == "dp" and figure.unit == "WK":
-        row.unit = figure.unit_text = "min"
-        _mark(row, "unit contradicts the parameter")
+    elif (row.concept, figure.unit) in _UNFIT:
+        row.unit = figure.unit_text = _UNFIT[row.concept, figure.unit]
+        _mark(row, "unit contradicts the figure")
     else:
         return False
     return True

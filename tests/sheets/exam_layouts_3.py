@@ -25,7 +25,7 @@ from tests.sheets.exam_parts import (
 from tests.sheets.numbers import number
 from tests.sheets.rows import Row
 from tests.sheets.truth import TruthHeader
-from tests.sheets.wording import MAIN_LANGUAGES
+from tests.sheets.wording import LANGUAGES, MAIN_LANGUAGES
 
 
 @exam_layout("carried-over", Need(rows=(14, 26), limits=True), MAIN_LANGUAGES)
@@ -68,7 +68,8 @@ def _goods(content: Content) -> tuple[list[tuple[str, str]], list[list[str]], li
         (words[1], f"{rng.randint(100000, 999999)}"), (words[2], kilos(net + tare)), (words[3], kilos(tare)),
         (words[4], kilos(net)), (words[7], f"W {rng.randint(10000, 99999)}"), (words[8], f"{rng.randint(1000, 9999)}"),
         (words[9], f"+99 {rng.randint(100, 999)} {rng.randint(1000, 9999)}"),
-        (words[10], f"+99 {rng.randint(100, 999)} {rng.randint(1000, 9999)}"), (words[11], f"XX{rng.randint(10**8, 10**9)}"),
+        (words[10], f"+99 {rng.randint(100, 999)} {rng.randint(1000, 9999)}"),
+        (words[11], f"XX{rng.randint(10**8, 10**9)}"),
     ]  # fmt: skip
     lines = []
     total = 0.0
@@ -248,7 +249,7 @@ def _english(content: Content, row: Row, words: ExamWording) -> str:
     return content.rng.choice(choices).replace("{b}", "") if choices else ""
 
 
-@exam_layout("language-columns", Need(rows=(8, 17)), tuple(x for x in MAIN_LANGUAGES if x != "en") + ("sk", "pl", "pt"))
+@exam_layout("language-columns", Need(rows=(8, 17)), tuple(x for x in LANGUAGES if x != "en"))
 def language_columns(content: Content, look: Look) -> bytes:
     """The labels in the sheet's language and in English, each in a column of its own."""
     rng = content.rng
@@ -291,7 +292,8 @@ def typewriter(content: Content, look: Look) -> bytes:
         for n, part in enumerate(lines):
             rest = cells[1:] if n + 1 == len(lines) else [""] * (len(cells) - 1)
             padded = [part.ljust(widths[0])]
-            padded += [c.rjust(w) if k == 0 else c.ljust(w) for k, (c, w) in enumerate(zip(rest, widths[1:], strict=True))]
+            padded.append(rest[0].rjust(widths[1]))
+            padded += [c.ljust(w) for c, w in zip(rest[1:], widths[2:], strict=True)]
             text = between.join(padded).rstrip()
             if pen.y > pen.bottom:
                 pen.new_page()

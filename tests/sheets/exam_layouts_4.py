@@ -160,3 +160,39 @@ def value_first_lines(content: Content, look: Look) -> bytes:
         pen.y += look.size * 0.35
         doubt(row, "the value stands before the label")
     return end(pen, content)
+
+
+@exam_layout("value-over-limit", Need(limits=True, limit_share=0.9, rows=(8, 16)))
+def value_over_limit(content: Content, look: Look) -> bytes:
+    """A ruled cell holds the value and, on a line below it, the limits in brackets."""
+    rng = content.rng
+    look = look_of(look, 9.0, rules="grid", valign="top")
+    pen = start(content, look)
+    open_, close = rng.choice((("(", ")"), ("[", "]")))
+    unit_first = rng.random() < 0.5
+    columns = [230.0, 60.0, 110.0] if unit_first else [230.0, 110.0, 60.0]
+    heads = [content.head("label"), content.head("unit"), content.head("result")]
+    if not unit_first:
+        heads[1], heads[2] = heads[2], heads[1]
+    step = look.size * 1.18
+    rows: list[tuple[str, str, str, str]] = [(heads[0], heads[1], heads[2], "head")]
+    for r in content.rows:
+        second = f"{open_}{r.limit.spec}{close}" if r.limit.spec else ""
+        cells = (r.unit, r.cells[0].text) if unit_first else (r.cells[0].text, r.unit)
+        rows.append((r.label, *cells, second))
+    for label, b, c, second in rows:
+        lines = pen.wrap(label, columns[0] - 8, bold=second == "head")
+        height = max(len(lines), 1 if second in ("", "head") else 2) * step + 6
+        if pen.y + height > pen.bottom:
+            pen.new_page()
+        x = pen.left
+        for k, (wide, text) in enumerate(zip(columns, (label, b, c), strict=True)):
+            pen.box(x, pen.y, x + wide, pen.y + height)
+            for n, line in enumerate(lines if k == 0 else [text]):
+                size = shrunk(pen, line, wide - 6, look.size, second == "head")
+                pen.text(x + 3, pen.y + 3 + n * step, line, size=size, bold=second == "head")
+            if k == (2 if unit_first else 1) and second not in ("", "head"):
+                pen.text(x + 3, pen.y + 3 + step, second, size=shrunk(pen, second, wide - 6, look.size * 0.9))
+            x += wide
+        pen.y += height
+    return end(pen, content)

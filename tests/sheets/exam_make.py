@@ -44,9 +44,7 @@ _LOCAL_UNITS = {
 _ENGLISH = ("litre", "per", "units", "deg.", "tonne")
 
 
-def exam_layout(
-    name: str, need: Need | None = None, languages: tuple[str, ...] = ()
-) -> Callable[[Draw], Draw]:
+def exam_layout(name: str, need: Need | None = None, languages: tuple[str, ...] = ()) -> Callable[[Draw], Draw]:
     """Registers a layout kind of the exam. ``languages`` empty: all."""
 
     def register(draw: Draw) -> Draw:
@@ -60,8 +58,8 @@ def exam_layout(
 
 @cache
 def _texts(language: str) -> dict[str, dict[str, tuple[str, ...]]]:
-    for module in ("exam_wordings", "exam_wordings_2", "exam_wordings_3"):
-        texts: dict[str, str] = import_module(f"tests.sheets.{module}").TEXTS
+    for part in ("", "_2", "_3", "_4", "_5"):
+        texts: dict[str, str] = import_module(f"tests.sheets.exam_wordings{part}").TEXTS
         if language in texts:
             return parse(texts[language])
     return {}
@@ -137,5 +135,8 @@ def make_exam(seed: int, layout: str | None = None, language: str | None = None,
     family = family or rng.choice(families_of(language, kind))
     content = ExamComposer(rng, kind.name, language, family, seed).compose(kind.need)
     pdf = kind.draw(content, draw_look(rng))
+    for figure in (f for analysis in content.truth.analyses for f in analysis.figures):
+        if figure.why == "grouped digits":  # the other figures show which sign parts the decimals
+            figure.certainty = "either"
     content.truth.not_figures = content.not_figures
     return Made(pdf, content.truth)
