@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Literal, NamedTuple
 
-from importer.models import Family
+from importer.models import Family, Flag
 from importer.words import Box, SecondReading
 
 LimitWord = Literal["min", "max"]
+
+
+class Concern(NamedTuple):
+    """Something doubtful that was seen while a row was read: the flag that it raises and one plain sentence."""
+
+    flag: Flag
+    reason: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +45,7 @@ class PrintedFigure:
     column_unit: str | None = None
     confidence: float = 1.0
     second: tuple[SecondReading, ...] = ()
-    doubts: tuple[str, ...] = ()
+    doubts: tuple[Concern, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,6 +13,8 @@ from importer.words import Page
 
 MAX_HEAD_LINES = 6
 HEAD_GAP = 1.5
+# Lines of one wrapped head are closer than this share of their height.
+WRAP_GAP = 0.5
 MIN_VALUES = 2
 # Columns without a label that are put up with: a remark, a figure of an unknown name.
 KNOWN_SHARE = 0.5
@@ -149,17 +151,13 @@ def _joined(cells: Sequence[Cell], terms: Terms) -> str:
     ordered = sorted(cells, key=lambda cell: cell.box.middle)
     if _unit(cells, terms):
         ordered = ordered[:-1]
-    whole = _text(ordered)
-    for start in range(1, len(ordered)):
-        # A title right above the heads is no part of them.
-        rest = _text(ordered[start:])
-        if not _is_known(whole, terms) and _is_known(rest, terms):
-            return rest
-    return whole
-
-
-def _is_known(text: str, terms: Terms) -> bool:
-    return terms.is_label(text) or terms.caption(text) is not None
+    kept = ordered[-1:]
+    for cell in reversed(ordered[:-1]):
+        # A title above the heads is no part of them: it stands farther off than the lines of one head do.
+        if kept[0].box.top - cell.box.bottom > WRAP_GAP * cell.box.height:
+            break
+        kept.insert(0, cell)
+    return _text(kept)
 
 
 def _text(cells: Sequence[Cell]) -> str:

@@ -12,7 +12,7 @@ from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.units import split_unit
-from importer.words import Page
+from importer.words import Box, Page
 
 _MASS = re.compile(r"\d\s*(kg|t|to|tonnes?|lbs?|q)\b", re.IGNORECASE)
 DATE_KEYS = frozenset({"produced_on", "analysed_on", "delivered_on", "best_before"})
@@ -43,7 +43,7 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
     best = next((item for item in named if item[0].sure and item[2]), named[0])
     entry, value, sure = best
     rivals = {_plain(item[1]) for item in named if item[0].sure} - {_plain(value)}
-    trusted = pages[entry.page].reading != "ocr" if entry.page in pages else True
+    trusted = entry.page not in pages or _is_confirmed(entry, value, pages[entry.page])
     doubt = not sure or not entry.sure or bool(rivals) or entry.key == "date" or not trusted
     box = entry.box
     return HeaderField(
@@ -53,6 +53,21 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
         box=(round(box.x0, 1), round(box.top, 1), round(box.x1, 1), round(box.bottom, 1)),
         state="review" if doubt else "accepted",
     )
+
+
+def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
+    """True for a text layer, and on a scan where a second reader saw the same characters."""
+    if page.reading != "ocr":
+        return page.doubt is None
+    wanted = _plain(entry.text)
+    seen = [_plain(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
+    return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
+
+
+def _overlaps(reading: Box, box: Box) -> bool:
+    across = min(reading.x1, box.x1) - max(reading.x0, box.x0)
+    down = min(reading.bottom, box.bottom) - max(reading.top, box.top)
+    return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
 
 
 def _supported(entry: PrintedHeader) -> PrintedHeader:

@@ -10,6 +10,7 @@ from importer.meaning.label_choice import rules, unit_fits
 from importer.meaning.label_verdict import MINIMUM, Verdict, decide, with_section
 from importer.meaning.label_words import Wording, understand
 from importer.models import Family, Mash
+from importer.vocabulary.captions import family_statement
 from importer.vocabulary.lexicon import Ideas
 from importer.vocabulary.parameters import MoistureBasis, parameters
 from importer.vocabulary.units import Unit, parse_unit
@@ -104,6 +105,7 @@ def _verdict(wording: Wording, sections: tuple[Wording, ...], query: LabelQuery)
         or named
         or query.family
         or wording.method_family
+        or (family_statement(query.method) if query.method else None)
     )
     if wording.parameter is not None:
         return Verdict(wording.parameter, True, 100.0, ideas=_first(wording))

@@ -176,7 +176,7 @@ def _settle(
     specification: bool,
 ) -> Recognised:
     entry = parameters()[match.parameter or ""]
-    doubts = [Doubt("label-doubtful", reason) for reason in look.printed.doubts]
+    doubts = [Doubt(concern.flag, concern.reason) for concern in look.printed.doubts]
     if match.state == "doubtful":
         doubts.append(Doubt("label-doubtful", match.why or f"“{look.printed.label}” could mean something else."))
     own = _own_family(look)

@@ -12,7 +12,7 @@ from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row
 from importer.models import Family
-from importer.printed import PrintedFigure, PrintedHeader
+from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.panels import Panel, find_panels
 from importer.reading.values import split_value
@@ -198,7 +198,7 @@ def _base_figure(
         high=_text(row, panel.high),
         spec=_text(row, panel.spec),
         section=section,
-        doubts=(panel.doubt,) if panel.doubt else (),
+        doubts=(Concern("label-doubtful", panel.doubt),) if panel.doubt else (),
     )
 
 
@@ -257,11 +257,11 @@ def _covers(reading: Box, box: Box) -> bool:
     return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
 
 
-def unread_beside(page: Page, box: Box) -> tuple[str, ...]:
+def unread_beside(page: Page, box: Box) -> tuple[Concern, ...]:
     """A doubt where ink that nobody could read stands in or just left of a value."""
     reach = 1.2 * box.height
     for lost in page.lost:
         down = min(lost.bottom, box.bottom) - max(lost.top, box.top)
         if down > 0.2 * box.height and lost.x1 > box.x0 - reach and lost.x0 < box.x1:
-            return ("There is ink beside the figure that could not be read.",)
+            return (Concern("reading-doubtful", "There is ink beside the figure that could not be read."),)
     return ()

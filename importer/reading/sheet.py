@@ -10,7 +10,7 @@ from importer.layout.lines import Line, find_lines
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
-from importer.printed import PrintedAnalysis, PrintedFigure, PrintedHeader
+from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.events import Event
 from importer.reading.letterhead import letterhead_events
@@ -18,7 +18,7 @@ from importer.reading.pairs import free_events
 from importer.reading.rows import BatchColumns, table_events
 from importer.words import Page
 
-SHARED_DOUBT = "It is printed once for several batches."
+SHARED = Concern("label-doubtful", "It is printed once for several batches.")
 # Limits and ranges in this share of the rows, and no batch number: the sheet is a specification.
 SPECIFICATION_SHARE = 0.6
 _LIMIT_VALUE = re.compile(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min|bis|up to)", re.IGNORECASE)
@@ -173,7 +173,7 @@ def _analysis(
     for event in common:
         if event.figure is not None and not event.limits_only:
             figure = event.figure
-            results.append(replace(figure, doubts=(*figure.doubts, SHARED_DOUBT)) if lane is not None else figure)
+            results.append(replace(figure, doubts=(*figure.doubts, SHARED)) if lane is not None else figure)
     limits: list[PrintedFigure] = [
         event.figure for event in [*figures, *common] if event.figure is not None and event.limits_only
     ]

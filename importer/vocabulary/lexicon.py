@@ -75,7 +75,7 @@ class Lexicon:
         if key in self.known:
             return self._find(key, raw)
         stems = tuple(
-            Reading(found, one.name) for one in self.languages if one.stems and (found := _stem(one.stems, key))
+            Reading(found, one.name) for one in self.languages if one.stems and (found := self._stem(one.stems, key))
         )
         return (stems, False) if stems else None
 
@@ -97,6 +97,16 @@ class Lexicon:
             return tuple(words), False
         return tuple(loose), True
 
+    def _stem(self, stems: dict[str, Alternatives], key: str) -> Alternatives | None:
+        last = key.rfind(" ") + 1
+        for length in range(len(key), max(last + 2, len(key) - LONGEST_ENDING - 1), -1):
+            found = stems.get(key[:length])
+            if found:
+                ending = key[length:]
+                # "Extraktdiff" is no form of "Extrakt": a word of its own is joined on.
+                return None if len(ending) > 2 and ending in self.known else found
+        return None
+
     def cut(self, word: str) -> dict[str, tuple[str, ...]]:
         """A long word cut into known ones, by language, for the languages that write words together."""
         if len(word) < SHORTEST_COMPOUND:
@@ -107,15 +117,6 @@ class Lexicon:
     def meanings(self, language: str, word: str) -> Alternatives:
         """What a word means in one language; nothing where it has no meaning there."""
         return next((one.words.get(word, ()) for one in self.languages if one.name == language), ())
-
-
-def _stem(stems: dict[str, Alternatives], key: str) -> Alternatives | None:
-    last = key.rfind(" ") + 1
-    for length in range(len(key), max(last + 2, len(key) - LONGEST_ENDING - 1), -1):
-        found = stems.get(key[:length])
-        if found:
-            return found
-    return None
 
 
 @cache

@@ -303,6 +303,21 @@ def test_abbreviations_that_say_too_little(label: str) -> None:
     assert ask(label).state != "sure"
 
 
+@pytest.mark.parametrize(
+    ("label", "parameter"),
+    [
+        ("Extraktdiff.", "fine_coarse_difference"),
+        ("Würzefarbe", "colour"),
+        ("Malzeiweißgehalt", "total_protein"),
+        ("Kongresswürzeviskosität", "viscosity"),
+        ("Feinschrotextraktgehalt", "extract_fine_dry"),
+        ("Moutextract fijn", "extract_fine_dry"),
+    ],
+)
+def test_words_that_are_written_together(label: str, parameter: str) -> None:
+    assert describe(label, "EBC" if "farbe" in label else None, "EBC").parameter == parameter
+
+
 # ---------------------------------------------------------------------------------------------- sieves and temperatures
 
 

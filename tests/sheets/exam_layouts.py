@@ -34,6 +34,7 @@ from tests.sheets.exam_parts import (
 )
 from tests.sheets.numbers import number
 from tests.sheets.rows import Row
+from tests.sheets.truth import TruthHeader
 from tests.sheets.wording import MAIN_LANGUAGES
 
 
@@ -321,6 +322,7 @@ def crop_comparison(content: Content, look: Look) -> bytes:
     year = content.maker.year
     now = phrase(content, "crop").format(y=year)
     old = phrase(content, "oldcrop").format(y=year - 1)
+    content.analyses[0].header.setdefault("crop_year", TruthHeader(str(year), str(year), "either", required=False))
     roles = rng.choice((["label", "unit", "result"], ["label", "result", "unit"]))
     table = table_of(content, roles, pen)
     at = 2 if roles[2] == "result" else 1

@@ -319,7 +319,7 @@ def sieve_strip(content: Content, look: Look) -> bytes:
         if unit_row:
             lines.insert(0, [r.unit for r in sieves])
         size = at.look.size
-        Table([Column(h, "center", most=110.0) for h in heads], lines).draw(at)
+        Table([Column(h, "center", width=78.0) for h in heads], lines).draw(at)
         at.look = with_rules(at.look, size=size)
         at.y += size * 1.5
 

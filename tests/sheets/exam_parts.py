@@ -125,7 +125,10 @@ def near(content: Content, row: Row, low: float, high: float, batch: int = 0) ->
     text = row.cells[batch].text
     if value is None:
         return text
-    return number(value * content.rng.uniform(low, high), places(text), content.comma)
+    other = value * content.rng.uniform(low, high)
+    if row.unit.startswith("%") and value <= 100:
+        other = min(other, 100.0)
+    return number(other, places(text), content.comma)
 
 
 def doubt(row: Row, why: str) -> None:

@@ -1,0 +1,263 @@
+"""The store's one file: how it is opened, its tables, and how an older one is brought up to date.
+
+The tables are for reading, too: any SQLite program can open the file while onebasis works with it. Every column is
+explained beside it; `kind`, `state`, `flags` and units are those of the JSON (README). Times are UTC, ISO 8601. Paths
+are text, or a blob where a name is no valid Unicode.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import sqlite3
+from collections.abc import Iterator
+from pathlib import Path
+
+APPLICATION_ID = 0x6F6E6562  # "oneb", as PRAGMA application_id shows it
+BUSY_SECONDS = 30.0
+
+# One entry a version; an entry that was released is never changed, a later one is added.
+MIGRATIONS: tuple[str, ...] = (
+    """
+    CREATE TABLE documents (          -- one row a content: a sheet, or an email or archive that holds some
+        sha256   TEXT PRIMARY KEY,    -- of the content
+        name     TEXT NOT NULL,       -- file name at its first arrival
+        kind     TEXT NOT NULL CHECK (kind IN ('sheet', 'email', 'archive')),
+        size     INTEGER NOT NULL,    -- bytes
+        state    TEXT NOT NULL CHECK (state IN ('accepted', 'review', 'failed', 'passed-over')),
+        filed    TEXT,                -- where the original is, from the store's folder on; NULL: where it arrived
+        taken_at TEXT NOT NULL
+    ) WITHOUT ROWID;
+
+    CREATE TABLE arrivals (           -- one row each time that a content came in
+        id        INTEGER PRIMARY KEY,
+        sha256    TEXT NOT NULL REFERENCES documents (sha256),
+        container INTEGER REFERENCES arrivals (id),  -- the arrival of the email or archive that it was in
+        position  INTEGER NOT NULL DEFAULT 0,        -- place within that, from 1
+        way       TEXT NOT NULL CHECK (way IN ('inbox', 'bulk')),
+        path      NOT NULL,           -- the file it came in, absolute
+        name      TEXT NOT NULL,
+        modified  TEXT NOT NULL,      -- time of that file
+        sender    TEXT,               -- of the email it came with, and so on
+        subject   TEXT,
+        sent_at   TEXT,
+        arrived_at TEXT NOT NULL
+    );
+    CREATE INDEX arrivals_sha256 ON arrivals (sha256);
+    CREATE INDEX arrivals_container ON arrivals (container);
+
+    CREATE TABLE analyses (           -- one row an analysis, as read on the EBC basis
+        id            TEXT PRIMARY KEY,   -- as in the JSON: the same for the same content
+        sha256        TEXT NOT NULL REFERENCES documents (sha256),
+        number        INTEGER NOT NULL,   -- within its document, from 1
+        kind          TEXT NOT NULL,
+        state         TEXT NOT NULL,
+        supplier      TEXT, malt TEXT, batch TEXT, certificate TEXT, crop_year TEXT,
+        analysed_on   TEXT, produced_on TEXT, delivered_on TEXT,
+        dated         TEXT,               -- analysed, else produced, else delivered, else the day of its email or file
+        supplier_key  TEXT, malt_key TEXT, batch_key TEXT,   -- the same without case, spaces and marks, for comparing
+        sure          INTEGER NOT NULL,   -- 1: supplier and batch are not in doubt
+        method_family TEXT NOT NULL,
+        superseded_by TEXT REFERENCES analyses (id),         -- NULL: this one is current
+        change        INTEGER NOT NULL,   -- grows with every change of any analysis
+        program       TEXT NOT NULL,      -- version that read it
+        json          TEXT NOT NULL       -- the whole of it, as the JSON output shows it
+    ) WITHOUT ROWID;
+    CREATE INDEX analyses_sha256 ON analyses (sha256);
+    CREATE INDEX analyses_batch ON analyses (supplier_key, batch_key) WHERE superseded_by IS NULL;
+    CREATE INDEX analyses_change ON analyses (change);
+    CREATE INDEX analyses_dated ON analyses (dated);
+
+    CREATE TABLE figures (            -- one row a figure, with its evidence
+        analysis  TEXT NOT NULL REFERENCES analyses (id) ON DELETE CASCADE,
+        position  INTEGER NOT NULL,   -- printed figures first, then derived ones
+        parameter TEXT NOT NULL,
+        value     REAL, unit TEXT, family TEXT NOT NULL, bound TEXT, low REAL, high REAL, text TEXT,
+        state     TEXT NOT NULL,
+        flags     TEXT NOT NULL,      -- separated by spaces
+        derived   INTEGER NOT NULL,
+        estimated INTEGER NOT NULL,
+        label TEXT, printed TEXT, printed_unit TEXT,   -- as it stands on the sheet
+        page  INTEGER, box TEXT,      -- and where: x0 top x1 bottom, in points
+        PRIMARY KEY (analysis, position)
+    ) WITHOUT ROWID;
+    CREATE INDEX figures_parameter ON figures (parameter, state);
+
+    CREATE TABLE problems (           -- why a content, or a part of it, could not be read
+        sha256   TEXT NOT NULL REFERENCES documents (sha256) ON DELETE CASCADE,
+        position INTEGER NOT NULL,
+        code     TEXT NOT NULL,
+        message  TEXT NOT NULL,
+        PRIMARY KEY (sha256, position)
+    ) WITHOUT ROWID;
+
+    CREATE TABLE supersessions (      -- reissued certificates: same supplier and batch, other figures
+        newer   TEXT NOT NULL REFERENCES analyses (id),
+        older   TEXT NOT NULL REFERENCES analyses (id),
+        changes TEXT NOT NULL,        -- JSON: [{"parameter", "before", "after", "unit"}]; empty: the same figures again
+        PRIMARY KEY (newer, older)
+    ) WITHOUT ROWID;
+
+    CREATE TABLE corrections (        -- what a person said: laid over a reading, never into it
+        id        INTEGER PRIMARY KEY,
+        analysis  TEXT NOT NULL REFERENCES analyses (id),
+        target    TEXT NOT NULL,      -- 'figures/3', 'header/batch', 'unrecognised/0': a place in the JSON
+        action    TEXT NOT NULL CHECK (action IN ('confirm', 'change', 'reject', 'withdraw')),
+        value     TEXT,               -- JSON of what replaces it
+        person    TEXT,
+        remark    TEXT,
+        made_at   TEXT NOT NULL
+    );
+    CREATE INDEX corrections_analysis ON corrections (analysis);
+
+    CREATE TABLE renderings (         -- analyses on another basis, kept once they were asked for
+        id         TEXT NOT NULL REFERENCES analyses (id) ON DELETE CASCADE,
+        basis      TEXT NOT NULL,
+        estimates  INTEGER NOT NULL,
+        ratio_rule TEXT NOT NULL,
+        program    TEXT NOT NULL,
+        json       TEXT NOT NULL,
+        PRIMARY KEY (id, basis, estimates, ratio_rule)
+    ) WITHOUT ROWID;
+
+    CREATE TABLE filings (            -- moves that are planned: written before the first file is touched
+        id        INTEGER PRIMARY KEY,
+        sha256    TEXT NOT NULL REFERENCES documents (sha256),
+        arrival   INTEGER NOT NULL REFERENCES arrivals (id),
+        target    TEXT NOT NULL,      -- from the store's folder on
+        target_key TEXT NOT NULL UNIQUE,  -- without case: some file systems know no difference
+        note      TEXT,               -- text of the file that says why it is set aside
+        state     TEXT NOT NULL CHECK (state IN ('planned', 'done', 'left'))
+    );
+    CREATE INDEX filings_open ON filings (state) WHERE state = 'planned';
+    CREATE INDEX filings_sha256 ON filings (sha256);
+
+    CREATE TABLE removals (           -- files that leave the inbox once all that was in them is filed
+        arrival  INTEGER PRIMARY KEY REFERENCES arrivals (id),
+        path     NOT NULL,
+        sha256   TEXT NOT NULL
+    );
+
+    CREATE TABLE looked (             -- files of a bulk import that are dealt with; unchanged ones are not opened again
+        path     PRIMARY KEY,
+        size     INTEGER NOT NULL,
+        modified INTEGER NOT NULL,    -- nanoseconds
+        sha256   TEXT NOT NULL
+    ) WITHOUT ROWID;
+
+    CREATE TABLE history (            -- what happened, in order
+        id       INTEGER PRIMARY KEY,
+        at       TEXT NOT NULL,
+        event    TEXT NOT NULL,       -- taken, arrived-again, read, superseded, filed, set-aside, left, exported …
+        sha256   TEXT,
+        analysis TEXT,
+        detail   TEXT                 -- JSON or words
+    );
+    CREATE INDEX history_sha256 ON history (sha256);
+
+    CREATE TABLE exports (
+        id      INTEGER PRIMARY KEY,
+        at      TEXT NOT NULL,
+        wanted  TEXT NOT NULL,        -- JSON of what was asked for
+        change  INTEGER NOT NULL,     -- analyses up to this change were in it
+        count   INTEGER NOT NULL
+    );
+
+    CREATE TABLE counters (name TEXT PRIMARY KEY, value INTEGER NOT NULL) WITHOUT ROWID;
+    INSERT INTO counters VALUES ('change', 0);
+    """,
+)
+VERSION = len(MIGRATIONS)
+
+
+class StoreError(Exception):
+    """The store cannot be used; the message says why and what to do."""
+
+
+def connect(path: Path, *, durable: bool = True) -> sqlite3.Connection:
+    """Opens the store, making or updating it where that is needed. Raises StoreError.
+
+    With ``durable`` every commit is on the disk before anything goes on; without it the last ones may be lost, whole,
+    in a power cut (never when a process ends).
+    """
+    try:
+        connection = sqlite3.connect(path, timeout=BUSY_SECONDS, isolation_level=None)
+    except sqlite3.Error as error:
+        raise explained(path, error) from None
+    try:
+        connection.execute("PRAGMA journal_mode = WAL")
+        connection.execute("PRAGMA foreign_keys = ON")
+        connection.execute("PRAGMA trusted_schema = OFF")
+        connection.execute(f"PRAGMA synchronous = {'FULL' if durable else 'NORMAL'}")
+        migrate(connection, path)
+    except BaseException as error:
+        connection.close()
+        if isinstance(error, sqlite3.Error):
+            raise explained(path, error) from None
+        raise
+    return connection
+
+
+def migrate(connection: sqlite3.Connection, path: Path) -> None:
+    """Brings the tables to this program's version, each step whole or not at all."""
+    found = _version(connection, path)
+    for version, script in enumerate(MIGRATIONS[found:], found + 1):
+        with transaction(connection):
+            if _version(connection, path) >= version:
+                continue  # another process was faster
+            for statement in _statements(script):
+                connection.execute(statement)
+            connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+            connection.execute(f"PRAGMA user_version = {version}")
+
+
+def _version(connection: sqlite3.Connection, path: Path) -> int:
+    (version,) = connection.execute("PRAGMA user_version").fetchone()
+    (application,) = connection.execute("PRAGMA application_id").fetchone()
+    if version > VERSION:
+        raise StoreError(f"{path} was made by a newer onebasis. Install that one, or use another --store.")
+    if application not in (0, APPLICATION_ID) or (version == 0 and _has_tables(connection)):
+        raise StoreError(f"{path} is a database of another program. Use another --store.")
+    return int(version)
+
+
+def _has_tables(connection: sqlite3.Connection) -> bool:
+    return connection.execute("SELECT 1 FROM sqlite_schema LIMIT 1").fetchone() is not None
+
+
+def _statements(script: str) -> Iterator[str]:
+    """The statements of a script one by one; running it whole would end the transaction."""
+    pending = ""
+    for line in script.splitlines(keepends=True):
+        pending += line
+        if sqlite3.complete_statement(pending):
+            yield pending
+            pending = ""
+
+
+@contextlib.contextmanager
+def transaction(connection: sqlite3.Connection) -> Iterator[None]:
+    """All or nothing, and no other writer in between."""
+    connection.execute("BEGIN IMMEDIATE")
+    try:
+        yield
+    except BaseException:
+        with contextlib.suppress(sqlite3.Error):  # a full disk has rolled back already
+            connection.execute("ROLLBACK")
+        raise
+    connection.execute("COMMIT")
+
+
+def explained(path: Path, error: sqlite3.Error) -> StoreError:
+    """A database error in words that help."""
+    told = str(error)
+    if "full" in told:
+        remedy = "The disk is full. Free some space and run the same command again: it goes on where it was."
+    elif "readonly" in told or "unable to open" in told:
+        remedy = "Check that the folder is there and may be written to, or use another --store."
+    elif "locked" in told:
+        remedy = "Another program holds it. Close that one and try again."
+    elif "malformed" in told or "not a database" in told:
+        remedy = "It is damaged. Put back a copy from your backup, or use another --store."
+    else:
+        remedy = "Check the disk, then run the same command again."
+    return StoreError(f"The store {path} could not be used ({told}). {remedy}")
