@@ -36,3 +36,12 @@ WORKER_GROWTH = 600 * MIB
 
 MAX_NAME = 200
 """Characters of a file name that are shown or written."""
+
+MAX_PARCEL_DEPTH = 4
+"""How deep emails and archives may lie in each other: an archive in a forwarded email in an email is three."""
+
+MAX_PARCEL_ITEMS = 1000
+"""Files that one email or archive may hold, those further inside counted."""
+
+MAX_PARCEL_BYTES = 300 * MIB
+"""What all of them may come to once unpacked."""

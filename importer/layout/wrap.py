@@ -83,7 +83,7 @@ def _is_anchor(cells: dict[int, Cell], roles: Sequence[tuple[str, ...]], label: 
     for column, cell in cells.items():
         if column == label:
             continue
-        if known and _is_value_column(roles[column]) and cell.text.strip("-–— "):
+        if known and _is_value_column(roles[column]) and cell.text.strip("-–— ") and not terms.is_unit(cell.text):
             return True
         if (not known or not roles[column]) and terms.is_value(cell.text):
             return True

@@ -116,7 +116,7 @@ def respell(found: list[Token], words: Lexicon) -> tuple[list[Token], dict[int, 
 
 
 def _plain(token: Token, words: Lexicon) -> bool:
-    return token.text in words.known
+    return token.text in words.known or words.find(token.text, token.raw) is not None
 
 
 def _glued(found: list[Token], place: int) -> int:

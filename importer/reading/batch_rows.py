@@ -8,7 +8,7 @@ from dataclasses import replace
 from importer.layout.lines import Cell
 from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
-from importer.printed import PrintedFigure, PrintedHeader
+from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.values import split_value
@@ -30,13 +30,24 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
             limits[role] = {column: cell.text for column, cell in cells.items()}
     events: list[Event] = []
     named = [pair for pair in batches if looks_like_batch(_lane(table, pair[1], terms) or "")]
+    found = [pair for pair in batches if "result" in terms.roles(pair[1][min(pair[1])].text)]
     # A row without a batch number among rows that have one: a mean, limits, last year's figures.
-    batches = named or batches
+    batches = named or found or batches
+    unclear = not named and not found and len(batches) > 1
     for number, (index, cells) in enumerate(batches):
         lane = _lane(table, cells, terms) or f"row {table.page}.{index}"
         events += _headers(table, cells, lane, terms)
-        events += _figures(table, cells, lane, limits, page, terms, bare=len(batches) == 1 and number == 0)
+        figures = _figures(table, cells, lane, limits, page, terms, bare=len(batches) == 1 and number == 0)
+        events += [_unclear(event) for event in figures] if unclear else figures
     return events
+
+
+def _unclear(event: Event) -> Event:
+    """A figure of one of several rows that nothing tells apart."""
+    if event.figure is None:
+        return event
+    concern = Concern("label-doubtful", "More than one row could hold the result, and no batch number says which.")
+    return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
 
 
 def _row_role(cells: dict[int, Cell], terms: Terms) -> str | None:

@@ -18,6 +18,7 @@ from importer.words import Box, Page
 # A value under its caption begins within this many em below it.
 BELOW = 1.6
 _COLON = re.compile(r"[:：](?=\s|$)")
+_RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
 _MAX_CAPTION_WORDS = 6
 _SENTENCE_WORDS = 11
 
@@ -116,11 +117,27 @@ def _line_events(
     while i < len(pieces):
         piece = pieces[i]
         following = pieces[i + 1] if i + 1 < len(pieces) else None
-        label = clean_label(piece.text)
+        label = _label_of(piece, terms)
         if terms.is_label(label) and following is not None and not following.colon and _is_result(following, terms):
             event, step = _figure(label, piece, pieces, i, line, page, terms, section)
             yield event
             i += step
+            continue
+        after = pieces[i + 2] if i + 2 < len(pieces) else None
+        if terms.is_label(label) and following is not None and after is not None and not after.colon:
+            if terms.is_unit(following.text) and terms.is_value(after.text):
+                # "Moisture: % 4.5"
+                swapped = [piece, _Piece(f"{after.text} {following.text}", after.cell, False)]
+                event, _ = _figure(label, piece, swapped, 0, line, page, terms, section)
+                yield event
+                i += 3
+                continue
+        if _is_value_first(piece, following, after, terms):
+            assert following is not None
+            name = clean_label(following.text)
+            event, _ = _figure(name, following, [following, piece], 0, line, page, terms, section)
+            yield event
+            i += 2
             continue
         alone = _value_inside(piece, terms) if not piece.colon else None
         if alone is not None:
@@ -155,6 +172,22 @@ def _line_events(
                 )
                 yield Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry)
         i += 1
+
+
+def _label_of(piece: _Piece, terms: Terms) -> str:
+    """The text as a label; a bare running number before a known name is taken off ("20 Moisture")."""
+    label = clean_label(piece.text)
+    match = _RUNNING_NUMBER.match(label)
+    if match and terms.is_label(label[match.end() :]):
+        return label[match.end() :]
+    return label
+
+
+def _is_value_first(piece: _Piece, following: _Piece | None, after: _Piece | None, terms: Terms) -> bool:
+    """True for "4.5 %  Moisture": a value with its unit before the name, and nothing behind it."""
+    if following is None or piece.colon or following.colon or not _has_unit(piece.text, terms):
+        return False
+    return terms.is_label(clean_label(following.text)) and (after is None or _has_unit(after.text, terms))
 
 
 def _is_unknown_result(piece: _Piece, following: _Piece, label: str, terms: Terms) -> bool:
@@ -321,15 +354,30 @@ def _value_under(
     terms: Terms,
 ) -> Cell | None:
     """The value that stands under a label, as on cards: label in small type, value below it."""
-    if not terms.is_label(label) or any(terms.is_value(cell.text) for cell in line.cells):
+    if not terms.is_label(label) or any(_has_unit(cell.text, terms) for cell in line.cells if not terms.is_label(cell.text)):
         return None
-    cell = _below(piece, line, number, lines, used, terms)
+    cell = _below(piece, line, number, lines, used, terms) or _in_box_below(piece, line, number, lines, used, terms)
     if cell is not None and terms.is_unit(cell.text) and number + 1 < len(lines):
         unit = cell
         cell = _below(_Piece(unit.text, unit, False), lines[number + 1], number + 1, lines, used, terms)
         if cell is not None and terms.is_value(cell.text):
             return make_cell([*cell.words, *unit.words])
     return cell if cell is not None and terms.is_value(cell.text) else None
+
+
+def _in_box_below(
+    piece: _Piece, line: Line, number: int, lines: Sequence[Line], used: frozenset[int], terms: Terms
+) -> Cell | None:
+    """The only value of the next line between this label and the next one: a form whose boxes hold name and value."""
+    if number + 1 >= len(lines) or number + 1 in used:
+        return None
+    below = lines[number + 1]
+    if below.box.top - line.box.bottom > BELOW * line.em:
+        return None
+    later = [cell.box.x0 for cell in line.cells if cell.box.x0 > piece.cell.box.x0 + 1]
+    end = min(later, default=float("inf"))
+    inside = [cell for cell in below.cells if piece.cell.box.x0 - 1 <= cell.box.x0 < end - 1]
+    return inside[0] if len(inside) == 1 and terms.is_value(inside[0].text) else None
 
 
 def _continues(pieces: Sequence[_Piece], at: int, value: Cell, terms: Terms) -> bool:

@@ -175,6 +175,9 @@ def _panel(
             and not {"typical", "previous", "label"} & set(roles[i])
         ]
     unknown = [i for i in range(first, last) if "value" in roles[i] and i > label]
+    if not unknown:
+        # Values may stand before the names.
+        unknown = [i for i in range(first, last) if "value" in roles[i]]
     doubt: str | None = None
     batches = False
     if not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
@@ -193,6 +196,10 @@ def _panel(
         results += [(i, None) for i in unknown if is_batch(table.columns[i].head)]
         batches = True
     limits_only = False
+    crops = [i for i in range(first, last) if roles[i] == ("previous",) and i > label]
+    if not results and crops:
+        # Harvests side by side and no head that names the result: the first is taken, in doubt.
+        results, doubt = [(crops[0], None)], SEVERAL_RESULTS
     if not results:
         limits = [i for i in (low, high, spec) if i is not None]
         typical = _first(roles, first, last, "typical")

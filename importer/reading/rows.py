@@ -115,7 +115,8 @@ def _row_events(
 ) -> list[Event]:
     label_cell = row.cells.get(panel.label)
     label = clean_label(label_cell.text) if label_cell is not None else ""
-    section = (*row.section, *groups)
+    head = table.columns[panel.label].head
+    section = (*((head,) if head else ()), *row.section, *groups)
     if not label and groups:
         label = groups[-1]
     if not label and not any(

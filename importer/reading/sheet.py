@@ -67,6 +67,7 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
         line.text
         for line in lines
         if not any(line.box.top < y < line.box.bottom for y in rows)
+        and not terms.is_unit(line.text)
         and not (len(line.cells) > 1 and any(terms.is_label(cell.text) for cell in line.cells))
     ]
 
@@ -183,7 +184,8 @@ def _analysis(
     if not specification and not batch and results:
         bounded = sum(bool(_LIMIT_VALUE.search(figure.value)) or not figure.value for figure in results)
         specification = bounded >= SPECIFICATION_SHARE * len(results) and len(results) > 2
-    chosen = results or limits
+    chosen = results or ([_without_result(figure) for figure in limits] if batch else limits)
+    specification = specification and not batch
     pages = sorted({figure.page for figure in chosen} | {entry.page for entry in headers})
     lines = tuple(text for number in pages for text in notes.get(number, []))
     return PrintedAnalysis(
@@ -193,6 +195,12 @@ def _analysis(
         notes=lines,
         is_specification=specification,
     )
+
+
+def _without_result(figure: PrintedFigure) -> PrintedFigure:
+    """A row of limits or typical values on the sheet of a batch, where a result was expected."""
+    concern = Concern("label-doubtful", "The sheet is of a batch, but only limits or typical values were found for it.")
+    return replace(figure, doubts=(*figure.doubts, concern))
 
 
 def _headers(events: Sequence[Event]) -> list[PrintedHeader]:

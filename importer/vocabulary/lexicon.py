@@ -197,6 +197,9 @@ def _split(word: str, parts: frozenset[str], most: int) -> tuple[str, ...] | Non
 # ---------------------------------------------------------------------------------------------- building
 
 _PLAIN = re.compile(r"[a-z\u0430-\u0481\u048a-\u04ff]+(?: [a-z\u0430-\u0481\u048a-\u04ff]+)*")
+_IDEOGRAPHS = re.compile("[\u4e00-\u9fff]+")
+_LETTERS_AND_FIGURES = re.compile("[a-z0-9]+(?: [a-z0-9]+)*")
+_EDGE = re.compile("(?<=[a-z])(?=[0-9])|(?<=[0-9])(?=[a-z])")
 _SIMPLE_SHORT = re.compile(r"[A-Za-z]+(?:[ -][A-Za-z]+)*")
 _END = "\x1e"
 
@@ -230,11 +233,13 @@ class _Builder:
             meanings = _meanings(ideas, name)
             pieces = _pieces(wordings)
             if "*" in wordings:
-                stems = [_key_of_piece(piece.rstrip("*"), name) for piece in pieces if piece.endswith("*")]
+                stems = _keys([piece.rstrip("*") for piece in pieces if piece.endswith("*")], name)
                 _put(language.stems, stems, meanings, language, name)
                 pieces = [piece for piece in pieces if not piece.endswith("*")]
-            if "  " in wordings or not _PLAIN.fullmatch(" ".join(pieces)):
-                pieces = [_key_of_piece(piece, name) for piece in pieces]
+            if "  " in wordings:
+                pieces = [" ".join(piece.split()) for piece in pieces]
+            if not _all_plain(pieces):
+                pieces = _keys(pieces, name)
             _put(language.words, pieces, meanings, language, name)
 
     def _add_labels(self, parameter: str, wordings: str, name: str) -> None:
@@ -268,7 +273,22 @@ def _pieces(wordings: str) -> list[str]:
     return list(filter(None, pieces))
 
 
+def _all_plain(pieces: list[str]) -> bool:
+    """True where every folded wording is its own key. Asks the whole list at once, for there are thousands."""
+    letters = "".join(pieces).replace(" ", "")
+    return letters.isalpha() and (letters.isascii() or _PLAIN.fullmatch(letters) is not None)
+
+
+def _keys(pieces: list[str], name: str) -> list[str]:
+    """The keys of folded wordings; nearly all are their own."""
+    return [p if p.isascii() and p.replace(" ", "").isalpha() else _key_of_piece(p, name) for p in pieces]
+
+
 def _key_of_piece(piece: str, name: str) -> str:
+    if _IDEOGRAPHS.fullmatch(piece):
+        return " ".join(piece)
+    if _LETTERS_AND_FIGURES.fullmatch(piece):
+        return _EDGE.sub(" ", piece)
     found = piece if _PLAIN.fullmatch(piece) else key(piece)
     if not found:
         raise DataError(f"{name}: {piece!r} has no letters")
@@ -306,14 +326,17 @@ def _twice(name: str, word: str, language: str) -> str:
     return f"{name}: {word!r} already has another meaning in language {language!r}"
 
 
-@lru_cache(maxsize=4096)
 def _meanings(text: str, name: str) -> Alternatives:
+    meanings, wrong = _parse_meanings(text)
+    if wrong:
+        raise DataError(f"{name}: {wrong} is not an idea of mappings/concepts.toml")
+    return meanings
+
+
+@lru_cache(maxsize=4096)
+def _parse_meanings(text: str) -> tuple[Alternatives, str]:
+    """The ideas of an entry, and the names in it that are none."""
     known = concepts()
-    meanings: list[Ideas] = []
-    for part in text.split("|"):
-        ideas = frozenset(part.split())
-        wrong = ideas - known.plain - known.neutral - known.foreign.keys()
-        if wrong or not ideas:
-            raise DataError(f"{name}: {', '.join(wrong) or 'an empty name'} is not an idea of mappings/concepts.toml")
-        meanings.append(ideas)
-    return tuple(meanings)
+    meanings = tuple(frozenset(part.split()) for part in text.split("|"))
+    wrong = frozenset().union(*meanings) - known.plain - known.neutral - known.foreign.keys()
+    return meanings, ", ".join(sorted(wrong)) or ("" if all(meanings) else "an empty name")

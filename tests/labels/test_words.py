@@ -178,6 +178,23 @@ def test_folding_a_list_is_folding_each_word() -> None:
         assert fold_block(text) == " ".join(token.text for token in tokens(text))
 
 
+def test_keys_of_lists_are_keys_of_words() -> None:
+    """The quick ways to a key give what the tokens of a sheet's text give."""
+    for text in (
+        "moisture",
+        "t2 ht2",
+        "1000 kernels",
+        "1ere classe",
+        "b1",
+        "糖化时间",
+        "ph 值",
+        "вологість",
+        "no 1",
+        "1e sortering",
+    ):
+        assert module._keys([text], "") == [key(text)]
+
+
 def test_word_files_use_known_parts_and_ideas() -> None:
     names = sorted(path.name for path in (mappings_folder() / "words").glob("*.toml"))
     assert {"en.toml", "de.toml"} <= set(names)
