@@ -73,6 +73,13 @@ Strict = Annotated[bool, typer.Option("--strict", help="Exit with status 3 where
 TimeLimit = Annotated[
     float, typer.Option("--time-limit", metavar="SECONDS", min=1.0, help="Give up a file after so many seconds.")
 ]
+StoreFolder = Annotated[
+    Path | None, typer.Option("--store", metavar="FOLDER", help="The store's folder; ~/onebasis if nothing is said.")
+]
+Workers = Annotated[
+    int | None, typer.Option("--workers", metavar="NUMBER", min=1, help="Files read at once; one a core if left out.")
+]
+Folder = Annotated[Path, typer.Argument(metavar="FOLDER", exists=True, file_okay=False, help="The folder to take in.")]
 PrintJson = Annotated[bool, typer.Option("--json", help="Print JSON.")]
 
 
@@ -156,6 +163,108 @@ def demo(
             strict=strict,
             include_review=include_review,
         )
+
+    run(request)
+
+
+@app.command(epilog="Example: onebasis inbox ~/inbox --watch")
+def inbox(
+    folder: Folder,
+    store: StoreFolder = None,
+    watch: Annotated[bool, typer.Option("--watch", help="Go on until stopped, and take in what arrives.")] = False,
+    every: Annotated[
+        float, typer.Option("--every", metavar="SECONDS", min=1.0, help="With --watch, look at least so often.")
+    ] = 30.0,
+    settle: Annotated[
+        float,
+        typer.Option("--settle", metavar="SECONDS", min=0.1, help="A file is complete when it is still for so long."),
+    ] = 2.0,
+    workers: Workers = None,
+    strict: Strict = False,
+    time_limit: TimeLimit = MAX_SECONDS,
+) -> None:
+    """Take in what arrives in a folder.
+
+    Sheets, emails (.eml, .msg) and ZIP archives are read into the store. The originals leave the folder: they are filed
+    under supplier, year and batch; what needs a person or cannot be read is set aside with a note that says why.
+    """
+    from importer.commands import inbox as command
+    from importer.commands.run import run
+
+    request = command.Request(folder, store, watch, every, settle, workers, time_limit, strict)
+    run(lambda: command.inbox(request))
+
+
+@app.command(epilog="Example: onebasis bulk paperwork/2024")
+def bulk(
+    folder: Folder,
+    store: StoreFolder = None,
+    retry: Annotated[bool, typer.Option("--retry", help="Read once more what could not be read before.")] = False,
+    workers: Workers = None,
+    strict: Strict = False,
+    time_limit: TimeLimit = MAX_SECONDS,
+) -> None:
+    """Import a whole tree of paperwork.
+
+    Everything stays where it is. Run again after an interruption, or when files have been added: what is in the store
+    already is only looked at.
+    """
+    from importer.commands import bulk as command
+    from importer.commands.run import run
+
+    request = command.Request(folder, store, retry, workers, time_limit, strict)
+    run(lambda: command.bulk(request))
+
+
+@app.command(epilog="Example: onebasis export --supplier quillbrook --wide malts.csv")
+def export(
+    json_file: JsonFile = None,
+    csv_file: CsvFile = None,
+    wide_file: WideFile = None,
+    supplier: Annotated[
+        str | None, typer.Option("--supplier", help="Only of this supplier, or part of a name.")
+    ] = None,
+    malt: Annotated[str | None, typer.Option("--malt", help="Only of this malt, or part of a name.")] = None,
+    batch: Annotated[str | None, typer.Option("--batch", help="Only this batch, or part of a number.")] = None,
+    first_day: Annotated[
+        str | None, typer.Option("--from", metavar="DAY", help="Only from this day on, such as 2024-11-30.")
+    ] = None,
+    last_day: Annotated[str | None, typer.Option("--to", metavar="DAY", help="Only up to this day.")] = None,
+    since_last: Annotated[
+        bool, typer.Option("--since-last-export", help="Only what is new or changed since the same export before.")
+    ] = False,
+    superseded: Annotated[
+        bool, typer.Option("--superseded", help="Also certificates that a later one has taken the place of.")
+    ] = False,
+    store: StoreFolder = None,
+    basis: BasisOption = Basis.EBC,
+    no_estimates: NoEstimates = False,
+    ratio_rule: RatioOption = RatioRule.PUBLISHED,
+    strict: Strict = False,
+    include_review: IncludeReview = False,
+) -> None:
+    """Write stored analyses as JSON or CSV.
+
+    Without an output a table is printed. A day is that of the analysis where the sheet tells it.
+    """
+    from importer.commands import export as command
+    from importer.commands import read as outputs
+    from importer.commands.run import run
+
+    def request() -> int:
+        target = outputs.Request(
+            paths=(),
+            json=json_file,
+            csv=csv_file,
+            wide=wide_file,
+            basis=_family(basis),
+            estimates=not no_estimates,
+            ratio_rule=ratio_rule.value,
+            strict=strict,
+            include_review=include_review,
+        )
+        wanted = command.Wanted(supplier, malt, batch, first_day, last_day, superseded)
+        return command.export(command.Request(wanted, target, store, since_last))
 
     run(request)
 

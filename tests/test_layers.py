@@ -24,6 +24,7 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("pipeline", "walk"),
     ("worker",),
     ("guard",),
+    ("store",),
     ("commands",),
     ("cli",),
     ("__main__",),

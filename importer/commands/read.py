@@ -62,7 +62,7 @@ def demo(
 
 def read(request: Request) -> int:
     """Reads the sheets, writes the outputs, returns the exit status."""
-    _check_outputs(request)
+    check_outputs(request)
     with GuardedReader(request.seconds) as reader:
         reader.start()
         # Loaded now, while the reading process loads what it needs.
@@ -74,7 +74,7 @@ def read(request: Request) -> int:
             tell("No sheets were found there.")
         sheets = list(_read_all(reader, request, files))
     doc = document(sheets, request.basis)
-    _write(request, doc)
+    write_outputs(request, doc)
     _tell_outcome(request, doc, len(files))
     if request.strict and any(f.state == "review" for a in doc.analyses for f in (*a.figures, *a.derived)):
         return IN_REVIEW
@@ -101,7 +101,7 @@ def _closed_folder(found: Found) -> Sheet:
     return Sheet(problems=(Problem(file=name, code="damaged", message=message),))
 
 
-def _check_outputs(request: Request) -> None:
+def check_outputs(request: Request) -> None:
     """Refuses what cannot work before any time is spent on reading."""
     from importer.output.csv_out import schema_path
 
@@ -135,7 +135,7 @@ def _keep_sheets_safe(request: Request, files: list[Found]) -> None:
             raise UsageError(f"{option}: {target} is one of the sheets to read. Give another name.")
 
 
-def _write(request: Request, doc: Document) -> None:
+def write_outputs(request: Request, doc: Document) -> None:
     """Every output that was asked for; the table where nothing else goes to standard output."""
     from importer.output.atomic import write_text
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import email
 import email.header
 import email.utils
@@ -135,10 +136,8 @@ def _field(message: Message, name: str) -> str | None:
 def _decoded(text: str) -> str:
     """A field with its encoded words (RFC 2047) read; what cannot be read stays as it is."""
     text = " ".join(text[:_LONGEST_FIELD].split())
-    try:
+    with contextlib.suppress(HeaderParseError, LookupError, ValueError, UnicodeError):
         text = str(email.header.make_header(email.header.decode_header(text)))
-    except (HeaderParseError, LookupError, ValueError, UnicodeError):
-        pass
     raw = text.encode("utf-8", "surrogateescape").decode("utf-8", "replace")
     return "".join(c if c.isprintable() else " " for c in raw).strip()
 

@@ -89,7 +89,10 @@ def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:
             image.convert("L").save(path)
         listing = Path(folder) / "lines.txt"
         listing.write_text("\n".join(map(str, paths)), encoding="utf-8")
-        tsv = _run(str(listing), f'{LEGACY_LINE} --dpi 300 --tessdata-dir "{data}"')
+        try:
+            tsv = _run(str(listing), f'{LEGACY_LINE} --dpi 300 --tessdata-dir "{data}"')
+        except Damaged:  # one picture that it cannot digest ends its run; it is only ever a further opinion
+            return [("", 0.0)] * len(images)
     found: list[list[Seen]] = [[] for _ in images]
     for page, word in _rows(tsv):
         if 1 <= page <= len(found):
@@ -151,7 +154,7 @@ def _run(path: str, options: str, language: str = "eng") -> str:
     except pytesseract.TesseractError as error:
         if "load" in str(error) and "language" in str(error):
             raise NoTextAndNoOcr(f"Tesseract has no '{language}' data: install tesseract-ocr-{language}") from error
-        raise Damaged(f"Tesseract could not read this page ({error.message})") from error
+        raise Damaged(f"Tesseract could not read this page ({str(error.message)[-200:]})") from error
     except RuntimeError as error:  # pytesseract's own way to say that the time is up
         raise TookTooLong(f"reading this page took more than {SECONDS_A_PAGE} seconds; scan it at 300 dpi") from error
 

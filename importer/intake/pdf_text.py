@@ -26,6 +26,8 @@ BASELINE_SHIFT = 0.25
 BACKWARD = 0.35
 # Smaller than this is not meant to be read.
 SMALLEST_TYPE = 2.0
+# What pdfium gives for the hyphen of a word broken at the end of a line.
+LINE_HYPHEN = 2
 
 
 class Char(NamedTuple):
@@ -121,6 +123,8 @@ def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str],
     get_object, generated = pdfium.FPDFText_GetTextObject, pdfium.FPDFText_IsGenerated
     for i in range(pdfium.FPDFText_CountChars(text_page)):
         code = get_code(text_page, i)
+        if code == LINE_HYPHEN:
+            code = 45
         if code in (32, 160, 13, 10, 9) or code == 0xFFFE or code == 0xFEFF:
             if generated(text_page, i) != 1:
                 chars.append(_SPACE)

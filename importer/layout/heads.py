@@ -102,7 +102,7 @@ def is_lone_head(line: Line, after: Line | None, terms: Terms) -> bool:
         return False
     cell = line.cells[0]
     roles = terms.roles(cell.text)
-    if not any(role in TELLING for role in roles):
+    if not any(role in TELLING for role in roles) or terms.is_unit(cell.text):
         return False
     under = [c for c in after.cells[1:] if min(c.box.x1, cell.box.x1) - max(c.box.x0, cell.box.x0) > 0]
     return bool(under) and terms.is_value(under[0].text) and cell.box.x0 > after.cells[0].box.x1

@@ -103,7 +103,9 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     model = [
         lines[i]
         for i in range(start, stop)
-        if len(lines[i].cells) >= 2 and not _is_captioned(lines[i], terms) and not _in_header_grid(lines, i, terms)
+        if len(lines[i].cells) >= 2
+        and not _is_captioned(lines[i], terms)
+        and not _in_header_grid(lines, i, terms, start)
     ]
     valued = [line for line in model if _has_value(line, terms)] or model
     if not valued:
@@ -178,7 +180,7 @@ def _fill(
         line = lines[i]
         if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):
             break
-        if _is_header_line(line, terms) or _in_header_grid(lines, i, terms):
+        if _is_header_line(line, terms) or _in_header_grid(lines, i, terms, start):
             continue
         if _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
             continue
@@ -278,9 +280,10 @@ def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Te
     return found
 
 
-def _in_header_grid(lines: Sequence[Line], i: int, terms: Terms) -> bool:
-    """True for a line of header captions and for the line of their entries below it."""
-    return _are_captions(lines[i], terms) or (i > 0 and _are_captions(lines[i - 1], terms))
+def _in_header_grid(lines: Sequence[Line], i: int, terms: Terms, first: int = 0) -> bool:
+    """True for a line of header captions and for the line of their entries below it. Lines before ``first`` are
+    heads of a table."""
+    return _are_captions(lines[i], terms) or (i > first and _are_captions(lines[i - 1], terms))
 
 
 def _are_captions(line: Line, terms: Terms) -> bool:

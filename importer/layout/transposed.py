@@ -116,7 +116,8 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
                 continue
             for column, part in cells_by_column(Line((cell,), cell.box, lines[k].em, page.number), spans).items():
                 texts.setdefault(column, []).append(part)
-        used_heads.append(k)
+        if len(lines[k].cells) > 1:
+            used_heads.append(k)
     units = tuple(_unit(texts.get(i, []), terms) for i in range(len(spans)))
     joined = tuple(_joined(texts.get(i, []), terms) for i in range(len(spans)))
     values = [i for i in range(len(spans)) if _is_value_column(body, spans, i, terms)]

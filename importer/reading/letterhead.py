@@ -65,6 +65,20 @@ def letterhead_events(page: Page, lines: Sequence[Line], events: Sequence[Event]
     return found
 
 
+def page_titles(page: Page, lines: Sequence[Line], terms: Terms) -> tuple[str, ...]:
+    """Titles at the head of a page, in larger type than its text; a company's name is none."""
+    top = [line for line in lines if line.box.top < TOP * page.height]
+    usual = sorted(line.em for line in lines)[len(lines) // 2] if lines else 10.0
+    return tuple(
+        line.cells[0].text
+        for line in top
+        if len(line.cells) == 1
+        and line.em > 1.15 * usual
+        and not _is_company(_fold(line.cells[0].text))
+        and not terms.is_label(line.cells[0].text)
+    )
+
+
 def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
     best: tuple[float, Cell] | None = None
     for cell, line in cells:

@@ -8,8 +8,9 @@ from dataclasses import dataclass
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
-from importer.printed import PrintedFigure, PrintedHeader
+from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
+from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.values import split_value
 from importer.vocabulary.captions import document_title, looks_like_batch
@@ -21,6 +22,7 @@ _COLON = re.compile(r"[:：](?=\s|$)")
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
 _MAX_CAPTION_WORDS = 6
 _SENTENCE_WORDS = 11
+_SIGNS = (":", "：", "=", "|")
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,12 +65,16 @@ def _pieces(line: Line, terms: Terms) -> list[_Piece]:
     """Cuts the cells of a line at colons; the caption before a colon is parted from the words before it."""
     pieces: list[_Piece] = []
     for cell in line.cells:
+        if cell.text in _SIGNS and pieces:
+            # A colon or an equals sign set apart from its caption; a stroke between two entries.
+            pieces[-1] = _Piece(pieces[-1].text, pieces[-1].cell, cell.text != "|")
+            continue
         run: list[int] = []
         for i, word in enumerate(cell.words):
             if not run and word.text in (":", "：") and pieces and pieces[-1].colon:
                 continue
             run.append(i)
-            if (word.text.endswith((":", "：")) and len(word.text) > 1) or word.text in (":", "："):
+            if (word.text.endswith((":", "：")) and len(word.text) > 1) or word.text in (":", "：", "="):
                 caption = _caption_tail(cell, run, terms)
                 rest = run[: len(run) - len(caption)]
                 if rest:
@@ -86,18 +92,18 @@ def _piece(cell: Cell, indices: Sequence[int], colon: bool) -> _Piece:
         part = Cell(cell.text, part.box, part.words, part.after_leader)
     text = part.text
     if colon:
-        text = text.rstrip(":： ")
+        text = text.rstrip(":：= ")
     return _Piece(text.strip(), part, colon)
 
 
 def _caption_tail(cell: Cell, run: Sequence[int], terms: Terms) -> list[int]:
     """The longest run of words before a colon that is a known caption or label; all of them where none is known."""
     if run[0] == 0 and cell.words and len(run) <= _MAX_CAPTION_WORDS:
-        whole = " ".join(cell.words[i].text for i in run).rstrip(":： ")
+        whole = " ".join(cell.words[i].text for i in run).rstrip(":：= ")
         if terms.caption(whole) or terms.is_label(whole):
             return list(run)
     for start in range(max(0, len(run) - _MAX_CAPTION_WORDS), len(run)):
-        text = " ".join(cell.words[i].text for i in run[start:]).rstrip(":： ")
+        text = " ".join(cell.words[i].text for i in run[start:]).rstrip(":：= ")
         if terms.caption(text) or terms.is_label(text):
             return list(run[start:])
     return list(run)
@@ -235,6 +241,9 @@ def _figure(
         else:
             break
         step += 1
+    rival = pieces[at + step] if at + step < len(pieces) else None
+    several = rival is not None and not rival.colon and terms.is_value(rival.text) and not terms.is_label(rival.text)
+    doubts = (Concern("label-doubtful", SEVERAL_RESULTS),) if several else ()
     figure = PrintedFigure(
         label=label,
         value=value,
@@ -246,7 +255,7 @@ def _figure(
         section=section,
         confidence=following.cell.confidence,
         second=readings_at(page, box),
-        doubts=unread_beside(page, box),
+        doubts=(*doubts, *unread_beside(page, box)),
     )
     return Event(Place(line.page, line.box.middle, box.x0), figure), step
 

@@ -183,11 +183,14 @@ def _panel(
     if not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
         results, batches = [(i, None) for i in unknown], True
     elif not results and unknown:
-        results, doubt, batches = _from_unknown(table, unknown, is_batch, low, high, spec)
+        results, doubt, batches = _from_unknown(table, unknown, terms, is_batch)
+        others = [i for i in range(first, last) if {"previous", "typical"} & set(roles[i])]
+        if others and not batches and any(table.columns[i].head for i, _ in results):
+            doubt = SEVERAL_RESULTS
     elif len(stated) > 1 and all(family is None for _, family in results):
         heads = [table.columns[i].head for i in stated]
         one_wording = len({_family_word(head) for head in heads}) == 1
-        if one_wording or any(_holds_batch(head, is_batch) for head in heads) or _has_batch_row(table, stated):
+        if one_wording or any(_holds_batch(head, is_batch) for head in heads) or _has_batch_row(table, stated, terms, is_batch):
             batches = True
         else:
             doubt = SEVERAL_RESULTS
@@ -240,7 +243,7 @@ def _family_word(text: str) -> str:
 
 
 def _from_unknown(
-    table: Table, unknown: Sequence[int], is_batch: Test, low: int | None, high: int | None, spec: int | None
+    table: Table, unknown: Sequence[int], terms: Terms, is_batch: Test
 ) -> tuple[list[tuple[int, Family | None]], str | None, bool]:
     """Results among value columns whose head says nothing: a lone one, or one a batch."""
     if len(unknown) == 1:
@@ -248,7 +251,7 @@ def _from_unknown(
     heads = [table.columns[i].head.strip() for i in unknown]
     if all(heads) and sum(bool(is_batch(head)) for head in heads) >= len(heads) - 1:
         return [(i, None) for i in unknown], None, True
-    if _has_batch_row(table, unknown):
+    if _has_batch_row(table, unknown, terms, is_batch):
         return [(i, None) for i in unknown], None, True
     ranged = [i for i in unknown if _share(table, i, _is_limit_text) >= 0.6]
     plain = [i for i in unknown if i not in ranged]
@@ -267,14 +270,14 @@ def _is_limit_text(text: str) -> bool:
     return bool(re.search(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min)", text, re.IGNORECASE))
 
 
-def _has_batch_row(table: Table, columns: Sequence[int]) -> bool:
-    """True where a row of the table gives every value column a text of its own, none of them a plain figure."""
+def _has_batch_row(table: Table, columns: Sequence[int], terms: Terms, is_batch: Test) -> bool:
+    """True where one of the first rows gives every value column a batch number, a date or a malt of its own."""
     for row in table.rows[:4]:
         texts = [row.cells[i].text for i in columns if i in row.cells]
-        if (
-            len(texts) == len(columns)
-            and len(set(texts)) > 1
-            and all(re.search(r"[A-Za-z]", t) or re.search(r"\d[-/]\d", t) for t in texts)
-        ):
+        if len(texts) < len(columns) or len(set(texts)) < 2:
+            continue
+        name = row.cells[min(row.cells)].text.rstrip(": ")
+        captioned = terms.caption(name) not in (None, "ignore") and not terms.is_label(name)
+        if captioned or all(is_batch(text) for text in texts):
             return True
     return False

@@ -31,8 +31,13 @@ class BatchColumns:
     lanes: tuple[str, ...] = ()
 
 
-def table_events(table: Table, page: Page, terms: Terms, above: BatchColumns) -> tuple[list[Event], BatchColumns]:
-    """All figures and header entries of a table, and its batch columns (those of the table above if it has none)."""
+def table_events(
+    table: Table, page: Page, terms: Terms, above: BatchColumns, titles: tuple[str, ...] = ()
+) -> tuple[list[Event], BatchColumns]:
+    """All figures and header entries of a table, and its batch columns (those of the table above if it has none).
+
+    ``titles`` are the titles of the page; they say what was examined.
+    """
     events: list[Event] = []
     for panel in find_panels(table, terms, looks_like_batch, above.spans):
         groups = _group_texts(table, panel)
@@ -44,7 +49,7 @@ def table_events(table: Table, page: Page, terms: Terms, above: BatchColumns) ->
             events += _head_batches(table, panel, lanes)
         for number, row in enumerate(table.rows):
             if row.has_value:
-                events += _row_events(table, panel, row, groups.get(number, ()), lanes, page, terms)
+                events += _row_events(table, panel, row, titles, groups.get(number, ()), lanes, page, terms)
     return events, above
 
 
@@ -108,6 +113,7 @@ def _row_events(
     table: Table,
     panel: Panel,
     row: Row,
+    titles: tuple[str, ...],
     groups: tuple[str, ...],
     lanes: dict[int, str | None],
     page: Page,
@@ -116,7 +122,7 @@ def _row_events(
     label_cell = row.cells.get(panel.label)
     label = clean_label(label_cell.text) if label_cell is not None else ""
     head = table.columns[panel.label].head
-    section = (*((head,) if head else ()), *row.section, *groups)
+    section = (*titles, *((head,) if head else ()), *row.section, *groups)
     if not label and groups:
         label = groups[-1]
     if not label and not any(

@@ -13,9 +13,10 @@ from importer.layout.transposed import find_transposed
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.events import Event
-from importer.reading.letterhead import letterhead_events
+from importer.reading.letterhead import letterhead_events, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.rows import BatchColumns, table_events
+from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 
 SHARED = Concern("label-doubtful", "It is printed once for several batches.")
@@ -51,9 +52,9 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     carried = _Carried()
     for page in pages:
         lines = find_lines(page)
-        found, carried = _page_events(page, lines, terms, carried)
+        found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
-        notes[page.number] = _notes(lines, found, terms)
+        notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)
     analyses: list[PrintedAnalysis] = []
     for part in _parts(events):
         analyses += _analyses(part, notes)
@@ -72,7 +73,8 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
     ]
 
 
-def _page_events(page: Page, lines: Sequence[Line], terms: Terms, carried: _Carried) -> tuple[list[Event], _Carried]:
+def _page_events(page: Page, lines: Sequence[Line], terms: Terms, carried: _Carried) -> tuple[list[Event], _Carried, set[int]]:
+    """Everything found on a page, what it hands to the next, and the lines (by identity) that tables have taken."""
     events: list[Event] = []
     used: set[int] = set()
     for transposed in find_transposed(lines, page, terms):
@@ -82,8 +84,9 @@ def _page_events(page: Page, lines: Sequence[Line], terms: Terms, carried: _Carr
     tables = find_tables(rest, page, terms, carried.table)
     consumed: set[int] = set()
     batches = carried.batches
+    titles = page_titles(page, rest, terms)
     for table in tables:
-        found, batches = table_events(table, page, terms, batches)
+        found, batches = table_events(table, page, terms, batches, titles)
         if found:
             events += found
             consumed |= table.lines
@@ -91,7 +94,8 @@ def _page_events(page: Page, lines: Sequence[Line], terms: Terms, carried: _Carr
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += letterhead_events(page, free, events, terms)
     headed = [table for table in tables if table.headed]
-    return events, _Carried(headed[-1] if headed else carried.table, batches)
+    taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
+    return events, _Carried(headed[-1] if headed else carried.table, batches), taken
 
 
 def _parts(events: Sequence[Event]) -> list[_Part]:
@@ -141,7 +145,7 @@ def _begins(part: _Part, header: PrintedHeader, new_page: bool) -> bool:
     text = _plain(header.text)
     if header.key == "batch":
         return part.batch is not None and part.batch != text
-    if header.key == "certificate":
+    if header.key == "certificate" and header.sure:
         return part.certificate is not None and part.certificate != text
     if header.key == "malt" and header.caption:
         return (
@@ -158,9 +162,25 @@ def _analyses(part: _Part, notes: dict[int, list[str]]) -> list[PrintedAnalysis]
     shared = [event for event in part.events if event.lane is None]
     if not lanes:
         return [_analysis(shared, [], notes)]
+    own = {lane: [event for event in part.events if event.lane == lane] for lane in lanes}
+    named = {lane for lane, events in own.items() if _has_batch_number(events)}
     return [
-        _analysis(shared, [event for event in part.events if event.lane == lane], notes, lane=lane) for lane in lanes
+        _analysis(shared, events if lane in named or not named else [_nameless(e) for e in events], notes, lane=lane)
+        for lane, events in own.items()
     ]
+
+
+def _has_batch_number(events: Sequence[Event]) -> bool:
+    batches = [event.header.text for event in events if event.header is not None and event.header.key == "batch"]
+    return any(looks_like_batch(text) for text in batches)
+
+
+def _nameless(event: Event) -> Event:
+    """A figure of a column without a batch number among columns that have one: a mean, perhaps, or a limit."""
+    if event.figure is None:
+        return event
+    concern = Concern("label-doubtful", "Its column has no batch number although the columns beside it have one.")
+    return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
 
 
 def _analysis(

@@ -118,10 +118,10 @@ class Store:
         again = before is not None
         sheet = sheets.get(item.sha256)
         if before is None:
-            state, problems = _judge(item, sheet)
+            state, problems = self._judge(item, sheets)
             self._insert_document(item, state)
         elif before in ("failed", "passed-over") and (sheet is not None or item.kind != "sheet"):
-            state, problems = _judge(item, sheet)
+            state, problems = self._judge(item, sheets)
             self.connection.execute("UPDATE documents SET state = ? WHERE sha256 = ?", (state, item.sha256))
         else:
             state, problems, sheet = before, self.problems_of(item.sha256), None
@@ -146,6 +146,15 @@ class Store:
 
     def _insert_arrival(self, delivery: Delivery, item: Item, container: int | None, position: int) -> int:
         letter = item.letter
+        if delivery.way == "bulk":
+            # The same file looked at once more is no new arrival.
+            known = self.connection.execute(
+                "SELECT id FROM arrivals WHERE path = ? AND sha256 = ? AND position = ? AND container IS ?"
+                " AND way = 'bulk'",
+                (rows.path_value(delivery.path), item.sha256, position, container),
+            ).fetchone()
+            if known is not None:
+                return int(known[0])
         cursor = self.connection.execute(
             "INSERT INTO arrivals (sha256, container, position, way, path, name, modified, sender, subject, sent_at,"
             " arrived_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
@@ -178,8 +187,7 @@ class Store:
         superseded: list[reissue.Superseded] = []
         for number, analysis in enumerate(sheet.analyses, 1):
             self._insert_analysis(analysis, number, item.sha256, arrived)
-            found = reissue.settle(self.connection, analysis, self.next_change)
-            if found is not None:
+            for found in reissue.settle(self.connection, analysis, self.next_change):
                 superseded.append(found)
                 self.tell("superseded", item.sha256, found.older, found.detail())
         return superseded
@@ -208,6 +216,22 @@ class Store:
             f"INSERT INTO figures VALUES ({', '.join('?' * 19)})", list(rows.figure_rows(analysis))
         )
 
+    def _judge(self, item: Item, sheets: Mapping[str, Sheet]) -> tuple[DocumentState, list[tuple[str, str]]]:
+        """What a content is worth, and what is wrong with it."""
+        if item.kind == "sheet":
+            return _judge_sheet(item, sheets[item.sha256])
+        if item.trouble is not None:
+            return "failed", [(item.trouble.code, item.trouble.message)]
+        for inner in item.sheets():
+            sheet = sheets.get(inner.sha256)
+            state = self.state_of(inner.sha256) if sheet is None else _judge_sheet(inner, sheet)[0]
+            if state != "passed-over":
+                return "accepted", []
+        if any(inner.kind != "sheet" for inner in item.items):
+            return "accepted", []  # what is wrong is told of the email or archive further inside
+        message = f"{item.name} holds nothing that could be a malt analysis. Check that the right one was sent."
+        return "failed", [("no-figures-found", message)]
+
     def next_change(self) -> int:
         """A number that is higher than any before."""
         self.connection.execute("UPDATE counters SET value = value + 1 WHERE name = 'change'")
@@ -229,17 +253,12 @@ class Store:
         return [(code, message) for code, message in found]
 
 
-def _judge(item: Item, sheet: Sheet | None) -> tuple[DocumentState, list[tuple[str, str]]]:
-    """What a content is worth, and what is wrong with it."""
-    if item.kind != "sheet":
-        if item.trouble is None:
-            return "accepted", []
-        return "failed", [(item.trouble.code, item.trouble.message)]
-    if sheet is None:
-        raise ValueError(f"{item.sha256} was not read")
-    problems = [(problem.code, problem.message) for problem in sheet.problems]
+def _judge_sheet(item: Item, sheet: Sheet) -> tuple[DocumentState, list[tuple[str, str]]]:
+    problems: list[tuple[str, str]] = [(problem.code, problem.message) for problem in sheet.problems]
     if not sheet.analyses:
         logo = item.inline and all(code in _LOGO_CODES for code, _ in problems)
-        return ("passed-over" if logo else "failed"), problems
-    doubtful = bool(problems) or any(analysis.state == "review" for analysis in sheet.analyses)
-    return ("review" if doubtful else "accepted"), problems
+        state: DocumentState = "passed-over" if logo else "failed"
+    else:
+        doubtful = bool(problems) or any(analysis.state == "review" for analysis in sheet.analyses)
+        state = "review" if doubtful else "accepted"
+    return state, problems

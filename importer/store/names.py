@@ -15,7 +15,7 @@ _ENDING = re.compile(r"\.[A-Za-z0-9]{1,6}")
 
 
 def safe_part(text: str | None, otherwise: str) -> str:
-    """A text as the name of one folder: never empty, never upward, never hidden; ``otherwise`` where nothing is left."""
+    """A text as the name of one folder, never empty, upward or hidden; ``otherwise`` where nothing is left of it."""
     plain = unicodedata.normalize("NFC", text or "")
     plain = "".join(c if c.isprintable() else " " for c in plain)
     plain = _FORBIDDEN.sub("-", plain)

@@ -32,13 +32,14 @@ class Superseded:
         return rows.as_json({"by": self.newer, "changes": list(self.changes)})
 
 
-def settle(connection: sqlite3.Connection, analysis: Analysis, next_change: Callable[[], int]) -> Superseded | None:
-    """Compares an analysis, just stored, with the current ones of its batch. None where it stands on its own."""
+def settle(connection: sqlite3.Connection, analysis: Analysis, next_change: Callable[[], int]) -> list[Superseded]:
+    """Compares an analysis, just stored, with the current ones of its batch; empty where it stands on its own."""
     if analysis.kind != "batch" or not rows.is_sure(analysis):
-        return None
+        return []
     header = rows.values(analysis)
+    malt = rows.key(header.get("malt"))
     found = connection.execute(
-        "SELECT id, json, dated, change FROM analyses WHERE supplier_key = ? AND batch_key = ?"
+        "SELECT json FROM analyses WHERE supplier_key = ? AND batch_key = ?"
         " AND superseded_by IS NULL AND sure AND kind = 'batch' AND method_family = ? AND id <> ?"
         " AND sha256 <> ? AND (malt_key IS NULL OR ? IS NULL OR malt_key = ?) ORDER BY change DESC",
         (
@@ -47,14 +48,16 @@ def settle(connection: sqlite3.Connection, analysis: Analysis, next_change: Call
             analysis.method_family,
             analysis.id,
             analysis.source.sha256,
-            rows.key(header.get("malt")),
-            rows.key(header.get("malt")),
+            malt,
+            malt,
         ),
     ).fetchall()
-    (dated,) = connection.execute("SELECT dated FROM analyses WHERE id = ?", (analysis.id,)).fetchone()
-    for other_id, other_json, other_dated, _ in found:
-        other = Analysis.model_validate_json(other_json)
-        older, newer = (analysis, other) if _is_later(other, other_dated, analysis, dated) else (other, analysis)
+    superseded: list[Superseded] = []
+    own_time = _time(connection, analysis)
+    for (text,) in found:
+        other = Analysis.model_validate_json(text)
+        overtaken = _time(connection, other) > own_time
+        older, newer = (analysis, other) if overtaken else (other, analysis)
         if not _covers(newer, older):
             continue
         changes = rows.changes_between(older, newer)
@@ -62,17 +65,19 @@ def settle(connection: sqlite3.Connection, analysis: Analysis, next_change: Call
         connection.execute(
             "UPDATE analyses SET superseded_by = ?, change = ? WHERE id = ?", (newer.id, next_change(), older.id)
         )
-        return Superseded(older.id, newer.id, header["supplier"], header["batch"], tuple(changes))
-    return None
+        superseded.append(Superseded(older.id, newer.id, header["supplier"], header["batch"], tuple(changes)))
+        if overtaken:
+            break
+    return superseded
 
 
-def _is_later(other: Analysis, other_dated: str, analysis: Analysis, dated: str) -> bool:
-    """True where ``other``, stored before, is the later certificate: by the day of analysis, else as it arrived."""
-    return _day(other, other_dated) > _day(analysis, dated)
-
-
-def _day(analysis: Analysis, dated: str) -> str:
-    return rows.values(analysis).get("analysed_on") or dated
+def _time(connection: sqlite3.Connection, analysis: Analysis) -> tuple[str, str]:
+    """What tells the later of two certificates: the day of analysis, then when its email or file was first sent."""
+    (dated,) = connection.execute("SELECT dated FROM analyses WHERE id = ?", (analysis.id,)).fetchone()
+    (arrived,) = connection.execute(
+        "SELECT MIN(COALESCE(sent_at, modified)) FROM arrivals WHERE sha256 = ?", (analysis.source.sha256,)
+    ).fetchone()
+    return rows.values(analysis).get("analysed_on") or dated, arrived or ""
 
 
 def _covers(newer: Analysis, older: Analysis) -> bool:

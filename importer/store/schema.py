@@ -43,6 +43,7 @@ MIGRATIONS: tuple[str, ...] = (
         arrived_at TEXT NOT NULL
     );
     CREATE INDEX arrivals_sha256 ON arrivals (sha256);
+    CREATE INDEX arrivals_path ON arrivals (path);
     CREATE INDEX arrivals_container ON arrivals (container);
 
     CREATE TABLE analyses (           -- one row an analysis, as read on the EBC basis

@@ -200,6 +200,8 @@ _PLAIN = re.compile(r"[a-z\u0430-\u0481\u048a-\u04ff]+(?: [a-z\u0430-\u0481\u048
 _IDEOGRAPHS = re.compile("[\u4e00-\u9fff]+")
 _LETTERS_AND_FIGURES = re.compile("[a-z0-9]+(?: [a-z0-9]+)*")
 _EDGE = re.compile("(?<=[a-z])(?=[0-9])|(?<=[0-9])(?=[a-z])")
+_SPACES = re.compile(r"\s+")
+_AROUND = re.compile(r" ?([,\x1e]) ?")
 _SIMPLE_SHORT = re.compile(r"[A-Za-z]+(?:[ -][A-Za-z]+)*")
 _END = "\x1e"
 
@@ -228,16 +230,14 @@ class _Builder:
     def _add_words(language: Language, table: dict[str, str], name: str) -> None:
         if not table:
             return
-        folded = fold_block(_END.join(table.values())).split(_END)
-        for ideas, wordings in zip(table, folded, strict=True):
+        block = _tidy(fold_block(_END.join(table.values())))
+        for ideas, wordings in zip(table, block.split(_END), strict=True):
             meanings = _meanings(ideas, name)
-            pieces = _pieces(wordings)
+            pieces = list(filter(None, wordings.split(",")))
             if "*" in wordings:
                 stems = _keys([piece.rstrip("*") for piece in pieces if piece.endswith("*")], name)
                 _put(language.stems, stems, meanings, language, name)
                 pieces = [piece for piece in pieces if not piece.endswith("*")]
-            if "  " in wordings:
-                pieces = [" ".join(piece.split()) for piece in pieces]
             if not _all_plain(pieces):
                 pieces = _keys(pieces, name)
             _put(language.words, pieces, meanings, language, name)
@@ -267,10 +267,15 @@ def _table(raw: Mapping[str, Any], part: str, name: str) -> dict[str, str]:
 
 
 def _pieces(wordings: str) -> list[str]:
-    pieces = wordings.replace("\n", ",").replace(", ", ",").split(",")
-    if " ," in wordings or "  " in wordings or wordings[:1] == " " or wordings[-1:] == " ":
-        pieces = [piece.strip() for piece in pieces]
-    return list(filter(None, pieces))
+    return list(filter(None, _tidy(wordings).strip().split(",")))
+
+
+def _tidy(wordings: str) -> str:
+    """Lists of wordings with nothing but a comma between them."""
+    wordings = wordings.replace("\n", ",").replace(", ", ",")
+    if " ," in wordings or "  " in wordings or f" {_END}" in wordings or f"{_END} " in wordings:
+        wordings = _AROUND.sub(r"\1", _SPACES.sub(" ", wordings))
+    return wordings.strip(" ")
 
 
 def _all_plain(pieces: list[str]) -> bool:

@@ -54,12 +54,13 @@ def load_toml(path: Path, name: str) -> dict[str, Any]:
 
 
 _ENTRY = re.compile(
-    r"""\[(?P<part>\w+)\][ \t]*$
-    | "?(?P<key>[\w |]+?)"?[ \t]*=[ \t]*
-      (?: '''\n?(?P<long>[^']*(?:'(?!'')[^']*)*)''' | '(?P<short>[^'\n]*)' | (?P<other>"[^"\\\n]*"|true|false) )[ \t]*$
-    | \#[^\n]* | \s+""",
-    re.MULTILINE | re.VERBOSE,
+    r"""(?:\s++|\#[^\n]*+)*+
+    (?: \[(\w+)\]
+      | "?([\w\ |]+?)"?[ \t]*=[ \t]*(?: '''\n?([^']*(?:'(?!'')[^']*)*)''' | '([^'\n]*)' | ("[^"\\\n]*"|true|false) )
+    )[ \t]*(?=\n|\#|$)""",
+    re.VERBOSE,
 )
+_REST = re.compile(r"(?:\s++|#[^\n]*+)*+")
 
 
 def _load_words(path: Path, name: str) -> dict[str, Any]:
@@ -73,23 +74,21 @@ def plain_toml(text: str) -> dict[str, Any] | None:
     table: dict[str, Any] = {}
     part: dict[str, Any] = table
     end = 0
-    for found in _ENTRY.finditer(text):
-        if found.start() != end:
-            return None
+    while found := _ENTRY.match(text, end):
         end = found.end()
-        if found["part"]:
-            if found["part"] in table:
+        heading, entry, long, short, other = found.groups()
+        if heading is not None:
+            if heading in table:
                 return None
-            part = table[found["part"]] = {}
-        elif found["key"]:
-            entry = found["key"]
-            value = found["long"] if found["long"] is not None else found["short"]
-            if entry in part:
-                return None
-            part[entry] = (
-                value if value is not None else {"true": True, "false": False}.get(found["other"], found["other"][1:-1])
-            )
-    return table if end == len(text) else None
+            part = table[heading] = {}
+        elif entry in part:
+            return None
+        elif other is None:
+            part[entry] = short if long is None else long
+        else:
+            part[entry] = other == "true" if other in ("true", "false") else other[1:-1]
+    rest = _REST.match(text, end)
+    return table if rest is not None and rest.end() == len(text) else None
 
 
 # ---------------------------------------------------------------------------------------------- keys of wordings

@@ -93,7 +93,9 @@ def draw(seed: int, faces: tuple[str, ...] | None = None, rows: int | None = Non
     pitch = round(size * DPI / 72 * random.choice((1.45, 1.7, 2.1)))
     left, right = 170, A4[0] - random.choice((170, 300, 700) if values < 3 else (170, 200))
     label_width, unit_width = 760, 240
-    step = (right - left - label_width - unit_width) / values
+    room = right - left - label_width - unit_width
+    values = max(1, min(values, int(room / (9.5 * size * DPI / 72))))  # the longest results must fit, in wide faces too
+    step = room / values
     edges = [left, left + label_width, left + label_width + unit_width]
     edges += [round(edges[2] + step * (i + 1)) for i in range(values)]
 

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 SPACE = 0.9  # widest gap inside a cell: a space is 0.35 to 0.5, in typewriter faces up to 0.9
 SIGN_SPACE = 2.0  # widest gap between a sign and the figure that it belongs to
 TALLEST = 2.2  # what is taller is no letter
-SPECK = 0.3  # what is smaller in both directions is a point, a comma or dirt
+LEAST_AREA = 0.04  # of the glyph height squared: what holds nothing larger is dirt; a thin dash has 0.05
 ACCENT_GAP = 0.3  # between a letter and its dot or accent
 
 
@@ -30,13 +30,14 @@ NO_RULES = Marks(_NONE, _NONE, _NONE, _NONE, _NONE)
 
 @dataclass(frozen=True, slots=True)
 class Cells:
-    """Bounding boxes in pixels of the prepared page, and how many marks each holds."""
+    """Bounding boxes in pixels of the prepared page, how many marks each holds, and the area of the largest."""
 
     x0: Ints
     top: Ints
     x1: Ints
     bottom: Ints
     marks: Ints
+    largest: Ints
 
     def __len__(self) -> int:
         return len(self.x0)
@@ -46,7 +47,8 @@ class Cells:
         return self.bottom - self.top
 
     def take(self, which: Mask | Ints) -> Cells:
-        return Cells(self.x0[which], self.top[which], self.x1[which], self.bottom[which], self.marks[which])
+        columns = (self.x0, self.top, self.x1, self.bottom, self.marks, self.largest)
+        return Cells(*(column[which] for column in columns))
 
 
 def find_cells(marks: Marks, upright_rules: Marks, glyph: float) -> Cells:
@@ -55,14 +57,13 @@ def find_cells(marks: Marks, upright_rules: Marks, glyph: float) -> Cells:
     marks = marks.take(order)
     marks = marks.take((marks.height <= TALLEST * glyph) & (marks.width <= 12 * glyph))
     if not len(marks):
-        return Cells(_NONE, _NONE, _NONE, _NONE, _NONE)
+        return Cells(_NONE, _NONE, _NONE, _NONE, _NONE, _NONE)
     first, second = _neighbours(marks, glyph)
     open_way = ~_ruled_off(marks, first, second, upright_rules)
     group = joined(len(marks), first[open_way], second[open_way])
-    cells = _boxes(marks, group)
+    cells = _boxes(marks, group, np.ones(len(marks), dtype=np.int64), marks.area)
     cells = _with_signs(cells, glyph, upright_rules)
-    readable = ((cells.x1 - cells.x0) > SPECK * glyph) | ((cells.bottom - cells.top) > SPECK * glyph)
-    kept = cells.take(readable)
+    kept = cells.take(cells.largest >= LEAST_AREA * glyph * glyph)
     return kept.take(np.lexsort((kept.x0, kept.top)))
 
 
@@ -98,7 +99,7 @@ def _ruled_off(marks: Marks | Cells, first: Ints, second: Ints, rules: Marks) ->
     return apart
 
 
-def _boxes(marks: Marks | Cells, group: Ints, held: Ints | None = None) -> Cells:
+def _boxes(marks: Marks | Cells, group: Ints, held: Ints, areas: Ints) -> Cells:
     count = int(group.max()) + 1
     x0, top = np.full(count, 1 << 30), np.full(count, 1 << 30)
     x1, bottom = np.zeros(count, dtype=np.int64), np.zeros(count, dtype=np.int64)
@@ -106,7 +107,9 @@ def _boxes(marks: Marks | Cells, group: Ints, held: Ints | None = None) -> Cells
     np.minimum.at(top, group, marks.top)
     np.maximum.at(x1, group, marks.x1)
     np.maximum.at(bottom, group, marks.bottom)
-    return Cells(x0, top, x1, bottom, np.bincount(group, weights=held, minlength=count).astype(np.int64))
+    largest = np.zeros(count, dtype=np.int64)
+    np.maximum.at(largest, group, areas)
+    return Cells(x0, top, x1, bottom, np.bincount(group, weights=held, minlength=count).astype(np.int64), largest)
 
 
 def _with_signs(cells: Cells, glyph: float, rules: Marks) -> Cells:
@@ -126,4 +129,4 @@ def _with_signs(cells: Cells, glyph: float, rules: Marks) -> Cells:
         return cells
     a, b = np.array(first), np.array(second)
     open_way = ~_ruled_off(cells, a, b, rules)
-    return _boxes(cells, joined(len(cells), a[open_way], b[open_way]), cells.marks)
+    return _boxes(cells, joined(len(cells), a[open_way], b[open_way]), cells.marks, cells.largest)

@@ -100,12 +100,20 @@ def levels(grey: Grey, fractions: tuple[float, ...]) -> list[float]:
     return [float(level) for level in np.searchsorted(np.cumsum(counts), np.array(fractions) * counts.sum())]
 
 
-def threshold(even: Grey) -> float:
-    """The level below which a pixel of an evened page is ink.
+def ink_of(even: Grey) -> Mask:
+    """Which pixels of an evened page are ink. A noisy page is smoothed first, else it is full of specks."""
+    level, noisy = _threshold(even)
+    if noisy:
+        even = np.asarray(Image.fromarray(even).filter(ImageFilter.BoxBlur(1)))
+        level, _ = _threshold(even)
+    return even < level
 
-    Ink has to differ from the paper by a third of the contrast of print and by four times the noise: with a fixed
-    offset a noisy page is full of specks. The contrast is that of the paler print: beside heavy black lines a blurred
-    letter is grey.
+
+def _threshold(even: Grey) -> tuple[float, bool]:
+    """The level below which a pixel is ink, and whether it is the noise that has set it.
+
+    Ink has to differ from the paper by a third of the contrast of print and by four times the noise. The contrast is
+    that of the paler print: beside heavy black lines a blurred letter is grey.
     """
     darkest, dim, paper, bright = levels(even, (0.005, 0.3, 0.5, 0.84))
     # one standard deviation by either side: white paper is cut off above
@@ -113,7 +121,8 @@ def threshold(even: Grey) -> float:
     blocks = ~_block_max(~even, BLOCK)
     inked = blocks[blocks < paper - max(0.15 * (paper - darkest), noise, 8.0)]
     pale = float(np.percentile(inked, 70.0)) if inked.size else darkest
-    return paper - max(0.35 * (paper - pale), noise, 8.0)
+    least = max(0.35 * (paper - pale), 8.0)
+    return paper - max(least, noise), noise > 0.6 * least
 
 
 @dataclass(frozen=True, slots=True)

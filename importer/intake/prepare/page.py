@@ -115,12 +115,12 @@ def _look(picture: Image.Image, matrix: Matrix, size: tuple[float, float]) -> tu
     small = geometry.resample(picture, geometry.scaling(1.0 / step) @ matrix, small_size, _paper(picture))
     reach = max(8, max(small_size) // 40)
     grey = ink.even_paper(np.asarray(small), reach, 4)
-    mask = grey < ink.threshold(grey)
+    mask = ink.ink_of(grey)
     marks = ink.connected(mask)
     if _dirty(marks):
         soft = np.asarray(small.filter(ImageFilter.BoxBlur(1)))
         even = ink.even_paper(soft, reach, 4)
-        mask = even < ink.threshold(even)
+        mask = ink.ink_of(even)
         marks = ink.connected(mask)
     letters, glyph = letters_of(marks)
     words = word_height(mask)
@@ -233,10 +233,10 @@ def _finish(
 ) -> Prepared:
     drawn = geometry.resample(picture, matrix, size, _paper(picture))
     even = ink.even_paper(np.asarray(drawn), round(0.8 * GLYPH), 2)
-    level, upright, lines = rules.find_rules(even < ink.threshold(even), GLYPH)
+    level, upright, lines = rules.find_rules(ink.ink_of(even), GLYPH)
     if lines.any():
         even[ink.thickened(lines, 1)] = int(ink.levels(even, (0.5,))[0])
-    mask = even < ink.threshold(even)  # once more: without heavy lines pale print is seen better
+    mask = ink.ink_of(even)  # once more: without heavy lines pale print is seen better
     darkest, paper = ink.levels(even, (0.005, 0.5))
     even = _stretched(even, darkest, paper)
     return Prepared(

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
 LENGTH = 3.5  # of the glyph height: no stroke of a letter is as long
 SIDE = 1.4  # of the glyph height: the side of a box, where it meets a level line
-THICKNESS = 0.45
+THICKNESS = 0.65
 GAP = 1  # half the pixels that a scan may break a line by
 FILLED = 0.9  # of a run is ink
 MEET = 3  # pixels between the end of a box's side and the line that it meets

@@ -1,0 +1,55 @@
+"""The command ``export``: stored analyses as JSON, long CSV, wide CSV or a table."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from pathlib import Path
+
+from importer.commands import read
+from importer.commands.intake import store_folder
+from importer.commands.run import IN_REVIEW, READ, UsageError, tell
+from importer.models import Sheet
+from importer.output.json_out import document
+from importer.store.ledger import FILE_NAME, Store
+from importer.store.reading import Options, cores
+from importer.store.selection import Wanted, choose, last_export, on_basis, record_export
+
+_DAY = re.compile(r"\d{4}(?:-\d{2}(?:-\d{2})?)?")
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """One ``export``, as it was asked for; ``outputs`` says where to and how."""
+
+    wanted: Wanted
+    outputs: read.Request
+    store: Path | None = None
+    since_last: bool = False
+
+
+def export(request: Request) -> int:
+    """Writes the outputs, returns the exit status."""
+    outputs = request.outputs
+    wanted = request.wanted
+    for option, day in (("--from", wanted.first_day), ("--to", wanted.last_day)):
+        if day is not None and not _DAY.fullmatch(day):
+            raise UsageError(f"{option}: {day} is no day such as 2024-11-30.")
+    read.check_outputs(outputs)
+    folder = store_folder(request.store, make=False)
+    if not (folder / FILE_NAME).is_file():
+        raise UsageError(f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
+    with Store(folder) as store:
+        since = last_export(store, wanted) if request.since_last else 0
+        chosen = choose(store, wanted, since=since)
+        options = Options(outputs.basis, outputs.estimates, outputs.ratio_rule, outputs.seconds)
+        doc = document([Sheet(analyses=tuple(on_basis(store, chosen, options, cores())))], outputs.basis)
+        read.write_outputs(outputs, doc)
+        if outputs.outputs:
+            record_export(store, wanted, chosen)
+    for target in outputs.outputs.values():
+        if target != read.STANDARD_OUTPUT:
+            tell(f"Wrote {len(doc.analyses)} analyses to {target}.")
+    if outputs.strict and any(analysis.state == "review" for analysis in doc.analyses):
+        return IN_REVIEW
+    return READ

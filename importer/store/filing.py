@@ -1,0 +1,260 @@
+"""Where originals go: planned with what was read of them, checked, then carried out. Each step can be done again.
+
+A file leaves the inbox only after everything in it is in its place. Nothing is ever written over, and nothing outside
+the store's folder.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import sqlite3
+import tempfile
+import unicodedata
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from pathlib import Path, PurePosixPath
+
+from importer.output.atomic import WriteError
+from importer.store import notes, rows
+from importer.store.ledger import Delivery, Store, Taken
+from importer.store.names import safe_file, safe_part
+from importer.store.originals import hash_of, original_of_arrival
+from importer.store.schema import explained, transaction
+
+FILED = "filed"
+TO_REVIEW = "set-aside/to-review"
+UNREADABLE = "set-aside/unreadable"
+WORKSHOP = ".unfinished"
+
+
+@dataclass(frozen=True, slots=True)
+class Stuck:
+    """A file that could not be taken out of the inbox; it is tried again at every look."""
+
+    path: Path
+    reason: str
+
+
+class Filer:
+    """Files originals into the store's folder."""
+
+    def __init__(self, store: Store) -> None:
+        self._store = store
+        self._root = store.folder
+        self._db: sqlite3.Connection = store.connection
+        self.stuck: list[Stuck] = []
+        self._clear_workshop()
+
+    def _clear_workshop(self) -> None:
+        """What an earlier run was in the midst of writing when it ended: it is written anew."""
+        workshop = self._root / WORKSHOP
+        workshop.mkdir(exist_ok=True)
+        for path in workshop.iterdir():
+            with contextlib.suppress(OSError):
+                path.unlink()
+
+    def plan(self, delivery: Delivery, taken: Iterable[Taken]) -> None:
+        """Writes down what will be moved where; to be called in the transaction that stores the delivery."""
+        taken = list(taken)
+        for one in taken:
+            if one.state != "passed-over" and not self._is_settled(one):
+                self._plan_one(delivery, one)
+        self._db.execute(
+            "INSERT INTO removals VALUES (?, ?, ?)",
+            (taken[0].arrival, rows.path_value(delivery.path), delivery.item.sha256),
+        )
+
+    def _is_settled(self, one: Taken) -> bool:
+        sha256 = one.item.sha256
+        if self._db.execute("SELECT 1 FROM filings WHERE sha256 = ? AND state = 'planned'", (sha256,)).fetchone():
+            return True
+        (filed,) = self._db.execute("SELECT filed FROM documents WHERE sha256 = ?", (sha256,)).fetchone()
+        if filed is None or not (self._root / filed).is_file():
+            return False
+        # Something that was set aside may have become readable since.
+        return PurePosixPath(filed).is_relative_to(self._folder_kind(one))
+
+    def _folder_kind(self, one: Taken) -> str:
+        return {"accepted": FILED, "review": TO_REVIEW}.get(one.state, UNREADABLE)
+
+    def _plan_one(self, delivery: Delivery, one: Taken) -> None:
+        folder = self._folder_of(delivery, one)
+        note = None if one.state == "accepted" else notes.why(one)
+        self._db.execute(
+            "DELETE FROM filings WHERE sha256 = ? AND state <> 'planned'", (one.item.sha256,)
+        )  # its name is free for another try
+        target = self._free_name(folder, safe_file(one.item.name), one.item.sha256)
+        self._db.execute(
+            "INSERT INTO filings (sha256, arrival, target, target_key, note, state) VALUES (?, ?, ?, ?, ?, 'planned')",
+            (one.item.sha256, one.arrival, target, _target_key(target), note),
+        )
+
+    def _folder_of(self, delivery: Delivery, one: Taken) -> str:
+        if one.state != "accepted":
+            return self._folder_kind(one)
+        if one.item.kind != "sheet":
+            sent = one.item.letter.sent if one.item.letter else None
+            return f"{FILED}/_{one.item.kind}s/{(sent or delivery.written)[:4]}"
+        found = self._db.execute(
+            "SELECT supplier, batch, kind, dated FROM analyses WHERE sha256 = ? ORDER BY number", (one.item.sha256,)
+        ).fetchall()
+        suppliers = {supplier for supplier, *_ in found if supplier}
+        batches = {batch for _, batch, *_ in found if batch}
+        supplier = next(iter(suppliers)) if len(suppliers) == 1 else None
+        year = safe_part(min((dated for *_, dated in found), default=delivery.written)[:4], "undated")
+        if len(batches) == 1:
+            batch = safe_part(next(iter(batches)), "unknown batch")
+        elif batches:
+            batch = "several batches"
+        else:
+            batch = "specifications" if any(kind == "specification" for *_, kind, _ in found) else "unknown batch"
+        return f"{FILED}/{safe_part(supplier, 'unknown supplier')}/{year}/{batch}"
+
+    def _free_name(self, folder: str, name: str, sha256: str) -> str:
+        """A target that is in nobody's way; a name that is taken gets a part of the content's hash."""
+        stem, dot, ending = name.rpartition(".")
+        if not stem:
+            stem, dot, ending = name, "", ""
+        for addition in ("", f"-{sha256[:8]}", f"-{sha256}"):
+            target = f"{folder}/{stem}{addition}{dot}{ending}"
+            planned = self._db.execute("SELECT 1 FROM filings WHERE target_key = ?", (_target_key(target),)).fetchone()
+            path = self._root / target
+            if not planned and (not _is_there(path) or hash_of(path) == sha256):
+                return target
+        raise WriteError(f"{self._root / folder / name} is in the way. Move it elsewhere, then run again.")
+
+    def carry_out(self, contents: Mapping[str, bytes] | None = None) -> None:
+        """Does everything that is planned; ``contents`` are those at hand, by hash. Raises WriteError, StoreError."""
+        self.stuck.clear()
+        try:
+            planned = self._db.execute(
+                "SELECT id, sha256, arrival, target, note FROM filings WHERE state = 'planned' ORDER BY id"
+            ).fetchall()
+            for number, sha256, arrival, target, note in planned:
+                data = (contents or {}).get(sha256)
+                if data is None:
+                    data = original_of_arrival(self._store, arrival, sha256)
+                self._file(number, sha256, arrival, target, note, data)
+            self._remove()
+        except sqlite3.Error as error:
+            raise explained(self._store.path, error) from None
+
+    def _file(self, number: int, sha256: str, arrival: int, target: str, note: str | None, data: bytes | None) -> None:
+        path = self._root / target
+        if data is None and hash_of(path) != sha256:
+            # Taken away between reading and filing, by someone else: what was read of it stays.
+            with transaction(self._db):
+                self._db.execute("UPDATE filings SET state = 'left' WHERE id = ?", (number,))
+                self._store.tell("left", sha256, detail="the original was gone before it could be filed")
+            return
+        if _is_there(path) and hash_of(path) != sha256:
+            folder, _, name = target.rpartition("/")
+            target = self._free_name(folder, name, sha256)
+            path = self._root / target
+            with transaction(self._db):
+                self._db.execute(
+                    "UPDATE filings SET target = ?, target_key = ? WHERE id = ?", (target, _target_key(target), number)
+                )
+        if note is not None:
+            self._put(path.with_name(path.name + notes.ENDING), note.encode("utf-8"), None, over=True)
+        if data is not None:
+            (modified,) = self._db.execute("SELECT modified FROM arrivals WHERE id = ?", (arrival,)).fetchone()
+            self._put(path, data, modified)
+        (before,) = self._db.execute("SELECT filed FROM documents WHERE sha256 = ?", (sha256,)).fetchone()
+        with transaction(self._db):
+            self._db.execute("UPDATE filings SET state = 'done' WHERE id = ?", (number,))
+            self._db.execute("UPDATE documents SET filed = ? WHERE sha256 = ?", (target, sha256))
+            self._store.tell("filed" if note is None else "set-aside", sha256, detail=target)
+        if before is not None and before != target:
+            self._forget(before, sha256)
+
+    def _forget(self, target: str, sha256: str) -> None:
+        """Takes away an earlier copy of what has been filed elsewhere now."""
+        path = self._root / target
+        if hash_of(path) == sha256:
+            path.unlink()
+            path.with_name(path.name + notes.ENDING).unlink(missing_ok=True)
+
+    def _put(self, path: Path, data: bytes, modified: str | None, *, over: bool = False) -> None:
+        """Writes a file whole or not at all; one that is there already stays, unless ``over``."""
+        if not over and _is_there(path):
+            return
+        try:
+            self._make_folder(path.parent)
+            handle, name = tempfile.mkstemp(dir=self._root / WORKSHOP)
+            unfinished = Path(name)
+            try:
+                with os.fdopen(handle, "wb") as stream:
+                    stream.write(data)
+                    stream.flush()
+                    os.fsync(stream.fileno())
+                unfinished.chmod(0o644)
+                if modified is not None:
+                    _set_time(unfinished, modified)
+                unfinished.replace(path)
+            except BaseException:
+                with contextlib.suppress(OSError):
+                    unfinished.unlink()
+                raise
+            _sync(path.parent)
+        except OSError as error:
+            raise WriteError(
+                f"{path} could not be written: {error.strerror or error}. Nothing was taken out of the inbox for it; "
+                "once that is put right, run again: it goes on where it was."
+            ) from None
+
+    def _make_folder(self, folder: Path) -> None:
+        folder.mkdir(parents=True, exist_ok=True)
+        if not folder.resolve().is_relative_to(self._root.resolve()):
+            raise WriteError(f"{folder} leads out of the store's folder through a link. Remove the link.")
+
+    def _remove(self) -> None:
+        """Takes out of the inbox what is filed in all its parts."""
+        found = self._db.execute(
+            "SELECT arrival, path, sha256 FROM removals"
+            " WHERE NOT EXISTS (SELECT 1 FROM filings WHERE state = 'planned') ORDER BY arrival"
+        ).fetchall()
+        for arrival, value, sha256 in found:
+            path = rows.path_of(value)
+            if hash_of(path) == sha256:
+                try:
+                    path.unlink()
+                except OSError as error:
+                    self.stuck.append(Stuck(path, error.strerror or str(error)))
+                    continue
+            with transaction(self._db):
+                self._db.execute("DELETE FROM removals WHERE arrival = ?", (arrival,))
+
+    def waiting(self) -> set[rows.PathValue]:
+        """Files that are taken in but could not be taken out of the inbox yet."""
+        return {path for (path,) in self._db.execute("SELECT path FROM removals")}
+
+
+def _target_key(target: str) -> str:
+    return unicodedata.normalize("NFC", target).casefold()
+
+
+def _is_there(path: Path) -> bool:
+    try:
+        path.lstat()
+    except FileNotFoundError:
+        return False
+    return True
+
+
+def _set_time(path: Path, modified: str) -> None:
+    from datetime import datetime
+
+    with contextlib.suppress(OSError, ValueError):
+        moment = datetime.fromisoformat(modified).timestamp()
+        os.utime(path, (moment, moment))
+
+
+def _sync(folder: Path) -> None:
+    with contextlib.suppress(OSError):
+        handle = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)

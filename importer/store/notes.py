@@ -1,0 +1,40 @@
+"""The small text beside a file that is set aside: why, and what to do."""
+
+from __future__ import annotations
+
+from importer.store import rows
+from importer.store.ledger import Taken
+
+ENDING = ".why.txt"
+_MOST = 60
+
+
+def why(taken: Taken) -> str:
+    """Why a document is set aside, in words for a brewer."""
+    item = taken.item
+    lines = [item.name]
+    letter = item.letter
+    if letter is not None:
+        lines.append(f"came by email from {letter.sender or 'an unknown sender'}, {letter.sent or 'undated'}")
+        lines += [f"subject: {letter.subject}"] if letter.subject else []
+    lines.append("")
+    if taken.state == "review":
+        lines.append("This was read, but something in it needs a person to look at:")
+    else:
+        lines.append("This could not be read:")
+    reasons = [f"- {message} [{code}]" for code, message in taken.problems]
+    for analysis in taken.analyses:
+        header = rows.values(analysis)
+        batch = analysis.header.get("batch")
+        told = " · ".join(header[name] for name in ("supplier", "malt", "batch") if name in header)
+        found = [f"- {told or 'analysis without a name'}"] if analysis.state == "review" else []
+        if analysis.state == "review" and analysis.kind == "batch" and (batch is None or batch.state == "review"):
+            found.append("    batch: not certain")
+        for figure in (*analysis.figures, *analysis.derived):
+            if figure.state == "review":
+                reason = " ".join(figure.reasons) or ", ".join(figure.flags)
+                found.append(f"    {figure.parameter}: {rows.told(figure)}. {reason}")
+        reasons += found
+    if len(reasons) > _MOST:
+        reasons = [*reasons[:_MOST], f"- and {len(reasons) - _MOST} more"]
+    return "\n".join([*lines, *reasons, ""])

@@ -1,0 +1,178 @@
+"""Choosing stored analyses, and putting them on another basis where that is asked for."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator, Sequence
+from concurrent.futures import Future
+from dataclasses import asdict, dataclass
+from typing import TYPE_CHECKING
+
+from importer import __version__
+from importer.models import Analysis
+from importer.store import rows
+from importer.store.ledger import Store, now
+from importer.store.originals import original
+from importer.store.reading import Job, LocalReaders, Options, read_job
+from importer.store.schema import StoreError, explained, transaction
+
+if TYPE_CHECKING:
+    from importer.models import Sheet
+
+# What analyses are stored on.
+STORED = Options()
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """Which analyses. Names are compared without case, spaces and marks, and may be a part; days are ISO 8601."""
+
+    supplier: str | None = None
+    malt: str | None = None
+    batch: str | None = None
+    first_day: str | None = None
+    last_day: str | None = None
+    superseded: bool = False
+
+    def as_json(self) -> str:
+        """The same wish gives the same text."""
+        return rows.as_json(asdict(self))
+
+
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """Analyses in the order of their day, and the change that the store was at."""
+
+    analyses: tuple[Analysis, ...]
+    change: int
+    names: dict[str, str]
+
+
+def choose(store: Store, wanted: Wanted, *, since: int = 0) -> Chosen:
+    """The stored analyses that are wanted and were new or changed after ``since``. Raises StoreError."""
+    conditions, values = _conditions(wanted)
+    try:
+        store.connection.execute("BEGIN")
+        try:
+            (change,) = store.connection.execute("SELECT value FROM counters WHERE name = 'change'").fetchone()
+            found = store.connection.execute(
+                "SELECT json, sha256 FROM analyses WHERE change > ?"
+                f"{''.join(f' AND {condition}' for condition in conditions)} ORDER BY dated, supplier_key, id",
+                (since, *values),
+            ).fetchall()
+        finally:
+            store.connection.execute("COMMIT")
+    except sqlite3.Error as error:
+        raise explained(store.path, error) from None
+    analyses = tuple(Analysis.model_validate_json(text) for text, _ in found)
+    return Chosen(analyses, change, {analysis.source.sha256: analysis.source.file for analysis in analyses})
+
+
+def _conditions(wanted: Wanted) -> tuple[list[str], list[str]]:
+    conditions: list[str] = []
+    values: list[str] = []
+    for column, text in (("supplier", wanted.supplier), ("malt", wanted.malt), ("batch", wanted.batch)):
+        if text is not None:
+            conditions.append(f"INSTR({column}_key, ?)")
+            values.append(rows.key(text) or "\0")
+    if wanted.first_day is not None:
+        conditions.append("dated >= ?")
+        values.append(wanted.first_day)
+    if wanted.last_day is not None:
+        conditions.append("SUBSTR(dated, 1, LENGTH(?)) <= ?")
+        values += [wanted.last_day, wanted.last_day]
+    if not wanted.superseded:
+        conditions.append("superseded_by IS NULL")
+    return conditions, values
+
+
+def last_export(store: Store, wanted: Wanted) -> int:
+    """The change that the last export of the same choice was at; 0 where there was none."""
+    row = store.connection.execute("SELECT MAX(change) FROM exports WHERE wanted = ?", (wanted.as_json(),)).fetchone()
+    return int(row[0] or 0)
+
+
+def record_export(store: Store, wanted: Wanted, chosen: Chosen) -> None:
+    """Remembers an export once it is written. Raises StoreError."""
+    try:
+        with transaction(store.connection):
+            store.connection.execute(
+                "INSERT INTO exports (at, wanted, change, count) VALUES (?, ?, ?, ?)",
+                (now(), wanted.as_json(), chosen.change, len(chosen.analyses)),
+            )
+            store.tell("exported", detail=f"{len(chosen.analyses)} analyses")
+    except sqlite3.Error as error:
+        raise explained(store.path, error) from None
+
+
+def on_basis(store: Store, chosen: Chosen, options: Options, workers: int) -> Iterator[Analysis]:
+    """The chosen analyses as ``options`` wants them. What was not asked for before is read again from the originals.
+
+    Raises StoreError where an original is not there any more.
+    """
+    if (options.basis, options.estimates, options.ratio_rule) == (STORED.basis, STORED.estimates, STORED.ratio_rule):
+        yield from chosen.analyses
+        return
+    missing = [name for name in chosen.names if not _is_rendered(store, name, options)]
+    if missing:
+        _render(store, chosen, missing, options, workers)
+    for analysis in chosen.analyses:
+        row = store.connection.execute(
+            "SELECT json FROM renderings WHERE id = ? AND basis = ? AND estimates = ? AND ratio_rule = ?",
+            (analysis.id, options.basis, options.estimates, options.ratio_rule),
+        ).fetchone()
+        if row is None:
+            raise StoreError(f"{analysis.source.file} reads differently now than when it was taken in.")
+        yield Analysis.model_validate_json(row[0])
+
+
+def _is_rendered(store: Store, sha256: str, options: Options) -> bool:
+    (missing,) = store.connection.execute(
+        "SELECT COUNT(*) FROM analyses a WHERE sha256 = ? AND NOT EXISTS (SELECT 1 FROM renderings r WHERE r.id = a.id"
+        " AND r.basis = ? AND r.estimates = ? AND r.ratio_rule = ? AND r.program = a.program)",
+        (sha256, options.basis, options.estimates, options.ratio_rule),
+    ).fetchone()
+    return int(missing) == 0
+
+
+def _render(store: Store, chosen: Chosen, missing: Sequence[str], options: Options, workers: int) -> None:
+    with LocalReaders(min(workers, len(missing)), options) as readers:
+        for start in range(0, len(missing), workers * 4):
+            running: list[tuple[str, Future[Sheet]]] = []
+            for sha256 in missing[start : start + workers * 4]:
+                data = original(store, sha256)
+                name = chosen.names[sha256]
+                if data is None:
+                    raise StoreError(
+                        f"The original of {name} is not there any more, so it cannot be put on another basis. "
+                        "Put it back where it was, or export on the EBC basis with estimates."
+                    )
+                running.append((name, readers.submit(read_job, Job(name, data, options))))
+            for _, future in running:
+                _keep(store, future.result(), options)
+
+
+def _keep(store: Store, sheet: Sheet, options: Options) -> None:
+    with transaction(store.connection):
+        known = {
+            name
+            for (name,) in store.connection.execute(
+                f"SELECT id FROM analyses WHERE id IN ({', '.join('?' * len(sheet.analyses))})",
+                [analysis.id for analysis in sheet.analyses],
+            )
+        }
+        store.connection.executemany(
+            "INSERT OR REPLACE INTO renderings VALUES (?, ?, ?, ?, ?, ?)",
+            [
+                (
+                    analysis.id,
+                    options.basis,
+                    options.estimates,
+                    options.ratio_rule,
+                    __version__,
+                    analysis.model_dump_json(by_alias=True),
+                )
+                for analysis in sheet.analyses
+                if analysis.id in known
+            ],
+        )
