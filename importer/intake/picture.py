@@ -27,8 +27,19 @@ HEIF_BRANDS = (b"heic", b"heix", b"hevc", b"heim", b"heis", b"hevm", b"hevs", b"
 FAX_WIDTHS = (1728, 2048, 2432)
 FAX_SQUARE = 204.0
 FAX_STANDARD_LINES = 98.0
-BROKEN = (OSError, SyntaxError, ValueError, EOFError, KeyError, TypeError, IndexError, OverflowError, struct.error,
-          zlib.error)
+# What Pillow's readers raise on files that are not what they claim to be.
+BROKEN = (
+    OSError,
+    SyntaxError,
+    ValueError,
+    EOFError,
+    KeyError,
+    TypeError,
+    IndexError,
+    OverflowError,
+    struct.error,
+    zlib.error,
+)
 
 
 class Picture(NamedTuple):
@@ -175,12 +186,13 @@ def _plain(image: Image.Image) -> Image.Image:
 
 def _eight_bit(image: Image.Image) -> Image.Image:
     """Deep grey to 8 bits; ``convert`` would clip everything above 255 to white."""
-    low, high = image.getextrema()
-    top = 65535.0 if image.mode.startswith("I;16") or high > 255 else 255.0  # type: ignore[operator]
-    if image.mode == "F" and high <= 1.0:  # type: ignore[operator]
+    levels = np.nan_to_num(np.asarray(image, dtype=np.float64))
+    high = float(levels.max(initial=0.0))
+    if image.mode == "F" and high <= 1.0:
         top = 1.0
-    del low
-    return image.convert("F").point(lambda level: level * (255.0 / top)).convert("L")
+    else:
+        top = 65535.0 if image.mode.startswith("I;16") or high > 255 else 255.0
+    return Image.fromarray(np.clip(levels * (255.0 / top), 0, 255).astype(np.uint8))
 
 
 def read_picture(image: Image.Image, number: int, dpi: float | None = None) -> Page:

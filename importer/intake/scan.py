@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     from importer.intake.prepare.geometry import Grey
 
 MAIN_GLYPH = 32  # height of a figure in the picture for the main reader, in pixels
+WHITE = 200  # levels of the prepared page from which the main reader sees plain paper
+_WHITENED = [min(255, level * 255 // WHITE) for level in range(256)]
 SPECK_AREA = 3  # pixels of the prepared page; a decimal point has 5 and more
 MOST_SPECKS = 1500
 POOR_READING = 0.55  # mean confidence of a page that may stand on its head
@@ -63,8 +65,8 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
     image = Image.fromarray(_without_dirt(page)[top:bottom, left:right])
     enlarge = MAIN_GLYPH / page.glyph
     size = (round(image.width * enlarge), round(image.height * enlarge))
-    # soft edges are wanted: sharp ones cost decimal points
-    large = image.resize(size, Image.Resampling.BILINEAR)
+    # soft edges are wanted: sharp ones cost decimal points; and paper without a trace of tint, or rows are lost
+    large = image.point(_WHITENED).resize(size, Image.Resampling.BILINEAR)
     seen = ocr.read_block(large, dpi=72.0 / page.points * enlarge)
     return [
         word._replace(

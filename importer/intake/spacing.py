@@ -108,13 +108,13 @@ def _learnt(counts: Floats, widths: Floats) -> Floats:
     """Least squares held near the expectation, from the narrower pieces: what was lost makes a piece wider only."""
     ratio = widths / np.maximum(counts @ EXPECTED, 0.3)
     expected = EXPECTED * float(np.percentile(ratio, NARROW))
-    advance = expected
+    advance: Floats = expected
     for _ in range(4):
         surplus = widths - counts @ advance
         keep = (surplus <= 0.12) & (surplus >= -0.35)
         a, b = counts[keep], widths[keep]
         pull = STIFFNESS * np.eye(len(EXPECTED))
-        advance = np.linalg.solve(a.T @ a + pull, a.T @ b + pull @ expected)
+        advance = np.asarray(np.linalg.solve(a.T @ a + pull, a.T @ b + pull @ expected), dtype=np.float64)
     return advance
 
 

@@ -52,6 +52,8 @@ def _unclear(event: Event) -> Event:
 
 def _row_role(cells: dict[int, Cell], terms: Terms) -> str | None:
     first = cells[min(cells)]
+    if looks_like_batch(first.text):
+        return None
     roles = terms.roles(first.text)
     return next((role for role in roles if role in _LIMIT_ROLES), None)
 

@@ -12,7 +12,7 @@ from typing import Any
 from importer.data import mappings_folder
 from importer.errors import DataError
 from importer.models import HEADER_KEYS
-from importer.vocabulary.result_words import plain_word
+from importer.vocabulary.result_words import plain_lines, plain_word
 
 EXTRA_KEYS = ("date", "ignore")
 NUMBER = "#"
@@ -51,11 +51,15 @@ _DOTTED = re.compile(r"(?<![^\W\d_])(?:[^\W\d_]\.\s?){1,4}[^\W\d_](?![^\W\d_])")
 
 def caption_words(text: str) -> list[str]:
     """The words of a caption for comparison; "P.O." is one word, "n°" and "č." are words for number."""
+    return _WORD.findall(plain_word(_prepared(text)))
+
+
+def _prepared(text: str) -> str:
     if "(" in text:
         text = _PLURAL.sub("", text)
     if not text.isascii():
         text = _NUMERO.sub("no ", text)
-    return _WORD.findall(plain_word(join_dotted(text)))
+    return join_dotted(text)
 
 
 def join_dotted(text: str) -> str:
@@ -103,16 +107,16 @@ def _lists(raw: dict[str, Any], where: str) -> list[tuple[str, list[str]]]:
 
 
 def _single(words: list[str], where: str) -> list[str]:
-    plain = [plain_word(word) for word in words]
-    for word in plain:
+    for word in words:
         if len(_WORD.findall(word)) != 1:
             raise DataError(f"{where}: {word!r} must be one word")
-    return plain
+    return words
 
 
 def _add(table: CaptionTable, path: Path) -> None:
     where = f"mappings/headers/{path.name}"
-    raw = tomllib.loads(path.read_text(encoding="utf-8"))
+    # The whole file is folded at once, which is much quicker than caption by caption.
+    raw = tomllib.loads(plain_lines(_prepared(path.read_text(encoding="utf-8"))))
     for key, words in _lists(raw.pop("beside", {}), f"{where}: [beside]"):
         table.beside.setdefault(key, set()).update(_single(words, where))
     for key, words in _lists(raw.pop("events", {}), f"{where}: [events]"):
@@ -120,12 +124,12 @@ def _add(table: CaptionTable, path: Path) -> None:
             table.events.setdefault(word.rstrip("s"), set()).add(key)
     for key, captions in _lists(raw.pop("doubtful", {}), where):
         for caption in captions:
-            words = caption_words(caption)
+            words = _WORD.findall(caption)
             table.doubtful.setdefault(fold(words, table), key)
             table.doubtful_worded.setdefault(" ".join(words), key)
     for key, captions in _lists(raw, where):
         for caption in captions:
-            words = caption_words(caption)
+            words = _WORD.findall(caption)
             _keep(table.keys, table.doubtful, fold(words, table), key)
             _keep(table.worded, table.doubtful_worded, " ".join(words), key)
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from functools import cache
-from typing import NamedTuple
 
 from importer.vocabulary.caption_words import caption_table
 
@@ -26,37 +26,32 @@ def _skeleton(text: str) -> str:
     return text
 
 
-@cache
-def _skeletons() -> dict[str, str]:
-    """Captions by the skeletons of their words; "" where two entries share one."""
-    found: dict[str, str] = {}
-    for worded, key in caption_table().worded.items():
-        form = _skeleton(worded)
-        found[form] = key if found.get(form, key) == key else ""
-    return found
+_Shape = tuple[str, str, str]
+"""A known caption, its skeleton and its entry."""
 
 
-class _Shape(NamedTuple):
-    """A known caption prepared for comparison: its words, the same as skeletons, and its entry."""
+@dataclass(frozen=True, slots=True)
+class _Shapes:
+    """``keys``: entries by skeleton, "" where two share one. ``near``: certain captions by number of words, first letter
+    and letters of the skeleton, for a search among few."""
 
-    words: tuple[str, ...]
-    skeletons: tuple[str, ...]
-    key: str
+    keys: dict[str, str]
+    near: dict[tuple[int, str, int], list[_Shape]]
 
 
 @cache
-def _by_shape() -> dict[tuple[int, str, int], list[_Shape]]:
-    """Certain captions by number of words, first letter of the skeleton and length, for a search among few."""
+def _shapes() -> _Shapes:
     table = caption_table()
-    shapes: dict[tuple[int, str, int], list[_Shape]] = {}
+    keys: dict[str, str] = {}
+    near: dict[tuple[int, str, int], list[_Shape]] = {}
     for worded, key in table.worded.items():
+        skeleton = _skeleton(worded)
+        keys[skeleton] = key if keys.get(skeleton, key) == key else ""
         if worded not in table.doubtful_worded:
-            words = tuple(worded.split())
-            skeletons = tuple(_skeleton(worded).split())
-            shapes.setdefault((len(words), skeletons[0][:1], sum(map(len, skeletons))), []).append(
-                _Shape(words, skeletons, key)
-            )
-    return shapes
+            gaps = skeleton.count(" ")
+            place = (gaps + 1, skeleton[:1], len(skeleton) - gaps)
+            near.setdefault(place, []).append((worded, skeleton, key))
+    return _Shapes(keys, near)
 
 
 def misspelt_caption(words: list[str]) -> tuple[str, float] | None:
@@ -64,17 +59,18 @@ def misspelt_caption(words: list[str]) -> tuple[str, float] | None:
     if len(words) > 5 or sum(len(word) for word in words) < 5 or all(word.isdigit() for word in words):
         return None
     skeletons = [_skeleton(word) for word in words]
-    key = _skeletons().get(" ".join(skeletons))
+    known = _shapes()
+    key = known.keys.get(" ".join(skeletons))
     if key:
         return key, LOOKALIKE
-    shapes, length = _by_shape(), sum(map(len, skeletons))
+    length = sum(map(len, skeletons))
     scored: dict[str, float] = {}
     slack = min(len(words), 2)
     for near in range(length - slack, length + slack + 1):
-        for shape in shapes.get((len(words), skeletons[0][:1], near), ()):
+        for shape in known.near.get((len(words), skeletons[0][:1], near), ()):
             score = _closeness(words, skeletons, shape)
-            if score > scored.get(shape.key, 0.0):
-                scored[shape.key] = score
+            if score > scored.get(shape[2], 0.0):
+                scored[shape[2]] = score
     ranked = sorted(scored.items(), key=lambda item: -item[1])
     if not ranked or ranked[0][1] < FUZZY_FROM or (len(ranked) > 1 and ranked[0][1] - ranked[1][1] < FUZZY_MARGIN):
         return None
@@ -92,7 +88,7 @@ def _ratio() -> Callable[..., float]:
 def _closeness(words: list[str], skeletons: list[str], shape: _Shape) -> float:
     """How alike two captions of equally many words are, 0 to 100; 0 where a short word or a length differs."""
     total = weight = 0.0
-    for word, skeleton, other, bare in zip(words, skeletons, shape.words, shape.skeletons, strict=True):
+    for word, skeleton, other, bare in zip(words, skeletons, shape[0].split(), shape[1].split(), strict=True):
         if word == other:
             score = 100.0
         elif min(len(word), len(other)) <= SHORT + 1 or abs(len(word) - len(other)) > 1:

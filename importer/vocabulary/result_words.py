@@ -20,10 +20,13 @@ _COMBINING = re.compile("[\u0300-\u036f\u20d0-\u20ff]")
 @lru_cache(maxsize=16384)
 def plain_word(text: str) -> str:
     """A word for comparison: no case, no accents, single spaces, no full stop at the end."""
+    return " ".join(plain_lines(text).split()).rstrip(".").rstrip()
+
+
+def plain_lines(text: str) -> str:
+    """A text of any length without case and accents."""
     plain = text.casefold()
-    if not plain.isascii():
-        plain = _COMBINING.sub("", unicodedata.normalize("NFKD", plain.replace("’", "'")))
-    return " ".join(plain.split()).rstrip(".").rstrip()
+    return plain if plain.isascii() else _COMBINING.sub("", unicodedata.normalize("NFKD", plain.replace("’", "'")))
 
 
 @dataclass(frozen=True, slots=True)

@@ -79,8 +79,8 @@ def _top_side(bright: Floats) -> tuple[float, float] | None:
     # the steepest place of the edge that begins there
     window = np.minimum(first[:, None] + np.arange(REACH + 2), rows - 1)
     steepest = rise[window, columns[:, None]].argmax(axis=1)
-    y = first + steepest + REACH / 2.0 + 0.5
-    return _line(columns + 0.5, y)
+    y = (first + steepest).astype(np.float64) + REACH / 2.0 + 0.5
+    return _line(columns.astype(np.float64) + 0.5, y)
 
 
 def _line(x: Floats, y: Floats) -> tuple[float, float] | None:

@@ -57,11 +57,11 @@ class Prepared:
 
     @property
     def width(self) -> float:
-        return self.even.shape[1] * self.points
+        return float(self.even.shape[1]) * self.points
 
     @property
     def height(self) -> float:
-        return self.even.shape[0] * self.points
+        return float(self.even.shape[0]) * self.points
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,4 +249,5 @@ def _stretched(even: Grey, darkest: float, paper: float) -> Grey:
     """Ink to black and paper to white; a page that is nearly blank is left pale."""
     contrast = max(paper - darkest, 0.12 * paper)
     table = np.clip((np.arange(256) - (paper - contrast)) * (255.0 / contrast), 0, 255).astype(np.uint8)
-    return table[even]
+    stretched: Grey = table[even]
+    return stretched
