@@ -47,8 +47,9 @@ def fitted(drawn: tables.Drawn, page: Page) -> np.ndarray | None:
             known[cell.text] += 1
             where[cell.text] = ((cell.box[0] + cell.box[2]) / 2, (cell.box[1] + cell.box[3]) / 2)
     read = Counter(word.text for word in page.words)
-    found = [(where[w.text], (w.box.centre, w.box.middle)) for w in page.words
-             if known[w.text] == 1 and read[w.text] == 1]
+    found = [
+        (where[w.text], (w.box.centre, w.box.middle)) for w in page.words if known[w.text] == 1 and read[w.text] == 1
+    ]
     if len(found) < 4:
         return None
     source = np.array([[*a, 1.0] for a, _ in found])
@@ -74,11 +75,17 @@ def score(drawn: tables.Drawn, page: Page) -> list[dict[str, str]]:
         if map_ is not None:
             x0, top = np.array([cell.box[0] - 10, cell.box[1] - 6, 1.0]) @ map_
             x1, bottom = np.array([cell.box[2] + 10, cell.box[3] + 6, 1.0]) @ map_
-            main = " ".join(w.text for w in sorted(page.words, key=lambda w: w.x0)
-                            if x0 <= w.box.centre <= x1 and top <= w.box.middle <= bottom)
-            second = [r.text for r in sorted(page.second, key=lambda r: r.box.x0)
-                      if min(r.box.x1, x1) - max(r.box.x0, x0) > 0.5 * min(r.box.width, x1 - x0)
-                      and top <= r.box.middle <= bottom]
+            main = " ".join(
+                w.text
+                for w in sorted(page.words, key=lambda w: w.x0)
+                if x0 <= w.box.centre <= x1 and top <= w.box.middle <= bottom
+            )
+            second = [
+                r.text
+                for r in sorted(page.second, key=lambda r: r.box.x0)
+                if min(r.box.x1, x1) - max(r.box.x0, x0) > 0.5 * min(r.box.width, x1 - x0)
+                and top <= r.box.middle <= bottom
+            ]
             flagged = any(min(b.x1, x1) > max(b.x0, x0) and top <= b.middle <= bottom for b in page.lost)
         found = kind(cell.text, main, second)
         if flagged and found in ("agreed", "AGREED-WRONG"):
@@ -108,12 +115,11 @@ def main() -> None:
     parser.add_argument("--details", default="")
     options = parser.parse_args()
     first, last = map(int, options.seeds.split("-"))
-    details = open(options.details, "w", encoding="utf-8") if options.details else None
+    details: list[str] = []
     total: Counter[str] = Counter()
     print(f"{'class':12} figures  agreed  WRONG  held(right wrong)  main  second  neither  nothing  doubted  s/page")
     for name in options.classes.split(","):
         counts: Counter[str] = Counter()
-        start = time.process_time()
         doubted = 0
         for seed in range(first, last + 1):
             drawn = tables.draw(seed)
@@ -126,16 +132,19 @@ def main() -> None:
             for row in score(drawn, page):
                 key = row["kind"] if page.doubt is None else "doubted-" + row["kind"]
                 counts[key] += 1
-                if details:
-                    details.write(json.dumps({"class": name, "seed": seed, "doubt": bool(page.doubt), **row}) + "\n")
-        del start
+                details.append(json.dumps({"class": name, "seed": seed, "doubt": bool(page.doubt), **row}) + "\n")
+        if options.details:
+            Path(options.details).write_text("".join(details), encoding="utf-8")
         pages = last - first + 1
         figures = sum(n for k, n in counts.items() if k not in ("ms", "text"))
         total.update(counts)
-        print(f"{name:12} {figures:7} {100 * counts['agreed'] / max(1, figures):6.1f}% {counts['AGREED-WRONG']:5} "
-              f"{counts['right-held']:10} {counts['wrong-held']:6} "
-              f"{counts['main-right']:6} {counts['second-right']:6} {counts['neither']:7} {counts['nothing']:8} "
-              f"{doubted:5}/{pages} {counts['ms'] / 1000 / pages:7.2f}", flush=True)
+        print(
+            f"{name:12} {figures:7} {100 * counts['agreed'] / max(1, figures):6.1f}% {counts['AGREED-WRONG']:5} "
+            f"{counts['right-held']:10} {counts['wrong-held']:6} "
+            f"{counts['main-right']:6} {counts['second-right']:6} {counts['neither']:7} {counts['nothing']:8} "
+            f"{doubted:5}/{pages} {counts['ms'] / 1000 / pages:7.2f}",
+            flush=True,
+        )
     print(dict(total))
 
 

@@ -250,6 +250,7 @@ def export(
     from importer.commands import export as command
     from importer.commands import read as outputs
     from importer.commands.run import run
+    from importer.store.selection import Wanted
 
     def request() -> int:
         target = outputs.Request(
@@ -263,7 +264,7 @@ def export(
             strict=strict,
             include_review=include_review,
         )
-        wanted = command.Wanted(supplier, malt, batch, first_day, last_day, superseded)
+        wanted = Wanted(supplier, malt, batch, first_day, last_day, superseded)
         return command.export(command.Request(wanted, target, store, since_last))
 
     run(request)

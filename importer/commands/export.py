@@ -44,12 +44,13 @@ def export(request: Request) -> int:
         chosen = choose(store, wanted, since=since)
         options = Options(outputs.basis, outputs.estimates, outputs.ratio_rule, outputs.seconds)
         doc = document([Sheet(analyses=tuple(on_basis(store, chosen, options, cores())))], outputs.basis)
-        read.write_outputs(outputs, doc)
+        read.write_outputs(outputs, doc, table=not outputs.outputs)
         if outputs.outputs:
             record_export(store, wanted, chosen)
     for target in outputs.outputs.values():
         if target != read.STANDARD_OUTPUT:
-            tell(f"Wrote {len(doc.analyses)} analyses to {target}.")
+            count = len(doc.analyses)
+            tell(f"Wrote {count} {'analysis' if count == 1 else 'analyses'} to {target}.")
     if outputs.strict and any(analysis.state == "review" for analysis in doc.analyses):
         return IN_REVIEW
     return READ

@@ -135,8 +135,8 @@ def _keep_sheets_safe(request: Request, files: list[Found]) -> None:
             raise UsageError(f"{option}: {target} is one of the sheets to read. Give another name.")
 
 
-def write_outputs(request: Request, doc: Document) -> None:
-    """Every output that was asked for; the table where nothing else goes to standard output."""
+def write_outputs(request: Request, doc: Document, *, table: bool = True) -> None:
+    """Every output that was asked for; with ``table`` also that, where nothing else goes to standard output."""
     from importer.output.atomic import write_text
 
     for option, target in request.outputs.items():
@@ -151,7 +151,7 @@ def write_outputs(request: Request, doc: Document) -> None:
 
             write_text(schema_path(Path(target)), schema)
         write_text(Path(target), text)
-    if STANDARD_OUTPUT not in request.outputs.values():
+    if table and STANDARD_OUTPUT not in request.outputs.values():
         from importer.output.table_out import to_table
 
         print(to_table(doc), end="")

@@ -167,6 +167,4 @@ def _rows(tsv: str) -> Iterator[tuple[int, Seen]]:
             continue
         left, top, width, height = (float(cell) for cell in cells[6:10])
         confidence = max(0.0, min(1.0, float(cells[TSV_CONFIDENCE]) / 100.0))
-        yield int(cells[TSV_PAGE]), Seen(
-            cells[TSV_TEXT].strip(), left, top, left + width, top + height, confidence
-        )
+        yield int(cells[TSV_PAGE]), Seen(cells[TSV_TEXT].strip(), left, top, left + width, top + height, confidence)

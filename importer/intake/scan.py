@@ -1,11 +1,10 @@
-"""The picture of a page -> words, second readings, rules, what could not be read, and whether the page can be trusted."""
+"""The picture of a page -> words, second readings, rules, what could not be read, and whether to trust the page."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second

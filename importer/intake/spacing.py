@@ -88,8 +88,8 @@ def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
     spread = 1.4826 * float(np.median(np.abs(surplus - np.median(surplus))))
     low, high = max(LEAST_SURPLUS, SURPLUS * point), max(LEAST_SURPLUS, MOST_SURPLUS * point)
     limit = min(max(low, 3.5 * spread), high)
-    wide = iter((surplus > limit).tolist())
-    return [any([next(wide) for _ in cell]) for cell in cells]
+    ends = np.cumsum([len(cell) for cell in cells])
+    return [bool((surplus[end - len(cell) : end] > limit).any()) for cell, end in zip(cells, ends, strict=True)]
 
 
 def surpluses(flat: Sequence[Piece]) -> tuple[Floats, float]:

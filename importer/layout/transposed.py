@@ -86,7 +86,7 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if 2 * _values(line, terms) > len(line.cells):
             break
-        if any(cell.text.rstrip().endswith(":") or ": " in cell.text for cell in line.cells):
+        if any(":" in cell.text and not terms.is_label(cell.text.rstrip(": ")) for cell in line.cells):
             break
         heads.insert(0, k)
         below = line

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
@@ -142,7 +142,7 @@ def _line_events(
             assert following is not None
             name = clean_label(following.text)
             event, _ = _figure(name, following, [following, piece], 0, line, page, terms, section)
-            yield event
+            yield _name_behind(event)
             i += 2
             continue
         alone = _value_inside(piece, terms) if not piece.colon else None
@@ -194,6 +194,14 @@ def _is_value_first(piece: _Piece, following: _Piece | None, after: _Piece | Non
     if following is None or piece.colon or following.colon or not _has_unit(piece.text, terms):
         return False
     return terms.is_label(clean_label(following.text)) and (after is None or _has_unit(after.text, terms))
+
+
+def _name_behind(event: Event) -> Event:
+    """A figure whose name stands behind its value: what belongs to what is never certain then."""
+    if event.figure is None:
+        return event
+    concern = Concern("label-doubtful", "The name was found behind the value; it may belong to another value.")
+    return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
 
 
 def _is_unknown_result(piece: _Piece, following: _Piece, label: str, terms: Terms) -> bool:
@@ -363,6 +371,8 @@ def _value_under(
     terms: Terms,
 ) -> Cell | None:
     """The value that stands under a label, as on cards: label in small type, value below it."""
+    if len(line.cells) > 1 and all(terms.is_unit(cell.text) for cell in line.cells):
+        return None
     if not terms.is_label(label) or any(_has_unit(cell.text, terms) for cell in line.cells if not terms.is_label(cell.text)):
         return None
     cell = _below(piece, line, number, lines, used, terms) or _in_box_below(piece, line, number, lines, used, terms)

@@ -170,6 +170,7 @@ def caption_table() -> CaptionTable:
                 _add(table, path)
     except (KeyError, OSError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/headers: {fault}") from fault
-    table.keys.pop("", None)
-    table.doubtful.pop("", None)
+    for forms in (table.keys, table.doubtful):
+        for form in [form for form in forms if len(form.rstrip(" #")) < 2 and form.isascii()]:
+            del forms[form]
     return table

@@ -32,8 +32,10 @@ _Shape = tuple[str, str, str]
 
 @dataclass(frozen=True, slots=True)
 class _Shapes:
-    """``keys``: entries by skeleton, "" where two share one. ``near``: certain captions by number of words, first letter
-    and letters of the skeleton, for a search among few."""
+    """``keys``: entries by skeleton, "" where two share one.
+
+    ``near``: certain captions by number of words, first letter and letters of the skeleton, for a search among few.
+    """
 
     keys: dict[str, str]
     near: dict[tuple[int, str, int], list[_Shape]]
@@ -94,7 +96,9 @@ def _closeness(words: list[str], skeletons: list[str], shape: _Shape) -> float:
         elif min(len(word), len(other)) <= SHORT + 1 or abs(len(word) - len(other)) > 1:
             return 0.0
         else:
-            score = _ratio()(skeleton, bare, score_cutoff=82)
+            # A letter may be read as another one, or be lost; both at once make another word of it.
+            lost = 200.0 * min(len(skeleton), len(bare)) / (len(skeleton) + len(bare)) - 0.1
+            score = _ratio()(skeleton, bare, score_cutoff=max(82.0, lost if len(skeleton) != len(bare) else 0.0))
             if not score:
                 return 0.0
         total += score * len(other)

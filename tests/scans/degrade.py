@@ -35,7 +35,9 @@ def _jpeg(image: Image.Image, quality: int) -> Image.Image:
 
 
 def _noisy(image: Image.Image, sd: float, random: np.random.Generator) -> Image.Image:
-    levels = np.asarray(image, dtype=np.float32) + random.normal(0.0, sd, (image.height, image.width)).astype(np.float32)
+    levels = np.asarray(image, dtype=np.float32) + random.normal(0.0, sd, (image.height, image.width)).astype(
+        np.float32
+    )
     return Image.fromarray(np.clip(levels, 0, 255).astype(np.uint8))
 
 
@@ -111,8 +113,9 @@ def _photo(
     photo = Image.fromarray(np.clip(levels, 0, 255).astype(np.uint8))
     if blur:
         photo = photo.filter(ImageFilter.GaussianBlur(blur))
-        photo = Image.fromarray(((np.asarray(photo, np.uint16) + np.roll(np.asarray(photo, np.uint16), 2, axis=1)) // 2)
-                                .astype(np.uint8))
+        photo = Image.fromarray(
+            ((np.asarray(photo, np.uint16) + np.roll(np.asarray(photo, np.uint16), 2, axis=1)) // 2).astype(np.uint8)
+        )
     return Degraded(_jpeg(_noisy(photo, 3, random), quality), (72, 72))
 
 
@@ -122,7 +125,7 @@ def _light(size: tuple[int, int], random: np.random.Generator) -> np.ndarray:
     slope = random.uniform(-0.25, 0.25, 2)
     light = 1 + slope[0] * (x - 0.5) + slope[1] * (y - 0.5)
     centre = random.uniform(0.1, 0.9, 2)
-    shadow = np.exp(-(((x - centre[0]) / 0.3) ** 2 + ((y - centre[1]) / 0.25) ** 2) ** 2)
+    shadow = np.exp(-((((x - centre[0]) / 0.3) ** 2 + ((y - centre[1]) / 0.25) ** 2) ** 2))
     return np.asarray(np.clip(light, 0.6, 1.12) * (1 - 0.4 * shadow), dtype=np.float32)
 
 
@@ -158,7 +161,9 @@ def photocopy(image: Image.Image, seed: int) -> Degraded:
     random = np.random.default_rng(seed)
     page = image
     for level in (165, 140):
-        page = _noisy(page.filter(ImageFilter.GaussianBlur(1.6)), 14, random).point(lambda v, at=level: 255 if v > at else 0)
+        page = _noisy(page.filter(ImageFilter.GaussianBlur(1.6)), 14, random).point(
+            lambda v, at=level: 255 if v > at else 0
+        )
     levels = np.asarray(page.convert("L")).copy()
     levels[random.random(levels.shape) < 0.0015] = 0
     levels[random.random(levels.shape) < 0.004] = 255
@@ -201,8 +206,10 @@ def penticks(image: Image.Image, seed: int) -> Degraded:
 def showthrough(image: Image.Image, seed: int) -> Degraded:
     """The print of the other side, mirrored and pale."""
     page = np.asarray(image.convert("L"), dtype=np.float32)
-    back = np.asarray(image.convert("L").transpose(Image.Transpose.FLIP_LEFT_RIGHT).filter(ImageFilter.GaussianBlur(4)),
-                      dtype=np.float32)
+    back = np.asarray(
+        image.convert("L").transpose(Image.Transpose.FLIP_LEFT_RIGHT).filter(ImageFilter.GaussianBlur(4)),
+        dtype=np.float32,
+    )
     back = np.roll(back, 37, axis=0)
     mixed = np.minimum(page, 255 - (255 - back) * 0.16) * (250 / 255)
     return Degraded(_at(Image.fromarray(mixed.astype(np.uint8)), 200), (200, 200))

@@ -51,7 +51,7 @@ def thickened(mask: Mask, reach: int) -> Mask:
 
 
 def closed(grey: Grey, across: int, down: int) -> Grey:
-    """Fill what is dark and holds no block of 2 x ``across`` + 1 by 2 x ``down`` + 1 pixels with the paper around it."""
+    """Fill what is dark and holds no block of 2 ``across`` + 1 by 2 ``down`` + 1 pixels with the paper around it."""
     wide = widen(widen(grey, down, 0), across, 1)
     return narrow(narrow(wide, down, 0), across, 1)
 

@@ -240,8 +240,19 @@ def _finish(
     darkest, paper = ink.levels(even, (0.005, 0.5))
     even = _stretched(even, darkest, paper)
     return Prepared(
-        even, mask, ink.connected(mask), level, upright, matrix, points, GLYPH, print_pixels, axis_share,
-        darkest, paper, turns,
+        even,
+        mask,
+        ink.connected(mask),
+        level,
+        upright,
+        matrix,
+        points,
+        GLYPH,
+        print_pixels,
+        axis_share,
+        darkest,
+        paper,
+        turns,
     )
 
 

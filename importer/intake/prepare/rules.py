@@ -17,7 +17,7 @@ THICKNESS = 0.65
 GAP = 1  # half the pixels that a scan may break a line by
 FILLED = 0.9  # of a run is ink
 MEET = 3  # pixels between the end of a box's side and the line that it meets
-ATTACHED = 0.3  # of the length of a row of letters that touch has strokes above or below; a line has less
+ATTACHED = 0.12  # of the length of a row of letters that touch has strokes above or below; a line has less
 
 
 def find_rules(ink: Mask, glyph: float) -> tuple[Marks, Marks, Mask]:
