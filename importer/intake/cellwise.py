@@ -72,7 +72,9 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     asked = [cell for cell in cells_of(page, words) if may_hold_figure(cell)]
     main_kind = second.available()
     answers = _second(page, asked)
-    differing = [i for i, answer in enumerate(answers) if answer.text and not alike(answer.text, asked[i].text)]
+    differing = [
+        i for i, answer in enumerate(answers) if FIGURE.fullmatch(answer.text) and not alike(answer.text, asked[i].text)
+    ]
     third = _legacy(page, [asked[i] for i in differing]) if main_kind and ocr.legacy_data() else []
     thirds = dict(zip(differing, third, strict=False))
     kept = {id(word): word for word in words}
@@ -81,7 +83,7 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     name = second.NAME if main_kind else ocr.LEGACY
     for index, (cell, answer) in enumerate(zip(asked, answers, strict=True)):
         witness = thirds.get(index)
-        confirmed = witness is not None and alike(witness.text, answer.text) and _has_digit(answer.text)
+        confirmed = witness is not None and alike(witness.text, answer.text)
         if _takes_over(cell, answer, confirmed, page.glyph):
             for word in cell.words:
                 kept.pop(id(word), None)

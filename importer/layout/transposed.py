@@ -86,11 +86,19 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if 2 * _values(line, terms) > len(line.cells):
             break
-        if any(":" in cell.text and not terms.is_label(cell.text.rstrip(": ")) for cell in line.cells):
+        if any(_is_entry(cell, terms) for cell in line.cells):
             break
         heads.insert(0, k)
         below = line
     return heads
+
+
+def _is_entry(cell: Cell, terms: Terms) -> bool:
+    """True for a header entry ("Batch: 24-0815") and for its caption alone."""
+    caption, colon, rest = cell.text.partition(":")
+    if not colon or terms.is_label(caption):
+        return False
+    return bool(rest.strip()) or terms.caption(caption) is not None
 
 
 def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Transposed | None:

@@ -12,6 +12,7 @@ from importer.meaning.relations import family_of_unit
 from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
+from importer.reading.values import split_value
 from importer.vocabulary.captions import basis_statement
 from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
@@ -81,7 +82,7 @@ def _limits_as_number(figure: PrintedFigure, convention: Convention) -> Number |
     """The limits of a specification row as the figure itself: a range, "<" for a maximum, ">" for a minimum."""
     low, high = limit_values(figure, convention)
     shown = " - ".join(t for t in (figure.low, figure.high) if t) or figure.spec
-    sample = read_number(split_unit(figure.high or figure.low or figure.spec)[0], convention)
+    sample = read_number(split_value(figure.high or figure.low or figure.spec)[0], convention)
     if sample is None or (low is None and high is None):
         return sample
     if low is not None and high is not None:
@@ -96,7 +97,7 @@ def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float |
     low = _limit(figure.low, convention, "low")
     high = _limit(figure.high, convention, "high")
     if figure.spec and low is None and high is None:
-        spec = read_number(split_unit(figure.spec)[0], convention)
+        spec = read_number(split_value(figure.spec)[0], convention)
         if spec is not None and not spec.ambiguous:
             if spec.bound == "range":
                 return spec.low, spec.high
@@ -118,7 +119,7 @@ def _with_limit_sides(figure: PrintedFigure, convention: Convention) -> PrintedF
 
 
 def _limit(text: str, convention: Convention, side: str) -> float | None:
-    number = read_number(split_unit(text)[0], convention) if text else None
+    number = read_number(split_value(text)[0], convention) if text else None
     if number is None or number.ambiguous:
         return None
     if number.bound == "range":

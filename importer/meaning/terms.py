@@ -6,7 +6,7 @@ from functools import lru_cache
 
 from importer.meaning.labels import LabelQuery, recognise
 from importer.reading.numbers import read_number
-from importer.reading.values import split_number
+from importer.reading.values import split_number, split_value
 from importer.vocabulary.captions import column_roles, header_caption
 from importer.vocabulary.units import parse_unit, split_unit
 
@@ -67,7 +67,7 @@ def _is_label(text: str) -> bool:
 def _is_value(text: str) -> bool:
     if not text or len(text) > MAX_VALUE:
         return False
-    for candidate in (text, split_unit(text)[0]):
+    for candidate in (text, split_value(text)[0]):
         number = read_number(candidate, None)
         if number is not None and number.kind in VALUE_KINDS:
             return True

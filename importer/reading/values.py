@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from importer.vocabulary.units import parse_unit, split_unit
+from importer.vocabulary.units import split_value as take_off_unit
 
 _BRACKETED_LIMITS = re.compile(
     r"^(?P<value>[^(\[]*\d[^(\[]*?)\s*[(\[](?P<limits>[^)\]]*\d[^)\]]*)[)\]]\s*(?P<rest>\S{0,12})$"
@@ -27,9 +28,16 @@ def split_value(text: str) -> tuple[str, str | None, str]:
 
 def _parted(text: str) -> tuple[str, str | None]:
     value, found = split_unit(text)
-    if found is not None:
+    if found is not None and not _has_digit(value):
+        # "min. 88 %" is no unit of time with a condition.
+        value, found = take_off_unit(text)
+    if found is not None and (_has_digit(value) or not _has_digit(text)):
         return value, unit_text(text, value)
     return split_number(text) or (text, None)
+
+
+def _has_digit(text: str) -> bool:
+    return any(character.isdigit() for character in text)
 
 
 def split_number(text: str) -> tuple[str, str] | None:

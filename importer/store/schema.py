@@ -228,10 +228,11 @@ def _has_tables(connection: sqlite3.Connection) -> bool:
 def _statements(script: str) -> Iterator[str]:
     """The statements of a script one by one; running it whole would end the transaction."""
     pending = ""
-    for line in script.splitlines(keepends=True):
-        pending += line
+    for piece in script.split(";"):
+        pending += f"{piece};"
         if sqlite3.complete_statement(pending):
-            yield pending
+            if pending.strip(" \n;"):
+                yield pending
             pending = ""
 
 

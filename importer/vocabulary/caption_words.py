@@ -130,7 +130,10 @@ def _add(table: CaptionTable, path: Path) -> None:
     for key, captions in _lists(raw, where):
         for caption in captions:
             words = _WORD.findall(caption)
-            _keep(table.keys, table.doubtful, fold(words, table), key)
+            kept, numbered = telling_words(words, table)
+            # "Analyse du" is a caption, "Analyse" need not be one.
+            if numbered or len(kept) != 1 or len(words) == 1:
+                _keep(table.keys, table.doubtful, form_of(kept, numbered), key)
             _keep(table.worded, table.doubtful_worded, " ".join(words), key)
 
 

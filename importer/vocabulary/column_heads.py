@@ -100,6 +100,12 @@ def column_role(text: str) -> str | None:
     return roles[0]
 
 
+def is_listed_head(text: str) -> bool:
+    """True for a head that stands in the mappings word for word."""
+    table, words = head_table(), _tokens(text) if len(text) <= LONGEST else ()
+    return words in table.phrases or words in table.alone
+
+
 _PARTS = re.compile(r"\s*[/|;()\[\]\n:]\s*|\s+[-–—]\s+|,\s+")
 
 

@@ -15,7 +15,7 @@ from importer.vocabulary.caption_words import (
     form_of,
     telling_words,
 )
-from importer.vocabulary.column_heads import column_roles
+from importer.vocabulary.column_heads import column_roles, is_listed_head
 from importer.vocabulary.misspelt_captions import misspelt_caption
 from importer.vocabulary.unit_names import parse_plain
 
@@ -59,12 +59,13 @@ def _header_caption(text: str) -> Found | None:
             return None
         parts = [parts[0], *(part for part in parts[1:] if not _is_unit(part))]
         return _of_parts(parts, colon) or _composed(words, colon)
-    return _composed(words, colon) or (None if _is_head(body) else misspelt_caption(words))
-
-
-def _is_head(body: str) -> bool:
-    """True for the head of a column, which is no misspelt caption: "Analyte", "Resultate"."""
-    return not any(mark.isdigit() for mark in body) and bool(column_roles(body))
+    # The head of a column is no unlisted or misspelt caption: "Analysis data", "Analyte", "Resultate".
+    if is_listed_head(body):
+        return None
+    found = _composed(words, colon)
+    if found or (column_roles(body) and not any(mark.isdigit() for mark in body)):
+        return found
+    return misspelt_caption(words)
 
 
 def _in_brackets(part: str, text: str) -> bool:

@@ -62,7 +62,7 @@ def paper_under(grey: Grey, reach: int, shrink: int) -> Grey:
     The block is wider than high: no stroke of a letter holds it, and the tinted stripe of one row does.
     """
     height, width = grey.shape
-    small = _block_max(grey, shrink)
+    small = block_max(grey, shrink)
     across = max(1, round(reach / shrink))
     paper = closed(small, across, max(1, (across + 1) // 2))
     soft = Image.fromarray(paper).filter(ImageFilter.BoxBlur(1))
@@ -70,7 +70,8 @@ def paper_under(grey: Grey, reach: int, shrink: int) -> Grey:
     return np.asarray(soft.resize((width, height), Image.Resampling.BILINEAR, box=covered))
 
 
-def _block_max(grey: Grey, n: int) -> Grey:
+def block_max(grey: Grey, n: int) -> Grey:
+    """The highest level of each n x n block."""
     height, width = grey.shape
     padded = np.pad(grey, ((0, -height % n), (0, -width % n)), mode="edge")
     rows = np.maximum.reduce([padded[i::n] for i in range(n)])
@@ -118,7 +119,7 @@ def _threshold(even: Grey) -> tuple[float, bool]:
     darkest, dim, paper, bright = levels(even, (0.005, 0.3, 0.5, 0.84))
     # one standard deviation by either side: white paper is cut off above
     noise = 4.0 * max(bright - paper, (paper - dim) / 0.52)
-    blocks = ~_block_max(~even, BLOCK)
+    blocks = ~block_max(~even, BLOCK)
     inked = blocks[blocks < paper - max(0.15 * (paper - darkest), noise, 8.0)]
     pale = float(np.percentile(inked, 70.0)) if inked.size else darkest
     least = max(0.35 * (paper - pale), 8.0)

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 from PIL import Image, ImageFilter
 
-from importer.intake.prepare import cells, geometry, ink, outline, rules, skew, turn
+from importer.intake.prepare import bands, cells, geometry, ink, outline, rules, skew, turn
 
 if TYPE_CHECKING:
     from importer.intake.prepare.geometry import Grey, Matrix
@@ -232,17 +232,24 @@ def _finish(
     turns: int,
 ) -> Prepared:
     drawn = geometry.resample(picture, matrix, size, _paper(picture))
-    even = ink.even_paper(np.asarray(drawn), round(0.8 * GLYPH), 2)
+    grey = bands.turn_bands(np.asarray(drawn), GLYPH)
+    even = ink.even_paper(grey, round(0.8 * GLYPH), 2)
     level, upright, lines = rules.find_rules(ink.ink_of(even), GLYPH)
+    blank = int(ink.levels(even, (0.5,))[0])
     if lines.any():
-        even[ink.thickened(lines, 1)] = int(ink.levels(even, (0.5,))[0])
+        even[ink.thickened(lines, 1)] = blank
     mask = ink.ink_of(even)  # once more: without heavy lines pale print is seen better
+    marks = ink.connected(mask)
+    leaders = rules.find_leaders(marks, GLYPH)
+    for index in np.flatnonzero(leaders).tolist():
+        x0, top, x1, bottom = marks.box(index)
+        even[max(0, top - 1) : bottom + 1, max(0, x0 - 1) : x1 + 1] = blank
     darkest, paper = ink.levels(even, (0.005, 0.5))
     even = _stretched(even, darkest, paper)
     return Prepared(
         even,
         mask,
-        ink.connected(mask),
+        marks.take(~leaders),
         level,
         upright,
         matrix,
