@@ -201,6 +201,9 @@ def bulk(
     store: StoreFolder = None,
     retry: Annotated[bool, typer.Option("--retry", help="Read once more what could not be read before.")] = False,
     workers: Workers = None,
+    scheduler: Annotated[
+        str | None, typer.Option("--scheduler", metavar="ADDRESS", help="Read on the Dask cluster of this scheduler.")
+    ] = None,
     strict: Strict = False,
     time_limit: TimeLimit = MAX_SECONDS,
 ) -> None:
@@ -212,7 +215,7 @@ def bulk(
     from importer.commands import bulk as command
     from importer.commands.run import run
 
-    request = command.Request(folder, store, retry, workers, time_limit, strict)
+    request = command.Request(folder, store, retry, workers, time_limit, strict, scheduler=scheduler)
     run(lambda: command.bulk(request))
 
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+import contextlib
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder, superseded_words
-from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, tell
+from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
 from importer.guard import READS
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
@@ -35,6 +36,7 @@ class Request:
     seconds: float = MAX_SECONDS
     strict: bool = False
     reads: str = READS
+    scheduler: str | None = None
 
 
 def bulk(request: Request) -> int:
@@ -72,24 +74,29 @@ class _Run:
             progress.step()
 
         options = Options(seconds=self._request.seconds, reads=self._request.reads)
-        workers = min(self._request.workers or cores(), len(wanted))
-        with LocalReaders(workers, options) as readers:
-            readers.warm_up()
+        with self._readers(options, len(wanted)) as (readers, workers):
             try:
-                self._take_in(readers, workers, options, wanted, told)
+                taking = Taking(self._store, readers, workers, options, told, retry=self._request.retry)
+                taking.run(self._deliveries(wanted))
             finally:
                 progress.end()
 
-    def _take_in(
-        self,
-        readers: Executor,
-        workers: int,
-        options: Options,
-        wanted: list[Path],
-        told: Callable[[Delivery, list[Taken]], None],
-    ) -> None:
-        taking = Taking(self._store, readers, workers, options, told, retry=self._request.retry)
-        taking.run(self._deliveries(wanted))
+    @contextlib.contextmanager
+    def _readers(self, options: Options, files: int) -> Iterator[tuple[Executor, int]]:
+        """What reads, here or on a cluster, and how many files at once. Raises UsageError."""
+        if self._request.scheduler is not None:
+            from importer.store.cluster import ClusterError, cluster_readers
+
+            try:
+                with cluster_readers(self._request.scheduler) as found:
+                    yield found
+            except ClusterError as error:
+                raise UsageError(str(error)) from None
+            return
+        workers = min(self._request.workers or cores(), files)
+        with LocalReaders(workers, options) as readers:
+            readers.warm_up()
+            yield readers, workers
 
     def _new_files(self) -> list[Path]:
         """Files that were not dealt with before, or have changed since."""

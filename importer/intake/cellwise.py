@@ -14,8 +14,11 @@ from importer.intake.prepare.cells import find_cells
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
 
-SURE_WORD = 0.8  # confidence of the main reader from which a word without digits is taken for one
+SURE_WORD = 0.6  # confidence of the main reader from which a word without digits is taken for one
 LONGEST_DOUBTFUL_WORD = 12
+# "Sieve > 2.8 mm" is a label; "Batch 48213" and "of 12.03.2024" hold something to be sure of.
+LETTERS_OF_LABEL = 5
+NUMBER_OR_DATE = re.compile(r"\d{4}|\d[./-]\d+[./-]\d")
 # Of the glyph height, around a cell for the second reader.
 PAD_DOWN, PAD_ACROSS = 0.5, 0.3
 LEGACY_ENLARGE = 2
@@ -118,11 +121,15 @@ def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
 def may_hold_figure(cell: Cell) -> bool:
     """Whether a second look is worth its time: a digit was read, or nothing, or scraps; not what is surely a word."""
     text = cell.text
-    if not text or _has_digit(text):
+    if not text:
         return True
+    sure = min(word.confidence for word in cell.words) >= SURE_WORD
+    if _has_digit(text):
+        label = sum(character.isalpha() for character in text) >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text)
+        return not (sure and label)
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False
-    return min(word.confidence for word in cell.words) < SURE_WORD or all(c in LIKE_DIGITS for c in text)
+    return not sure or all(character in LIKE_DIGITS for character in text)
 
 
 def alike(one: str, other: str) -> bool:

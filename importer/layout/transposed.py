@@ -12,7 +12,7 @@ from importer.layout.terms import Terms
 from importer.words import Page
 
 MAX_HEAD_LINES = 6
-HEAD_GAP = 1.5
+HEAD_GAP = 2.2
 # Lines of one wrapped head are closer than this share of their height.
 WRAP_GAP = 0.5
 MIN_VALUES = 2
@@ -163,10 +163,14 @@ def _joined(cells: Sequence[Cell], terms: Terms) -> str:
     kept = ordered[-1:]
     for cell in reversed(ordered[:-1]):
         # A title above the heads is no part of them: it stands farther off than the lines of one head do.
-        if kept[0].box.top - cell.box.bottom > WRAP_GAP * cell.box.height:
+        if kept[0].box.top - cell.box.bottom > WRAP_GAP * cell.box.height and _is_known(_text(kept), terms):
             break
         kept.insert(0, cell)
     return _text(kept)
+
+
+def _is_known(text: str, terms: Terms) -> bool:
+    return terms.is_label(text) or terms.caption(text) is not None
 
 
 def _text(cells: Sequence[Cell]) -> str:

@@ -56,7 +56,7 @@ def _heading(line: Line, terms: Terms) -> str | None:
     if len(line.cells) != 1:
         return None
     text = clean_label(line.cells[0].text)
-    if not text or len(text.split()) > 5 or any(c.isdigit() for c in text) or terms.caption(text):
+    if not text or ":" in text or len(text.split()) > 5 or any(c.isdigit() for c in text) or terms.caption(text):
         return None
     return text
 

@@ -77,6 +77,10 @@ def head_table() -> HeadTable:
         alone = _phrases(raw.pop("alone", {}), where) | alone
         phrases = _phrases(raw, where) | phrases
     phrases.pop((), None)
+    # A letter ("U", "r") is a head on its own only: "S/T ratio" is the label of a row.
+    for phrase in [phrase for phrase in phrases if len(phrase) == 1 and phrase[0].isascii() and phrase[0].isalpha()]:
+        if len(phrase[0]) == 1:
+            alone.setdefault(phrase, phrases.pop(phrase))
     words = frozenset(word for phrase in phrases for word in phrase)
     return HeadTable(phrases, alone, frozenset(small), words, max(len(phrase) for phrase in phrases))
 
@@ -100,10 +104,10 @@ def column_role(text: str) -> str | None:
     return roles[0]
 
 
-def is_listed_head(text: str) -> bool:
-    """True for a head that stands in the mappings word for word."""
+def listed_role(text: str) -> str | None:
+    """The role of a head that stands in the mappings word for word."""
     table, words = head_table(), _tokens(text) if len(text) <= LONGEST else ()
-    return words in table.phrases or words in table.alone
+    return table.alone.get(words) or table.phrases.get(words)
 
 
 _PARTS = re.compile(r"\s*[/|;()\[\]\n:]\s*|\s+[-–—]\s+|,\s+")

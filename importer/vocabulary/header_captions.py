@@ -15,7 +15,7 @@ from importer.vocabulary.caption_words import (
     form_of,
     telling_words,
 )
-from importer.vocabulary.column_heads import column_roles, is_listed_head
+from importer.vocabulary.column_heads import column_roles, listed_role
 from importer.vocabulary.misspelt_captions import misspelt_caption
 from importer.vocabulary.unit_names import parse_plain
 
@@ -60,7 +60,7 @@ def _header_caption(text: str) -> Found | None:
         parts = [parts[0], *(part for part in parts[1:] if not _is_unit(part))]
         return _of_parts(parts, colon) or _composed(words, colon)
     # The head of a column is no unlisted or misspelt caption: "Analysis data", "Analyte", "Resultate".
-    if is_listed_head(body):
+    if listed_role(body) not in (None, "date"):
         return None
     found = _composed(words, colon)
     if found or (column_roles(body) and not any(mark.isdigit() for mark in body)):

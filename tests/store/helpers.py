@@ -18,7 +18,9 @@ from tests.store.standins import Inline
 _MOMENTS = {"taken_at", "arrived_at", "made_at", "at"}
 
 
-def take(store: Store, *paths: Path, way: Way = "bulk", executor: Inline | None = None, retry: bool = False) -> list[Taken]:
+def take(
+    store: Store, *paths: Path, way: Way = "bulk", executor: Inline | None = None, retry: bool = False
+) -> list[Taken]:
     """Takes in files as the commands do; returns what became of everything in them."""
     taken: list[Taken] = []
     filer = Filer(store) if way == "inbox" else None

@@ -136,7 +136,9 @@ def _add(entries: list[dict[str, object]], parent: int, tree: Tree) -> None:
         value = tree[name]
         number = len(entries)
         is_stream = isinstance(value, bytes)
-        entries.append({"name": name, "type": 2 if is_stream else 1, "child": _FREE, "data": value if is_stream else b""})
+        entries.append(
+            {"name": name, "type": 2 if is_stream else 1, "child": _FREE, "data": value if is_stream else b""}
+        )
         entries[parent if before is None else before]["child" if before is None else "right"] = number
         before = number
         if not isinstance(value, bytes):

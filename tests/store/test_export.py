@@ -14,7 +14,6 @@ from typer.testing import CliRunner, Result
 from importer.cli import app
 from importer.models import Document
 from importer.store.ledger import Store
-from tests.store import standins
 from tests.store.helpers import put, take
 from tests.store.standins import READS, sheet
 
@@ -139,7 +138,3 @@ def test_strict_and_wrong_usage(export: Export, tmp_path: Path) -> None:
     (tmp_path / "empty").mkdir()
     assert CliRunner().invoke(app, ["export", "--store", str(tmp_path / "empty")]).exit_code == 2
     assert list((tmp_path / "empty").iterdir()) == []
-
-
-def test_the_stand_in_is_no_real_reader() -> None:
-    assert standins.read_bytes("x.pdf", b"%PDF").problems

@@ -42,8 +42,12 @@ def test_everything_finds_its_place(inbox_folder: Path, store_folder: Path, caps
     inner = mail(("fwd.pdf", sheet("F1")), sender="lab@example.org")
     put(inbox_folder, "mail.eml", bytes(mail(("cert.pdf", sheet("E1")), forwards=inner)))
     put(inbox_folder, "mail.msg", compound(outlook(("cert.pdf", sheet("M1")))))
-    put(inbox_folder, "all.zip", zipped(("a/cert.pdf", sheet("Z1")), ("b/good copy.pdf", sheet("24/0417", supplier="Mälzerei Nord: Ost"))))
-    before = {data for data in contents(inbox_folder).values()}
+    put(
+        inbox_folder,
+        "all.zip",
+        zipped(("a/cert.pdf", sheet("Z1")), ("b/good copy.pdf", sheet("24/0417", supplier="Mälzerei Nord: Ost"))),
+    )
+    before = set(contents(inbox_folder).values())
     assert run(inbox_folder, store_folder) == 1
     filed = contents(store_folder)
     assert set(filed) == {
@@ -128,11 +132,13 @@ def test_names_that_differ_in_case_only(inbox_folder: Path, store_folder: Path) 
 
 
 def test_what_a_sheet_says_leads_nowhere_else(inbox_folder: Path, store_folder: Path, tmp_path: Path) -> None:
-    for number, name in enumerate(["../../up", "/etc", "..", "C:\\x", "a\nb", "CON", ".hidden", "x" * 300, "~root", "-rf"]):
+    for number, name in enumerate(
+        ["../../up", "/etc", "..", "C:\\x", "a\nb", "CON", ".hidden", "x" * 300, "~root", "-rf"]
+    ):
         put(inbox_folder, f"{number}.pdf", sheet(name, supplier=name, day=f"{name}"))
-    before = {path for path in tmp_path.rglob("*")}
+    before = set(tmp_path.rglob("*"))
     run(inbox_folder, store_folder)
-    written = {path for path in tmp_path.rglob("*")} - before
+    written = set(tmp_path.rglob("*")) - before
     assert all(path.is_relative_to(store_folder) for path in written)
     assert len([name for name in contents(store_folder) if name.startswith("filed/")]) == 10
     for path in (store_folder / "filed").rglob("*"):

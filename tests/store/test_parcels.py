@@ -92,7 +92,9 @@ def test_outlook_emails() -> None:
     assert [inner.data for inner in item.items] == [sheet(), b"y" * 9000, sheet("B")]
 
 
-@pytest.mark.parametrize("name", ["../../etc/passwd", "..\\..\\x.pdf", "/etc/x.pdf", "C:\\x.pdf", "a\nb.pdf", "\x1b[2J.pdf"])
+@pytest.mark.parametrize(
+    "name", ["../../etc/passwd", "..\\..\\x.pdf", "/etc/x.pdf", "C:\\x.pdf", "a\nb.pdf", "\x1b[2J.pdf"]
+)
 def test_names_are_never_paths(name: str) -> None:
     for data in (zipped((name, sheet())), bytes(mail((name.replace("\n", " "), sheet())))):
         (item,) = unpack(data, "it").sheets()
@@ -166,9 +168,7 @@ def test_emails_and_archives_without_anything() -> None:
 
 
 def test_multiparts_within_each_other_without_end() -> None:
-    nested = b"".join(
-        b"Content-Type: multipart/mixed; boundary=b%d\r\n\r\n--b%d\r\n" % (n, n) for n in range(3000)
-    )
+    nested = b"".join(b"Content-Type: multipart/mixed; boundary=b%d\r\n\r\n--b%d\r\n" % (n, n) for n in range(3000))
     item = unpack(b"From: a@b\r\nSubject: x\r\nMIME-Version: 1.0\r\n" + nested + b"\r\nend", "deep.eml")
     assert item.trouble is not None
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 import numpy as np
+from PIL import Image
 
 from importer.intake.prepare import ink
 
@@ -27,7 +28,7 @@ def turn_bands(grey: Grey, glyph: float) -> Grey:
         return grey
     paper = ink.block_max(grey[: rows * BLOCK, : columns * BLOCK], BLOCK)
     paper = ink.closed(paper, columns // 8 + 1, max(6, rows // 16))
-    means = grey[: rows * BLOCK, : columns * BLOCK].reshape(rows, BLOCK, columns, BLOCK).mean(axis=(1, 3))
+    means = np.asarray(Image.fromarray(grey[: rows * BLOCK, : columns * BLOCK]).reduce(BLOCK))
     regions = ink.connected(means < DARK * paper)
     wide = (regions.width * BLOCK >= LEAST_WIDTH * glyph) & (regions.height * BLOCK >= LEAST_HEIGHT * glyph)
     solid = regions.area >= FILLED * regions.width * regions.height
