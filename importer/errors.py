@@ -1,16 +1,16 @@
 """Every way in which a file cannot be read.
 
-    SheetError                  code, message with the remedy
-    ├── PasswordProtected       password-protected
-    ├── Damaged                 damaged
-    ├── UnsupportedType         unsupported-type
-    ├── NoTextAndNoOcr          no-text-and-no-ocr
-    ├── NoFiguresFound          no-figures-found
-    ├── TooLarge                too-large
-    ├── TookTooLong             took-too-long
-    └── EmptyFile               empty
+SheetError                  code, message with the remedy
+├── PasswordProtected       password-protected
+├── Damaged                 damaged
+├── UnsupportedType         unsupported-type
+├── NoTextAndNoOcr          no-text-and-no-ocr
+├── NoFiguresFound          no-figures-found
+├── TooLarge                too-large
+├── TookTooLong             took-too-long
+└── EmptyFile               empty
 
-    DataError                   a file under mappings/ is wrong: says which file and which entry
+DataError                   a file under mappings/ is wrong: says which file and which entry
 """
 
 from __future__ import annotations

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 import numpy as np
 from PIL import Image
@@ -13,6 +14,9 @@ from importer.intake import ocr, second, spacing
 from importer.intake.prepare.cells import find_cells
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
+
+if TYPE_CHECKING:
+    from importer.intake.prepare.ink import Marks
 
 SURE_WORD = 0.6  # confidence of the main reader from which a word without digits is taken for one
 LONGEST_DOUBTFUL_WORD = 12
@@ -26,6 +30,9 @@ LEGACY_ENLARGE = 2
 LIKE_DIGITS = frozenset("OoDQIil|!SsBZzgqeabG.,:;'’-–—−~_<>≤≥=+±°*/\\()[]{}$&@§¢£¥«»")
 FIGURE = re.compile(r"(?:<|>|≤|≥|[mM](?:ax|in)\.?)?\s*[-−–]?\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*%?")
 LEAST_CERTAINTY = 0.5
+# Ink that a figure's reading does not account for: how far beside it is looked for, how much of it is a stroke (of the
+# glyph height squared), and how much higher than the others a digit may be.
+BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
 DASHES = str.maketrans({"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"})
 
 
@@ -97,7 +104,7 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
             readings.append(Reading(answer.text, cell.box, name, answer.confidence))
         elif not cell.words:
             lost.append(cell.box)
-    lost += _too_wide(page, asked, answers)
+    lost += _unexplained(page, asked, answers)
     figures = [i for i, answer in enumerate(answers) if _has_digit(answer.text) or _has_digit(asked[i].text)]
     same = sum(alike(answers[i].text, asked[i].text) for i in figures)
     return CellsRead((*kept.values(), *added), tuple(readings), tuple(lost), len(figures) if answers else 0, same)
@@ -180,12 +187,38 @@ def crop(page: Prepared, box: Box) -> Image.Image:
     return Image.fromarray(framed)
 
 
-def _too_wide(page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read]) -> list[Box]:
-    """Cells whose ink is wider than what was read in it: a point or a sign was not seen."""
+def _unexplained(page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read]) -> list[Box]:
+    """Cells with ink that their reading does not account for.
+
+    Either the ink is wider than the characters read, so a point or a sign was not seen; or more ink stands right
+    beside the cell or sticks out of it: a stamp or a pen stroke that has swallowed a digit.
+    """
     x, y = (page.marks.x0 + page.marks.x1) / 2, (page.marks.top + page.marks.bottom) / 2
-    found = []
+    found, crowded = [], []
     for cell, answer in zip(cells, answers, strict=True):
         x0, top, x1, bottom = cell.box
         own = page.marks.take((x >= x0) & (x <= x1) & (y >= top) & (y <= bottom))
-        found.append(spacing.pieces(own, answer.text or cell.text, page.glyph))
-    return [cell.box for cell, wide in zip(cells, spacing.too_wide(found), strict=True) if wide]
+        text = answer.text or cell.text
+        found.append(spacing.pieces(own, text, page.glyph))
+        crowded.append(_has_digit(text) and (_ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph)))
+    wide = spacing.too_wide(found)
+    return [cell.box for cell, a, b in zip(cells, wide, crowded, strict=True) if a or b]
+
+
+def _ink_beside(page: Prepared, box: Box) -> bool:
+    """Whether more ink than dirt stands within half a digit of a cell's left or right end."""
+    x0, top, x1, bottom = (round(edge) for edge in box)
+    reach = round(BESIDE * page.glyph)
+    sides = (page.ink[top:bottom, max(0, x0 - reach) : x0], page.ink[top:bottom, x1 : x1 + reach])
+    return any(int(np.count_nonzero(side)) > LEAST_STROKE * page.glyph**2 for side in sides)
+
+
+def _sticks_out(own: Marks, text: str, glyph: float) -> bool:
+    """Whether a mark of a figure is much higher than its other digits."""
+    if FIGURE.fullmatch(text) is None:
+        return False
+    heights = own.height[own.height >= 0.5 * glyph]
+    if not len(heights):
+        return False
+    usual = float(np.median(heights)) if len(heights) >= 3 else glyph
+    return float(heights.max()) > MOST_HEIGHT * usual

@@ -231,9 +231,9 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             close()
         if i in used or _in_header_grid(lines, i, terms):
             continue
-        if len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms))):
-            run.append(i)
-        elif run and len(line.cells) > 1 and _goes_on(line, lines[run[0]], terms):
+        if (len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms)))) or (
+            run and len(line.cells) > 1 and _goes_on(line, lines[run[0]], terms)
+        ):
             run.append(i)
         elif len(line.cells) > 1 or _is_prose(line, terms):
             close()

@@ -18,6 +18,7 @@ from importer.words import Box, Page
 
 # A value under its caption begins within this many em below it.
 BELOW = 1.6
+NAME_BEHIND = "The name was found behind the value; it may belong to another value."
 _COLON = re.compile(r"[:：](?=\s|$)")
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
 _MAX_CAPTION_WORDS = 6
@@ -130,19 +131,22 @@ def _line_events(
             i += step
             continue
         after = pieces[i + 2] if i + 2 < len(pieces) else None
-        if terms.is_label(label) and following is not None and after is not None and not after.colon:
-            if terms.is_unit(following.text) and terms.is_value(after.text):
-                # "Moisture: % 4.5"
-                swapped = [piece, _Piece(f"{after.text} {following.text}", after.cell, False)]
-                event, _ = _figure(label, piece, swapped, 0, line, page, terms, section)
-                yield event
-                i += 3
-                continue
+        if (
+            terms.is_label(label)
+            and following is not None
+            and after is not None
+            and _unit_first(following, after, terms)
+        ):
+            swapped = [piece, _Piece(f"{after.text} {following.text}", after.cell, False)]
+            event, _ = _figure(label, piece, swapped, 0, line, page, terms, section)
+            yield event
+            i += 3
+            continue
         if _is_value_first(piece, following, after, terms):
             assert following is not None
             name = clean_label(following.text)
             event, _ = _figure(name, following, [following, piece], 0, line, page, terms, section)
-            yield _name_behind(event)
+            yield _in_doubt(event, NAME_BEHIND)
             i += 2
             continue
         alone = _value_inside(piece, terms) if not piece.colon else None
@@ -155,7 +159,7 @@ def _line_events(
         under = _value_under(piece, label, line, number, lines, used, terms)
         if under is not None and (following is None or not terms.is_value(following.text)):
             figure, _ = _figure(label, piece, [piece, _Piece(under.text, under, False)], 0, line, page, terms, section)
-            yield figure
+            yield _in_doubt(figure, SEVERAL_RESULTS) if _more_below(under, lines, used, terms) else figure
             i += 1
             continue
         if caption is not None and not (terms.is_label(label) and not piece.colon and following is None):
@@ -173,10 +177,9 @@ def _line_events(
             inner = _caption_inside(piece, terms)
             if inner is not None:
                 key, text, value = inner
-                entry = PrintedHeader(
-                    key, text, value, line.page, piece.cell.box, sure=False, confidence=piece.cell.confidence
-                )
-                yield Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry)
+                box, confidence = piece.cell.box, piece.cell.confidence
+                found = PrintedHeader(key, text, value, line.page, box, sure=False, confidence=confidence)
+                yield Event(Place(line.page, line.box.middle, box.x0), header=found)
         i += 1
 
 
@@ -196,12 +199,25 @@ def _is_value_first(piece: _Piece, following: _Piece | None, after: _Piece | Non
     return terms.is_label(clean_label(following.text)) and (after is None or _has_unit(after.text, terms))
 
 
-def _name_behind(event: Event) -> Event:
-    """A figure whose name stands behind its value: what belongs to what is never certain then."""
+def _in_doubt(event: Event, reason: str) -> Event:
     if event.figure is None:
         return event
-    concern = Concern("label-doubtful", "The name was found behind the value; it may belong to another value.")
+    concern = Concern("label-doubtful", reason)
     return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
+
+
+def _more_below(value: Cell, lines: Sequence[Line], used: frozenset[int], terms: Terms) -> bool:
+    """True where another value stands right below one found under its name: limits, or the last batch."""
+    at = next((i for i, line in enumerate(lines) if value in line.cells), None)
+    if at is None:
+        return False
+    below = _below(_Piece(value.text, value, False), lines[at], at, lines, used, terms)
+    return below is not None and terms.is_value(below.text) and not terms.is_unit(below.text)
+
+
+def _unit_first(unit: _Piece, value: _Piece, terms: Terms) -> bool:
+    """True for "% 4.5" behind a name."""
+    return not value.colon and terms.is_unit(unit.text) and terms.is_value(value.text)
 
 
 def _is_unknown_result(piece: _Piece, following: _Piece, label: str, terms: Terms) -> bool:
@@ -373,7 +389,9 @@ def _value_under(
     """The value that stands under a label, as on cards: label in small type, value below it."""
     if len(line.cells) > 1 and all(terms.is_unit(cell.text) for cell in line.cells):
         return None
-    if not terms.is_label(label) or any(_has_unit(cell.text, terms) for cell in line.cells if not terms.is_label(cell.text)):
+    if not terms.is_label(label) or any(
+        _has_unit(cell.text, terms) for cell in line.cells if not terms.is_label(cell.text)
+    ):
         return None
     cell = _below(piece, line, number, lines, used, terms) or _in_box_below(piece, line, number, lines, used, terms)
     if cell is not None and terms.is_unit(cell.text) and number + 1 < len(lines):

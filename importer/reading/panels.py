@@ -120,6 +120,9 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
         return (content,)
     if names == ("label",) and content in ("value", "unit"):
         return (content,)
+    if names == ("date",) and content == "value":
+        # "Analysed" heads the result of some sheets and the day of others.
+        return ("result",)
     # A family over a column of method numbers names the methods, not results.
     if any(name.startswith("family:") for name in names) and content == "method":
         return ("method",)
@@ -184,13 +187,17 @@ def _panel(
         results, batches = [(i, None) for i in unknown], True
     elif not results and unknown:
         results, doubt, batches = _from_unknown(table, unknown, terms, is_batch)
-        others = [i for i in range(first, last) if {"previous", "typical"} & set(roles[i])]
+        others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
         if others and not batches and any(table.columns[i].head for i, _ in results):
             doubt = SEVERAL_RESULTS
     elif len(stated) > 1 and all(family is None for _, family in results):
         heads = [table.columns[i].head for i in stated]
         one_wording = len({_family_word(head) for head in heads}) == 1
-        if one_wording or any(_holds_batch(head, is_batch) for head in heads) or _has_batch_row(table, stated, terms, is_batch):
+        if (
+            one_wording
+            or any(_holds_batch(head, is_batch) for head in heads)
+            or _has_batch_row(table, stated, terms, is_batch)
+        ):
             batches = True
         else:
             doubt = SEVERAL_RESULTS

@@ -73,7 +73,9 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
     ]
 
 
-def _page_events(page: Page, lines: Sequence[Line], terms: Terms, carried: _Carried) -> tuple[list[Event], _Carried, set[int]]:
+def _page_events(
+    page: Page, lines: Sequence[Line], terms: Terms, carried: _Carried
+) -> tuple[list[Event], _Carried, set[int]]:
     """Everything found on a page, what it hands to the next, and the lines (by identity) that tables have taken."""
     events: list[Event] = []
     used: set[int] = set()

@@ -14,6 +14,7 @@ from pathlib import Path
 
 APPLICATION_ID = 0x6F6E6562  # "oneb", as PRAGMA application_id shows it
 BUSY_SECONDS = 30.0
+CACHE_KIB = 64 * 1024
 
 # One entry a version; an entry that was released is never changed, a later one is added.
 MIGRATIONS: tuple[str, ...] = (
@@ -43,8 +44,8 @@ MIGRATIONS: tuple[str, ...] = (
         arrived_at TEXT NOT NULL
     );
     CREATE INDEX arrivals_sha256 ON arrivals (sha256);
-    CREATE INDEX arrivals_path ON arrivals (path);
-    CREATE INDEX arrivals_container ON arrivals (container);
+    CREATE INDEX arrivals_path ON arrivals (path, sha256);
+    CREATE INDEX arrivals_container ON arrivals (container) WHERE container IS NOT NULL;
 
     CREATE TABLE analyses (           -- one row an analysis, as read on the EBC basis
         id            TEXT PRIMARY KEY,   -- as in the JSON: the same for the same content
@@ -62,7 +63,7 @@ MIGRATIONS: tuple[str, ...] = (
         change        INTEGER NOT NULL,   -- grows with every change of any analysis
         program       TEXT NOT NULL,      -- version that read it
         json          TEXT NOT NULL       -- the whole of it, as the JSON output shows it
-    ) WITHOUT ROWID;
+    );
     CREATE INDEX analyses_sha256 ON analyses (sha256);
     CREATE INDEX analyses_batch ON analyses (supplier_key, batch_key) WHERE superseded_by IS NULL;
     CREATE INDEX analyses_change ON analyses (change);
@@ -188,6 +189,7 @@ def connect(path: Path, *, durable: bool = True) -> sqlite3.Connection:
         connection.execute("PRAGMA journal_mode = WAL")
         connection.execute("PRAGMA foreign_keys = ON")
         connection.execute("PRAGMA trusted_schema = OFF")
+        connection.execute(f"PRAGMA cache_size = -{CACHE_KIB}")
         connection.execute(f"PRAGMA synchronous = {'FULL' if durable else 'NORMAL'}")
         migrate(connection, path)
     except BaseException as error:

@@ -159,10 +159,14 @@ def _roles_of(words: Phrase) -> set[str] | None:
                 break
         else:
             word = words[place]
-            if word not in table.small and not any(mark.isdigit() for mark in word) and not _is_unit(word):
+            if word not in table.small and not _CODE.fullmatch(word) and not _is_unit(word):
                 return None
             place += 1
     return roles
+
+
+# Numbers and batch numbers beside the words of a head; "SO2" is the name of a substance.
+_CODE = re.compile(r"\d+|(?=(?:\D*\d){3})\w+")
 
 
 def _is_unit(word: str) -> bool:

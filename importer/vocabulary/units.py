@@ -348,15 +348,27 @@ def _bare_unit(left: str, tail: str) -> Unit | None:
     if unit is None or unit.label != "word":
         return None
     entry = unit_table().entries[unit.code]
-    if entry.case and tail.islower():
-        return None
     before = left.rstrip()
+    if entry.case and not _stands_out(before, tail):
+        return None
+    if tail.count(")") > tail.count("(") and before.count("(") > before.count(")"):
+        # "Viscosity (8.6 °P)": a strength in brackets, with its number.
+        return None
     if before.endswith("/") and _ends_with_unit(before[:-1]):
         return None
-    if unit.code == "%":
+    if unit.code in ("%", "°P"):
         # "Viscosity 8.6 %" names a strength; "VZ 45 %", "N x 6.25 %" and "> 2.5 mm %" are labels with the unit behind.
         return None if _DECIMAL_BEFORE.search(before) and not _FACTOR_BEFORE.search(before) else unit
     return None if _NUMBER_BEFORE.search(before) and unit_key(tail)[:1] not in "mldew°" else unit
+
+
+def _stands_out(before: str, tail: str) -> bool:
+    """True for a unit in capitals at the very end of a label that is not all in capitals.
+
+    "alpha-Amylase DU" has one, "Couleur du moût", "COULEUR DU MOÛT" and "TEMPS DU" have none.
+    """
+    alone = unit_key(tail) in unit_table().spelled
+    return alone and not tail.islower() and not before.isupper()
 
 
 def _percent_first(text: str) -> Split | None:

@@ -18,11 +18,7 @@ FILES = sorted(path for path in (mappings_folder() / "headers").glob("*.toml") i
 DATA = {path.stem: tomllib.loads(path.read_text(encoding="utf-8")) for path in FILES}
 PARTS = ("doubtful", "beside", "events")
 LISTED = [
-    (key, caption)
-    for raw in DATA.values()
-    for key, captions in raw.items()
-    if key not in PARTS
-    for caption in captions
+    (key, caption) for raw in DATA.values() for key, captions in raw.items() if key not in PARTS for caption in captions
 ]
 
 

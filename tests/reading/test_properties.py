@@ -1,4 +1,4 @@
-"""What must not matter: where a table stands, how large it is set, in which order its words come, how columns are ruled."""
+"""What must not matter: where a table stands, how large it is set, the order of its words, how it is ruled."""
 
 from __future__ import annotations
 
@@ -16,7 +16,15 @@ from importer.reading.sheet import read_analyses
 from importer.words import Box, Page, Word
 from tests.sheets.make import make_sheet
 
-LAYOUTS = ["ruled-grid", "unruled", "columns-shuffled", "wrapped-labels", "batches-as-columns", "batches-as-rows", "sections"]
+LAYOUTS = [
+    "ruled-grid",
+    "unruled",
+    "columns-shuffled",
+    "wrapped-labels",
+    "batches-as-columns",
+    "batches-as-rows",
+    "sections",
+]
 
 
 @cache
@@ -82,5 +90,3 @@ def test_figures_do_not_depend_on_drawn_rules(layout: str) -> None:
     pages = _pages(layout, 11)
     bare = tuple(replace(page, rules=()) for page in pages)
     assert _figures(bare) == _figures(pages)
-
-

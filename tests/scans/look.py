@@ -69,7 +69,10 @@ def main() -> None:
         page = read_picture(picture.image, picture.number, picture.dpi)
         place = out if picture.number == 1 else out.with_stem(f"{out.stem}-{picture.number}")
         drawn_over(picture, page).save(place)
-        print(f"{place}: {len(page.words)} words, {len(page.second)} second readings, {len(page.lost)} lost", page.doubt or "")
+        print(
+            f"{place}: {len(page.words)} words, {len(page.second)} second readings, {len(page.lost)} lost",
+            page.doubt or "",
+        )
 
 
 if __name__ == "__main__":

@@ -22,9 +22,7 @@ LABELS = tuple(
     Deoxynivalenol; Gluten; Screenings; Chill haze; Acrospire length""".replace("\n", " ").split("; ")
 )
 LABELS = tuple(" ".join(label.split()) for label in LABELS)
-UNITS = tuple(
-    "% | % dry | L°/kg | EBC | mg/l | mg/100 g | WK | mPa·s | min | g | kg/hl | °L | µg/kg | pH | ".split(" | ")
-)
+UNITS = ("%", "% dry", "L°/kg", "EBC", "mg/l", "mg/100 g", "WK", "mPa·s", "min", "g", "kg/hl", "°L", "µg/kg", "pH", "")
 STYLES = ("grid", "heavy", "lines", "zebra", "plain", "boxes")
 # Common text faces of Debian's packages; those that are not installed are passed over.
 FACES = tuple(

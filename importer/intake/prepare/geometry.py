@@ -82,8 +82,8 @@ def resample(image: Image.Image, matrix: Matrix, size: tuple[int, int], paper: i
     if upright:
         left, top = -matrix[0, 2] / matrix[0, 0], -matrix[1, 2] / matrix[1, 1]
         box = (left, top, left + width / matrix[0, 0], top + height / matrix[1, 1])
-        inside = box[0] >= -1e-6 and box[1] >= -1e-6 and box[2] <= image.width + 1e-6 and box[3] <= image.height + 1e-6
-        if inside:
+        near = 1.0 / min(matrix[0, 0], matrix[1, 1]) + 1e-6  # sizes are rounded to whole pixels
+        if box[0] >= -near and box[1] >= -near and box[2] <= image.width + near and box[3] <= image.height + near:
             fitted = (max(0.0, box[0]), max(0.0, box[1]), min(image.width, box[2]), min(image.height, box[3]))
             return image.resize(size, Image.Resampling.BICUBIC, box=fitted)
     image, matrix = _no_coarser_than(image, matrix)

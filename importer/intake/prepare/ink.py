@@ -64,7 +64,7 @@ def paper_under(grey: Grey, reach: int, shrink: int) -> Grey:
     height, width = grey.shape
     small = block_max(grey, shrink)
     across = max(1, round(reach / shrink))
-    paper = closed(small, across, max(1, (across + 1) // 2))
+    paper = closed(small, across, max(1, round(0.35 * across)))
     soft = Image.fromarray(paper).filter(ImageFilter.BoxBlur(1))
     covered = (0, 0, width / shrink, height / shrink)
     return np.asarray(soft.resize((width, height), Image.Resampling.BILINEAR, box=covered))
@@ -171,15 +171,13 @@ class Marks:
 def runs(mask: Mask) -> tuple[Ints, Ints, Ints]:
     """Horizontal runs of ink: row, first column, column after the last."""
     height, width = mask.shape
-    flat = np.zeros((height, width + 1), dtype=np.int8)
-    flat[:, :width] = mask
-    line = flat.reshape(-1)
-    edges = np.flatnonzero(np.diff(line, prepend=np.int8(0)))
+    stride = width + 1
+    line = np.zeros(height * stride + 1, dtype=bool)  # an empty column between rows, and one pixel before the first
+    line[1:].reshape(height, stride)[:, :width] = mask
+    edges = np.flatnonzero(line[1:] != line[:-1])
     starts, ends = edges[0::2], edges[1::2]
-    if len(ends) < len(starts):  # cannot happen: the added column is empty
-        starts = starts[: len(ends)]
-    row = starts // (width + 1)
-    return row, starts - row * (width + 1), ends - row * (width + 1)
+    row = starts // stride
+    return row, starts - row * stride, ends - row * stride
 
 
 def connected(mask: Mask) -> Marks:

@@ -244,6 +244,7 @@ def _finish(
     for index in np.flatnonzero(leaders).tolist():
         x0, top, x1, bottom = marks.box(index)
         even[max(0, top - 1) : bottom + 1, max(0, x0 - 1) : x1 + 1] = blank
+        mask[top:bottom, x0:x1] = False
     darkest, paper = ink.levels(even, (0.005, 0.5))
     even = _stretched(even, darkest, paper)
     return Prepared(

@@ -13,7 +13,9 @@ if TYPE_CHECKING:
 
 LENGTH = 3.5  # of the glyph height: no stroke of a letter is as long
 SIDE = 1.4  # of the glyph height: the side of a box, where it meets a level line
-THICKNESS = 0.65
+# Of the glyph height. Blurred letters that run together are as thick as the heaviest lines, but not as evenly thick.
+THICKNESS, HEAVY = 0.45, 0.65
+EVEN = 0.75  # of the columns of a line have about its thickness
 GAP = 1  # half the pixels that a scan may break a line by
 FILLED = 0.9  # of a run is ink
 # Leaders: size and distance of the dots, of the glyph height, and how many make a row.
@@ -50,11 +52,14 @@ def _level(
     marks = connected(mask)
     beside = ink if crossings is None else ink & ~crossings
     # a slightly leaning line is a stair of runs; what is thick on the whole is a bar or a picture, not a line
-    kept = marks.area <= THICKNESS * glyph * marks.width
+    kept = marks.area <= HEAVY * glyph * marks.width
+    heavy = marks.area > THICKNESS * glyph * marks.width
     for index in np.flatnonzero(kept).tolist():
         x0, top, x1, bottom = marks.box(index)
         touches = meeting is None or bool(meeting[top:bottom, x0:x1].any())
         kept[index] = touches and _stands_free(beside, x0, top, x1, bottom)
+        if kept[index] and heavy[index]:
+            kept[index] = _evenly_thick(beside, x0, top, x1, bottom)
     for index in np.flatnonzero(~kept).tolist():
         x0, top, x1, bottom = marks.box(index)
         mask[top:bottom, x0:x1] = False
@@ -64,6 +69,13 @@ def _level(
 def _stands_free(ink: Mask, x0: int, top: int, x1: int, bottom: int) -> bool:
     sides = [row for row in (top - 2, top - 3, bottom + 1, bottom + 2) if 0 <= row < ink.shape[0]]
     return sum(int(np.count_nonzero(ink[row, x0:x1])) for row in sides) < ATTACHED * len(sides) * (x1 - x0)
+
+
+def _evenly_thick(ink: Mask, x0: int, top: int, x1: int, bottom: int) -> bool:
+    margin = max(2, (bottom - top) // 2)
+    columns = ink[max(0, top - margin) : bottom + margin, x0:x1].sum(axis=0)
+    middle = float(np.median(columns))
+    return float(np.mean(np.abs(columns - middle) <= max(2.0, 0.3 * middle))) >= EVEN
 
 
 def find_leaders(marks: Marks, glyph: float) -> Mask:
