@@ -107,7 +107,8 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     lost += _unexplained(page, asked, answers)
     figures = [i for i, answer in enumerate(answers) if _has_digit(answer.text) or _has_digit(asked[i].text)]
     same = sum(alike(answers[i].text, asked[i].text) for i in figures)
-    return CellsRead((*kept.values(), *added), tuple(readings), tuple(lost), len(figures) if answers else 0, same)
+    compared = len(figures) if main_kind or ocr.legacy_data() else 0
+    return CellsRead((*kept.values(), *added), tuple(readings), tuple(lost), compared, same)
 
 
 def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
@@ -200,7 +201,8 @@ def _unexplained(page: Prepared, cells: Sequence[Cell], answers: Sequence[second
         own = page.marks.take((x >= x0) & (x <= x1) & (y >= top) & (y <= bottom))
         text = answer.text or cell.text
         found.append(spacing.pieces(own, text, page.glyph))
-        crowded.append(_has_digit(text) and (_ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph)))
+        more = _ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph)
+        crowded.append(_has_digit(text) and (more or spacing.unread_points(own, text, page.glyph)))
     wide = spacing.too_wide(found)
     return [cell.box for cell, a, b in zip(cells, wide, crowded, strict=True) if a or b]
 

@@ -68,7 +68,7 @@ def is_mail(data: bytes) -> bool:
     start = data[:_LOOK_AT].lstrip(b"\xef\xbb\xbf \t\r\n")
     if start.startswith(b"From "):
         start = start.partition(b"\n")[2]
-    known = 0
+    known = odd = 0
     for line in start.splitlines():
         if not line.strip():
             break
@@ -76,9 +76,10 @@ def is_mail(data: bytes) -> bool:
             continue
         name, colon, _ = line.partition(b":")
         if not colon or not name.strip() or b" " in name.strip() or not name.isascii():
-            return False
+            odd += 1
+            continue
         known += line.lower().startswith(_FIELDS)
-    return known >= 2
+    return known >= 2 and known > odd
 
 
 def open_mail(data: bytes, name: str) -> Opened:

@@ -17,6 +17,7 @@ from importer.intake.names import safe_name
 from importer.intake.parcel import COMPOUND_FILE, Letter, Opened, Part, Trouble
 from importer.limits import MAX_PARCEL_DEPTH, MAX_PARCEL_ITEMS
 
+_WORKBOOK = "Workbook".encode("utf-16-le")
 _PROPERTIES = "__properties_version1.0"
 _ATTACHMENT = "__attach_version1.0_"
 _FORWARDED = "__substg1.0_3701000D"
@@ -37,7 +38,7 @@ def is_outlook(data: bytes) -> bool:
         with olefile.OleFileIO(io.BytesIO(data)) as ole:
             return bool(ole.exists(_PROPERTIES))
     except Exception:
-        return False  # the reading of sheets tells what is wrong with it
+        return _WORKBOOK not in data  # a damaged one: opening it tells so
 
 
 def open_outlook(data: bytes, name: str) -> Opened:

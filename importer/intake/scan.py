@@ -15,7 +15,7 @@ from importer.words import Box, Page, SecondReading, Word
 if TYPE_CHECKING:
     from importer.intake.prepare.geometry import Grey
 
-MAIN_GLYPH = 32  # height of a figure in the picture for the main reader, in pixels
+MAIN_GLYPH = 26  # height of a figure in the picture for the main reader, in pixels
 WHITE = 200  # levels of the prepared page from which the main reader sees plain paper
 _WHITENED = [min(255, level * 255 // WHITE) for level in range(256)]
 SPECK_AREA = 3  # pixels of the prepared page; a decimal point has 5 and more

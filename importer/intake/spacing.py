@@ -30,9 +30,11 @@ LEAST_FIGURES = 4
 NARROW = 40.0  # percentile of the pieces that starts the learning
 SAME_SIZE = 0.25
 # Of the page's own width of a point: half-way between 'no point' and 'a point' and a little more.
-SURPLUS = 0.62
-MOST_SURPLUS = 0.9
-LEAST_SURPLUS = 0.2
+SURPLUS = 0.58
+MOST_SURPLUS = 0.72
+LEAST_SURPLUS = 0.17
+# A point, of the glyph height: its greatest size, its least area (squared), how far from the digits' foot it may end.
+POINT, LEAST_POINT, FOOT = 0.34, 0.016, 0.12
 SPECK = 0.28  # of the glyph height; smaller marks are points or dirt
 DASH_TO_SPACE = str.maketrans(dict.fromkeys(DASHES, " "))
 
@@ -79,6 +81,24 @@ def _ends(token: str, marks: Marks, glyph: float) -> list[tuple[str, Marks]]:
     return [(parts[0], marks.take(np.arange(middle))), (parts[1], marks.take(np.arange(middle + 1, len(marks))))]
 
 
+def unread_points(marks: Marks, text: str, glyph: float) -> bool:
+    """Whether more points stand at the foot of a figure's digits than were read in it."""
+    if not _numeric("".join(text.split())):
+        return False
+    small = (np.maximum(marks.width, marks.height) <= POINT * glyph) & (marks.area >= LEAST_POINT * glyph * glyph)
+    digits = marks.take(marks.height >= 0.6 * glyph)
+    if not len(digits):
+        return False
+    foot = float(np.median(digits.bottom))
+    points = marks.take(small)
+    middle = (points.x0 + points.x1) / 2
+    within = (middle > digits.x0.min()) & (middle < digits.x1.max())
+    at_foot = np.abs(points.bottom - foot) <= FOOT * glyph
+    beside = ~((middle[:, None] > digits.x0 + 1) & (middle[:, None] < digits.x1 - 1)).any(axis=1)
+    read = sum(character in SEPARATORS for character in text)
+    return int(np.count_nonzero(within & at_foot & beside)) > read
+
+
 def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
     """For each cell: is one of its pieces wider than its characters are on this page?"""
     flat = [piece for cell in cells for piece in cell]
@@ -87,7 +107,7 @@ def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
     surplus, point = surpluses(flat)
     spread = 1.4826 * float(np.median(np.abs(surplus - np.median(surplus))))
     low, high = max(LEAST_SURPLUS, SURPLUS * point), max(LEAST_SURPLUS, MOST_SURPLUS * point)
-    limit = min(max(low, 3.5 * spread), high)
+    limit = min(max(low, 3.0 * spread), high)
     ends = np.cumsum([len(cell) for cell in cells])
     return [bool((surplus[end - len(cell) : end] > limit).any()) for cell, end in zip(cells, ends, strict=True)]
 

@@ -12,12 +12,11 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.under import below, has_unit, more_below, value_under
 from importer.reading.values import split_value
 from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.words import Box, Page
 
-# A value under its caption begins within this many em below it.
-BELOW = 1.6
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
 _COLON = re.compile(r"[:：](?=\s|$)")
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
@@ -156,10 +155,10 @@ def _line_events(
             continue
         title = not piece.colon and not terms.is_sure_caption(label) and document_title(label) is not None
         caption = None if title else terms.caption(label)
-        under = _value_under(piece, label, line, number, lines, used, terms)
+        under = value_under(piece.cell, label, line, number, lines, used, terms)
         if under is not None and (following is None or not terms.is_value(following.text)):
             figure, _ = _figure(label, piece, [piece, _Piece(under.text, under, False)], 0, line, page, terms, section)
-            yield _in_doubt(figure, SEVERAL_RESULTS) if _more_below(under, lines, used, terms) else figure
+            yield _in_doubt(figure, SEVERAL_RESULTS) if more_below(under, lines, used, terms) else figure
             i += 1
             continue
         if caption is not None and not (terms.is_label(label) and not piece.colon and following is None):
@@ -194,9 +193,9 @@ def _label_of(piece: _Piece, terms: Terms) -> str:
 
 def _is_value_first(piece: _Piece, following: _Piece | None, after: _Piece | None, terms: Terms) -> bool:
     """True for "4.5 %  Moisture": a value with its unit before the name, and nothing behind it."""
-    if following is None or piece.colon or following.colon or not _has_unit(piece.text, terms):
+    if following is None or piece.colon or following.colon or not has_unit(piece.text, terms):
         return False
-    return terms.is_label(clean_label(following.text)) and (after is None or _has_unit(after.text, terms))
+    return terms.is_label(clean_label(following.text)) and (after is None or has_unit(after.text, terms))
 
 
 def _in_doubt(event: Event, reason: str) -> Event:
@@ -204,15 +203,6 @@ def _in_doubt(event: Event, reason: str) -> Event:
         return event
     concern = Concern("label-doubtful", reason)
     return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
-
-
-def _more_below(value: Cell, lines: Sequence[Line], used: frozenset[int], terms: Terms) -> bool:
-    """True where another value stands right below one found under its name: limits, or the last batch."""
-    at = next((i for i, line in enumerate(lines) if value in line.cells), None)
-    if at is None:
-        return False
-    below = _below(_Piece(value.text, value, False), lines[at], at, lines, used, terms)
-    return below is not None and terms.is_value(below.text) and not terms.is_unit(below.text)
 
 
 def _unit_first(unit: _Piece, value: _Piece, terms: Terms) -> bool:
@@ -223,7 +213,7 @@ def _unit_first(unit: _Piece, value: _Piece, terms: Terms) -> bool:
 def _is_unknown_result(piece: _Piece, following: _Piece, label: str, terms: Terms) -> bool:
     """True for a value with a unit behind a caption that is not known: it must not vanish."""
     led = piece.colon or following.cell.after_leader
-    return led and not following.colon and _has_unit(following.text, terms) and len(label.split()) <= 8
+    return led and not following.colon and has_unit(following.text, terms) and len(label.split()) <= 8
 
 
 def _is_result(piece: _Piece, terms: Terms) -> bool:
@@ -236,10 +226,6 @@ def _is_result(piece: _Piece, terms: Terms) -> bool:
         and not terms.is_unit(piece.text)
         and (not any(c.isdigit() for c in piece.text))
     )
-
-
-def _has_unit(text: str, terms: Terms) -> bool:
-    return terms.is_value(text) and split_value(text)[1] is not None
 
 
 def _figure(
@@ -368,7 +354,7 @@ def _header(
             value = make_cell([*value.words, *pieces[at + step].cell.words])
             step += 1
     if value is None:
-        value = _below(piece, line, number, lines, used, terms)
+        value = below(piece.cell, line, number, lines, used, terms)
         text = value.text if value is not None else ""
     if value is None or key == "ignore" or not text.strip(" -–—_."):
         return None, step
@@ -377,67 +363,9 @@ def _header(
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
 
 
-def _value_under(
-    piece: _Piece,
-    label: str,
-    line: Line,
-    number: int,
-    lines: Sequence[Line],
-    used: frozenset[int],
-    terms: Terms,
-) -> Cell | None:
-    """The value that stands under a label, as on cards: label in small type, value below it."""
-    if len(line.cells) > 1 and all(terms.is_unit(cell.text) for cell in line.cells):
-        return None
-    if not terms.is_label(label) or any(
-        _has_unit(cell.text, terms) for cell in line.cells if not terms.is_label(cell.text)
-    ):
-        return None
-    cell = _below(piece, line, number, lines, used, terms) or _in_box_below(piece, line, number, lines, used, terms)
-    if cell is not None and terms.is_unit(cell.text) and number + 1 < len(lines):
-        unit = cell
-        cell = _below(_Piece(unit.text, unit, False), lines[number + 1], number + 1, lines, used, terms)
-        if cell is not None and terms.is_value(cell.text):
-            return make_cell([*cell.words, *unit.words])
-    return cell if cell is not None and terms.is_value(cell.text) else None
-
-
-def _in_box_below(
-    piece: _Piece, line: Line, number: int, lines: Sequence[Line], used: frozenset[int], terms: Terms
-) -> Cell | None:
-    """The only value of the next line between this label and the next one: a form whose boxes hold name and value."""
-    if number + 1 >= len(lines) or number + 1 in used:
-        return None
-    below = lines[number + 1]
-    if below.box.top - line.box.bottom > BELOW * line.em:
-        return None
-    later = [cell.box.x0 for cell in line.cells if cell.box.x0 > piece.cell.box.x0 + 1]
-    end = min(later, default=float("inf"))
-    inside = [cell for cell in below.cells if piece.cell.box.x0 - 1 <= cell.box.x0 < end - 1]
-    return inside[0] if len(inside) == 1 and terms.is_value(inside[0].text) else None
-
-
 def _continues(pieces: Sequence[_Piece], at: int, value: Cell, terms: Terms) -> bool:
     piece = pieces[at]
     if piece.colon or terms.caption(clean_label(piece.text)) or terms.is_label(piece.text):
         return False
     height = max(value.box.height, 1.0)
     return piece.cell.box.x0 - value.box.x1 < 1.0 * height
-
-
-def _below(
-    piece: _Piece, line: Line, number: int, lines: Sequence[Line], used: frozenset[int], terms: Terms
-) -> Cell | None:
-    """The cell under a caption, if it is near, stands under it and is no caption itself."""
-    for later in range(number + 1, min(number + 3, len(lines))):
-        below = lines[later]
-        if later in used or below.box.top - line.box.bottom > BELOW * line.em:
-            return None
-        for cell in below.cells:
-            across = min(cell.box.x1, piece.cell.box.x1) - max(cell.box.x0, piece.cell.box.x0)
-            aligned = abs(cell.box.x0 - piece.cell.box.x0) < 0.6 * line.em
-            if across > 0 and (aligned or across > 0.5 * min(cell.box.width, piece.cell.box.width)):
-                if terms.caption(clean_label(cell.text)) or cell.text.rstrip().endswith(":") or ": " in cell.text:
-                    return None
-                return cell
-    return None

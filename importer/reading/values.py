@@ -28,7 +28,7 @@ def split_value(text: str) -> tuple[str, str | None, str]:
 
 def _parted(text: str) -> tuple[str, str | None]:
     value, found = split_unit(text)
-    if found is not None and _has_digit(text) and not _has_digit(value):
+    if found is not None and not _has_digit(value) and (_has_digit(text) or not value):
         # "min. 88 %" is no unit of time with a condition.
         value, found = take_off_unit(text)
     if found is not None and (_has_digit(value) or not _has_digit(text)):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import sqlite3
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
@@ -61,7 +62,10 @@ def now() -> str:
 
 
 class Store:
-    """The store in a folder. One writer at a time, any number of readers."""
+    """The store in a folder. One writer at a time, any number of readers.
+
+    What the database complains about within a ``with`` block leaves that as StoreError, in words that help.
+    """
 
     def __init__(self, folder: Path, *, durable: bool = True) -> None:
         self.folder = folder
@@ -74,7 +78,10 @@ class Store:
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
-        self.close()
+        with contextlib.suppress(sqlite3.Error):
+            self.close()
+        if isinstance(error, sqlite3.Error):
+            raise explained(self.path, error) from None
 
     def close(self) -> None:
         """Closes the file."""

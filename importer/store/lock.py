@@ -16,7 +16,10 @@ FILE_NAME = ".lock"
 @contextlib.contextmanager
 def only_writer(folder: Path) -> Iterator[None]:
     """Holds the lock of a store's folder. Raises StoreError where another process has it."""
-    handle = os.open(folder / FILE_NAME, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o666)
+    try:
+        handle = os.open(folder / FILE_NAME, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o666)
+    except OSError as error:
+        raise StoreError(f"The store's folder {folder} cannot be written to: {error.strerror or error}.") from None
     try:
         try:
             _lock(handle)

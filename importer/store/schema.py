@@ -12,6 +12,8 @@ import sqlite3
 from collections.abc import Iterator
 from pathlib import Path
 
+from importer.output.atomic import WriteError
+
 APPLICATION_ID = 0x6F6E6562  # "oneb", as PRAGMA application_id shows it
 BUSY_SECONDS = 30.0
 CACHE_KIB = 64 * 1024
@@ -171,7 +173,7 @@ MIGRATIONS: tuple[str, ...] = (
 VERSION = len(MIGRATIONS)
 
 
-class StoreError(Exception):
+class StoreError(WriteError):
     """The store cannot be used; the message says why and what to do."""
 
 

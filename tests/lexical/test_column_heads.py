@@ -50,6 +50,20 @@ def test_every_listed_head_is_known() -> None:
         ("Lp.", "number"), ("Remark", "remark"), ("Bewertung", "remark"), ("R95", "precision"), ("±", "precision"),
         ("Messunsicherheit", "precision"), ("Uncertainty (k=2)", "precision"), ("Date", "date"),
         ("Result Batch 24-0815", "result"),
+        ("Prüfgröße", "label"), ("Zkouška", "label"), ("Prova", "label"), ("Ensayo", "label"), ("Bepaling", "label"),
+        ("Analyte", "label"), ("Nalezeno", "result"), ("Zjištěno", "result"), ("Fundet", "result"),
+        ("Gevonden", "result"), ("VALOR HALLADO", "result"), ("Valore trovato", "result"), ("Outcome", "result"),
+        ("Reading", "result"), ("Misura", "result"), ("in", "unit"), ("Enh.", "unit"), ("Meth.", "method"),
+        ("unterer Wert", "min"), ("Nedre grænse", "min"), ("Ondergrens", "min"), ("oberer Wert", "max"),
+        ("Inferiore", "min"), ("Agreed", "spec"), ("Kravet", "spec"), ("Meze", "spec"), ("Eis", "spec"),
+        ("Grens", "spec"), ("Seuil", "spec"), ("from - to", "spec"), ("van - tot", "spec"), ("od - do", "spec"),
+        ("Běžná hodnota", "typical"), ("Valeur usuelle", "typical"), ("Moyenne", "typical"),
+        ("Gemiddelde", "typical"), ("Gns.", "typical"), ("Průměr", "typical"), ("Mean", "typical"), ("Ø", "typical"),
+        ("Vorcharge", "previous"), ("lot précédent", "previous"), ("vorige partij", "previous"),
+        ("lote anterior", "previous"), ("předchozí šarže", "previous"), ("forrige parti", "previous"),
+        ("lotto precedente", "previous"), ("Prior crop", "previous"), ("Last delivery", "previous"),
+        ("Loňská sklizeň", "previous"), ("LOQ", "precision"), ("Incertezza", "precision"),
+        ("conform", "remark"), ("i.O.", "remark"), ("Laboratory", "remark"), ("Vyhovuje", "remark"), ("Data", "date"),
     ],
 )  # fmt: skip
 def test_heads(text: str, role: str) -> None:
@@ -76,6 +90,7 @@ def test_heads_that_join_several(text: str, roles: set[str]) -> None:
     [
         "", "  ", "Total Protein", "Colour EBC", "Moisture %", "%", "mg/l", "2024", "Extract difference", "pH-Wert",
         "m.c.", "Malt", "Pilsner",
+        "S/T ratio", "T.N.", "P.U.G.", "supérieur à 2,8 mm", "mayor de 2,5 mm", "SO2 Gehalt", "Total N", "DP",
         "24-0815", "Min. extract", "Protein value", "Viscosity", "Variety", "x" * 500,
     ],
 )  # fmt: skip

@@ -110,6 +110,43 @@ def test_what_is_no_caption(text: str) -> None:
     assert header_caption(text) is None
 
 
+@pytest.mark.parametrize(
+    ("text", "key"),
+    [
+        # None of these stands in the mappings; they are made of words that do.
+        ("Date touraillage malt", "produced_on"), ("Röstungsdatum", "produced_on"),
+        ("Date of kilning end", "produced_on"),
+        ("Datum einde analyse mout", "analysed_on"), ("Datum der letzten Verladung", None),
+        ("Fecha final de carga", "delivered_on"), ("Date order received", "ignore"), ("Faktureringsdato", None),
+        ("Contract signing date", None), ("Bestelldatum", "ignore"), ("Date of birth", None),
+        ("Réf. interne du lot", "batch"), ("Internal lot number", "batch"), ("Malt order no.", "order"),
+        ("Ref. certificado de calidad", "certificate"), ("Full name of malt supplier", "supplier"),
+        ("MHD bis Ende", "best_before"), ("Total quantity loaded (t)", "quantity"),
+        ("Raw material variety used", "variety"), ("Harvest year of malting barley", "crop_year"),
+        ("Supplier batch size", None), ("Malt colour", None), ("Barley protein", None), ("Malt no.", "ignore"),
+    ],
+)  # fmt: skip
+def test_captions_made_of_known_words(text: str, key: str | None) -> None:
+    assert key_of(text) == key
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Extracto del mosto (°P)", "Extract of wort (°P)", "pH (moût)", "Rapport S/T", "F.A.N.", "D.P.", "P", "S/T",
+        "Analyse", "Essai", "Ensayo", "Analysis data", "Analysenwert", "Analyte", "Resultate", "Weight per hectolitre",
+    ],
+)  # fmt: skip
+def test_labels_heads_and_their_units_name_no_entry_for_sure(text: str) -> None:
+    found = header_caption(text)
+    assert found is None or found[1] <= DOUBTFUL
+
+
+@pytest.mark.parametrize(("text", "key"), [("P.O.", "order"), ("P. O. no.", "order"), ("T.H.T.", "best_before")])
+def test_dotted_abbreviations(text: str, key: str) -> None:
+    assert key_of(text) == key
+
+
 @pytest.mark.parametrize("text", ["Malt", "Sorte", "Barley", "Date", "Certificate of Analysis", "Quality"])
 def test_a_word_with_other_meanings_is_doubtful_and_less_so_with_a_colon(text: str) -> None:
     bare, with_colon = header_caption(text), header_caption(f"{text}:")

@@ -31,6 +31,33 @@ def test_every_listed_word_reads_as_its_kind(section: str) -> None:
         assert number.value is None
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "< NG", "< BG", "< LOD", "< LOQ", "< LQ", "ND", "n.d.", "n.n.", "nn", "nicht nachgewiesen", "below detection",
+        "beneden detectiegrens", "no detectado", "non rilevato", "nezjištěno", "ej påvist", "ikke påvist", "sous LD",
+        "niet aant.", "nenalezeno", "ikke fundet", "non ril.", "не обн.", "nie wykryto", "未检出",
+    ],
+)  # fmt: skip
+def test_nothing_found(text: str) -> None:
+    number = read_number(text, None)
+    assert number is not None
+    assert (number.kind, number.value) == ("not-detected", None)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "opalisierend", "típico", "opaal", "opalizující", "brillante", "limpio", "puro", "čirá", "ren", "klar",
+        "normal", "rapide", "lent", "schnell", "träge", "snel", "vlot", "opalino", "arttypisch", "klarowna", "traces",
+    ],
+)
+def test_described_results(text: str) -> None:
+    number = read_number(text, None)
+    assert number is not None
+    assert number.kind == "word"
+
+
 @pytest.mark.parametrize("bound", list(RAW["limits"]))
 def test_every_word_before_a_number_gives_its_bound(bound: str) -> None:
     for word in RAW["limits"][bound]["before"]:

@@ -28,6 +28,10 @@ from importer.vocabulary.captions import basis_statement, document_title, family
         ("TYPICAL ANALYSIS", "typical"),
         ("Typische Analyse Pilsner Malz", "typical"), ("valeurs typiques", "typical"), ("Moisture", None),
         ("Pilsner malt", None), ("", None),
+        ("Kwaliteitscertificaat mout", "certificate"), ("Kvalitetscertifikat", "certificate"),
+        ("Informe de análisis", "certificate"), ("Atest jakości", "certificate"), ("Laboratory report", "certificate"),
+        ("Malzuntersuchung", "certificate"), ("Zpráva o rozboru sladu", "certificate"),
+        ("Produktdatenblatt", "specification"), ("Capitolato malto", "specification"), ("Typická analýza", "typical"),
     ],
 )  # fmt: skip
 def test_titles(text: str, title: str | None) -> None:
@@ -45,7 +49,11 @@ def test_titles(text: str, title: str | None) -> None:
         ("(as is)", "as-is"), ("TrS", "dry"),
         ("lufttrocken", "as-is"), ("Extract dry", "dry"), ("Store in a cool, dry place", None),
         ("Trocken lagern", None), ("Farbe", None),
-        ("Extract as is and dry basis", None), ("dry matter content", None), ("", None),
+        ("Extract as is and dry basis", None),
+        ("Extrakt- und Eiweißwerte auf Malztrockensubstanz bezogen", "dry"), ("figures on dry", "dry"),
+        ("Extract en eiwit zijn uitgedrukt op droge stof", "dry"), ("Hodnoty jsou uvedeny v sušině", "dry"),
+        ("v suchém sladu", "dry"), ("zoals ontvangen", "as-is"), ("come ricevuto", "as-is"), ("lufttørt", "as-is"),
+        ("Opbevares tørt og køligt", None), ("Skladujte v suchu a chladu", None), ("dry matter content", None), ("", None),
     ],
 )  # fmt: skip
 def test_moisture_basis(text: str, basis: str | None) -> None:
@@ -61,6 +69,11 @@ def test_moisture_basis(text: str, basis: str | None) -> None:
         ("ASBC Methods of Analysis", "ASBC"), ("ASBC Malt-4", "ASBC"), ("Analyzed according to ASBC methods", "ASBC"),
         ("Colour in EBC units", None), ("Farbe EBC-Einheiten", None), ("IoB and EBC methods", None),
         ("This malt was produced for brewing", None), ("", None),
+        ("Analysenmethoden: EBC", "EBC"), ("Bestemt efter EBC", "EBC"), ("EBC Malt 4.3.1", "EBC"),
+        ("Ensayos según ASBC", "ASBC"),
+        # Rows of figures.
+        ("alpha-Amylase (ASBC) 48", None), ("Viscosity EBC 1.55", None), ("Wort colour 3.5 EBC", None),
+        ("HWE IoB 308 L°/kg", None), ("Friability (EBC) 85", None), ("Kolbach EBC 4.9.1 40", None),
     ],
 )  # fmt: skip
 def test_method_family(text: str, family: str | None) -> None:

@@ -170,3 +170,37 @@ def test_long_texts_take_no_time(piece: str) -> None:
     for length in (60, 80, 239, 240, 5000):
         split_unit((piece * length)[:length])
     assert time.process_time() - began < 0.5
+
+
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [
+        ("α-Amylase DU", "DU"), ("ALPHA AMYLASE, DU", "DU"), ("ALPHA AMYLASE (DU)", "DU"), ("COULEUR DU MOÛT", None),
+        ("Couleur du moût", None), ("pH DU MOÛT", None), ("TEMPS DU", None),
+    ],
+)  # fmt: skip
+def test_an_article_is_no_dextrinising_unit(text: str, code: str | None) -> None:
+    unit = split_label(text)[1]
+    assert (unit.code if unit else None) == code
+
+
+@pytest.mark.parametrize(
+    "text", ["Viscosity (8,6 °P)", "Viscosité moût (8.6 %)", "Viscosity at 8.6 °P", "Viscosity 8.6 %"]
+)
+def test_the_strength_that_a_label_names_is_no_unit(text: str) -> None:
+    assert split_label(text) == (text, None)
+
+
+@pytest.mark.parametrize(
+    ("text", "code", "basis"),
+    [
+        ("gm", "g", None), ("lbs./bu.", "lb/bu", None), ("EBC-U", "EBC", None), ("deg. SRM", "SRM", None),
+        ("litre°/kg", "L°/kg", None), ("cp", "mPa·s", None), ("du", "DU", None), ("ug/kg", "µg/kg", None),
+        ("mg/100gms", "mg/100 g", None), ("kgs/hl", "kg/hL", None), ("% af TS", "%", "dry"),
+        ("% lufttørt", "%", "as-is"), ("% v pův. hmotě", "%", "as-is"), ("% a.z.", "%", "as-is"),
+    ],
+)  # fmt: skip
+def test_sloppy_spellings(text: str, code: str, basis: str | None) -> None:
+    unit = split_unit(text)[1]
+    assert unit is not None
+    assert (unit.code, unit.basis) == (code, basis)

@@ -10,6 +10,7 @@ import threading
 from pathlib import Path
 
 import pytest
+import typer
 
 from importer.models import Analysis
 from importer.store import schema
@@ -19,7 +20,7 @@ from importer.store.originals import original
 from importer.store.schema import StoreError
 from tests.store.helpers import dump, put, rows, take
 from tests.store.parcels import mail, zipped
-from tests.store.standins import Inline, sheet
+from tests.store.standins import READS, Inline, sheet
 
 
 @pytest.fixture
@@ -182,6 +183,27 @@ def test_nothing_of_a_delivery_is_stored_when_a_part_of_it_fails(
     assert dump(store.folder) == before
     take(store, path)
     assert rows(store, "SELECT COUNT(*) FROM analyses") == [(2,)]
+
+
+def test_a_disk_that_is_full_is_told_as_such_whatever_was_being_done(
+    store_folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from importer.commands import bulk
+    from importer.commands.run import run
+    from importer.store import taking
+
+    def full(_: object) -> object:
+        raise sqlite3.OperationalError("database or disk is full")
+
+    put(tmp_path / "tree", "a.pdf", sheet())
+    monkeypatch.setattr(taking, "transaction", full)
+    request = bulk.Request(tmp_path / "tree", store_folder, workers=1, reads=READS)
+    with pytest.raises(typer.Exit) as ended:
+        run(lambda: bulk.bulk(request))
+    assert ended.value.exit_code == 1
+    err = capsys.readouterr().err
+    assert "The disk is full. Free some space and run the same command again" in err
+    assert "unexpected" not in err
 
 
 def test_reading_never_waits_for_writing(store: Store, tmp_path: Path) -> None:

@@ -266,7 +266,7 @@ def _finish(
 
 def _stretched(even: Grey, darkest: float, paper: float) -> Grey:
     """Ink to black and paper to white; a page that is nearly blank is left pale."""
-    contrast = max(paper - darkest, 0.12 * paper)
+    contrast = max(paper - darkest, 0.12 * paper, 1.0)
     table = np.clip((np.arange(256) - (paper - contrast)) * (255.0 / contrast), 0, 255).astype(np.uint8)
     stretched: Grey = table[even]
     return stretched

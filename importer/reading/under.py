@@ -1,0 +1,84 @@
+"""What stands under a caption: the value below a label in small type, as on cards and forms."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from importer.layout.lines import Cell, Line, make_cell
+from importer.layout.terms import Terms
+from importer.reading.rows import clean_label
+from importer.reading.values import split_value
+
+# A value under its caption begins within this many em below it.
+BELOW = 1.6
+
+
+def has_unit(text: str, terms: Terms) -> bool:
+    return terms.is_value(text) and split_value(text)[1] is not None
+
+
+def value_under(
+    caption: Cell,
+    label: str,
+    line: Line,
+    number: int,
+    lines: Sequence[Line],
+    used: frozenset[int],
+    terms: Terms,
+) -> Cell | None:
+    """The value that stands under a label, as on cards: label in small type, value below it."""
+    if len(line.cells) > 1 and all(terms.is_unit(cell.text) for cell in line.cells):
+        return None
+    if not terms.is_label(label) or any(
+        has_unit(cell.text, terms) for cell in line.cells if not terms.is_label(cell.text)
+    ):
+        return None
+    cell = below(caption, line, number, lines, used, terms) or _in_box_below(caption, line, number, lines, used, terms)
+    if cell is not None and terms.is_unit(cell.text) and number + 1 < len(lines):
+        unit = cell
+        cell = below(unit, lines[number + 1], number + 1, lines, used, terms)
+        if cell is not None and terms.is_value(cell.text):
+            return make_cell([*cell.words, *unit.words])
+    return cell if cell is not None and terms.is_value(cell.text) else None
+
+
+def _in_box_below(
+    caption: Cell, line: Line, number: int, lines: Sequence[Line], used: frozenset[int], terms: Terms
+) -> Cell | None:
+    """The only value of the next line between this label and the next one: a form whose boxes hold name and value."""
+    if number + 1 >= len(lines) or number + 1 in used:
+        return None
+    under = lines[number + 1]
+    if under.box.top - line.box.bottom > BELOW * line.em:
+        return None
+    later = [cell.box.x0 for cell in line.cells if cell.box.x0 > caption.box.x0 + 1]
+    end = min(later, default=float("inf"))
+    inside = [cell for cell in under.cells if caption.box.x0 - 1 <= cell.box.x0 < end - 1]
+    return inside[0] if len(inside) == 1 and terms.is_value(inside[0].text) else None
+
+
+def more_below(value: Cell, lines: Sequence[Line], used: frozenset[int], terms: Terms) -> bool:
+    """True where another value stands right below one found under its name: limits, or the last batch."""
+    at = next((i for i, line in enumerate(lines) if value in line.cells), None)
+    if at is None:
+        return False
+    under = below(value, lines[at], at, lines, used, terms)
+    return under is not None and terms.is_value(under.text) and not terms.is_unit(under.text)
+
+
+def below(
+    caption: Cell, line: Line, number: int, lines: Sequence[Line], used: frozenset[int], terms: Terms
+) -> Cell | None:
+    """The cell under a caption, if it is near, stands under it and is no caption itself."""
+    for later in range(number + 1, min(number + 3, len(lines))):
+        under = lines[later]
+        if later in used or under.box.top - line.box.bottom > BELOW * line.em:
+            return None
+        for cell in under.cells:
+            across = min(cell.box.x1, caption.box.x1) - max(cell.box.x0, caption.box.x0)
+            aligned = abs(cell.box.x0 - caption.box.x0) < 0.6 * line.em
+            if across > 0 and (aligned or across > 0.5 * min(cell.box.width, caption.box.width)):
+                if terms.caption(clean_label(cell.text)) or cell.text.rstrip().endswith(":") or ": " in cell.text:
+                    return None
+                return cell
+    return None

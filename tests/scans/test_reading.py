@@ -1,0 +1,168 @@
+"""Pictures of pages read whole, by the real readers; and what happens where one of them is missing."""
+
+from __future__ import annotations
+
+import shutil
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PIL import Image
+
+from benchmarks.scans_reading import score, value
+from importer.errors import NoTextAndNoOcr, TookTooLong
+from importer.intake import cellwise, ocr, scan, second, spacing
+from importer.intake.picture import open_pictures, read_picture
+from importer.words import Page
+from tests.scans import degrade, tables
+
+tesseract = pytest.mark.skipif(shutil.which("tesseract") is None, reason="the tesseract program is not installed")
+both = pytest.mark.skipif(
+    shutil.which("tesseract") is None or not second.available(),
+    reason="tesseract and the second reader are both needed",
+)
+pytestmark = pytest.mark.ocr
+
+
+def table(seed: int = 21, style: str = "grid") -> tables.Drawn:
+    """The upper half of a page: everything printed stands there."""
+    drawn = tables.draw(seed, faces=("DejaVuSans",), rows=10, style=style, columns=2)
+    return replace(drawn, image=drawn.image.crop((0, 0, drawn.image.width, 1700)))
+
+
+def read(drawn: tables.Drawn, name: str, seed: int = 1) -> Page:
+    (picture,) = open_pictures(degrade.stored(degrade.degrade(drawn.image, name, seed)), f"{name}.tif")
+    return read_picture(picture.image, picture.number, picture.dpi)
+
+
+QUICK = ("clean300", "dpi100", "noiseblur", "phone", "phone_hard", "fax", "photocopy", "rot180", "stamp", "penticks")
+
+
+@both
+@pytest.mark.parametrize(
+    "name", [pytest.param(name, marks=() if name in QUICK else pytest.mark.slow) for name in degrade.CLASSES]
+)
+def test_what_both_readers_agree_on_is_right(name: str) -> None:
+    drawn = table()
+    page = read(drawn, name)
+    found = [row["kind"] for row in score(drawn, page)]
+    if page.doubt is None:
+        assert "AGREED-WRONG" not in found
+    if name not in (*degrade.HARD, "stamp", "penticks"):
+        assert page.doubt is None
+        assert found.count("agreed") >= 0.85 * sum(value(c.text) is not None for c in drawn.cells if c.is_value)
+
+
+@tesseract
+@pytest.mark.parametrize("name", ["clean300", "skew", "rot180"])
+def test_words_lie_where_they_are_printed(name: str) -> None:
+    """Within 4 points of their place on the drawn page; a skewed page grows by its turn, so only distances count."""
+    drawn = table()
+    page = read(drawn, name)
+    places = {c.text: c.box for c in drawn.cells if " " not in c.text and len(c.text) > 5}
+    pairs = [((places[w.text][0] + places[w.text][2]) / 2 * 0.24, (places[w.text][1] + places[w.text][3]) / 2 * 0.24,
+              w.box.centre, w.box.middle) for w in page.words if w.text in places]  # fmt: skip
+    assert len(pairs) >= 3
+    offsets = np.array([[c - a, d - b] for a, b, c, d in pairs])
+    limit = 4.0 if name != "skew" else 6.0
+    assert np.abs(offsets - (np.median(offsets, axis=0) if name == "skew" else 0)).max() < limit
+
+
+@tesseract
+def test_ruling_lines_come_in_points() -> None:
+    page = read(table(), "clean300")
+    level = [rule for rule in page.rules if rule.height == 0]
+    assert len(level) == 11
+    assert all(0 < rule.x0 < rule.x1 < page.width and 0 < rule.top < page.height for rule in level)
+
+
+@tesseract
+def test_without_a_second_reader_the_words_are_still_read(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(second, "_recogniser", lambda: None)
+    monkeypatch.setattr(second, "_classifier", lambda: None)
+    monkeypatch.setattr(ocr, "legacy_data", lambda: None)
+    page = read(table(), "rot180")
+    assert len(page.words) > 30
+    assert "Certificate" in [word.text for word in page.words]
+    assert page.second == ()
+    assert page.doubt is None
+
+
+@tesseract
+def test_the_older_engine_stands_in_where_its_data_are_there(monkeypatch: pytest.MonkeyPatch) -> None:
+    if ocr.legacy_data() is None:
+        pytest.skip("the standard English data with letter shapes are not installed")
+    monkeypatch.setattr(second, "_recogniser", lambda: None)
+    page = read(table(), "clean300")
+    assert {reading.reader for reading in page.second} == {ocr.LEGACY}
+
+
+@pytest.mark.parametrize("fill", [0, 255])
+def test_a_plain_page_has_no_words(fill: int) -> None:
+    page = read_picture(Image.new("L", (600, 800), fill), 4, None)
+    assert (page.number, page.words, page.reading) == (4, (), "ocr")
+    assert max(page.width, page.height) == pytest.approx(842)
+
+
+@pytest.mark.parametrize("size", [(1, 1), (20000, 10)])
+def test_a_picture_without_room_has_no_words(size: tuple[int, int]) -> None:
+    assert read_picture(Image.new("L", size, 255), 1, None).words == ()
+
+
+@tesseract
+def test_noise_is_no_figure() -> None:
+    noise = np.random.default_rng(2).integers(0, 255, (700, 500), dtype=np.uint8)
+    page = read_picture(Image.fromarray(noise), 1, None)
+    figures = {word.text for word in page.words if value(word.text)} & {
+        r.text for r in page.second if r.confidence > 0.9
+    }
+    assert page.doubt is not None or not figures
+
+
+def test_a_missing_program_says_how_to_get_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(ocr, "find_program", lambda: None)
+    with pytest.raises(NoTextAndNoOcr, match="apt install tesseract-ocr"):
+        read_picture(table().image, 1, 300)
+
+
+@tesseract
+def test_time_is_limited(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(ocr, "SECONDS_A_PAGE", 0.01)
+    with pytest.raises(TookTooLong):
+        read_picture(table().image, 1, 300)
+
+
+def test_data_without_letter_shapes_are_passed_over(tmp_path: Path) -> None:
+    (tmp_path / "eng.traineddata").write_bytes(b"\x05\x00\x00\x00" + b"\xff" * 40)
+    assert not ocr._holds_shapes(tmp_path / "eng.traineddata")
+    assert not ocr._holds_shapes(tmp_path / "none.traineddata")
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "same"),
+    [("4.2", "4,2", True), ("< 0.5", "<0.5", True), ("−3.1", "-3.1", True), ("81.2", "812", False), ("<4", "4", False),
+     ("", "", False), ("1 234", "1234", True)],
+)  # fmt: skip
+def test_readings_are_compared_as_printed(one: str, other: str, same: bool) -> None:
+    assert cellwise.alike(one, other) is same
+
+
+def test_a_figure_wider_than_its_reading_is_reported() -> None:
+    digits = {"4.2": 44.0, "81.3": 69.0, "12.5": 69.0, "7.42": 69.0, "340": 62.0, "5.8": 44.0, "66.1": 69.0, "95": 37.0}
+    cells = [[spacing.Piece(text, width, 32.0)] for text, width in digits.items()]
+    assert not any(spacing.too_wide(cells))
+    lost = [*cells, [spacing.Piece("813", 74.0, 32.0)]]
+    assert spacing.too_wide(lost) == [False] * len(cells) + [True]
+
+
+def test_a_poor_page_is_doubted_with_a_way_out() -> None:
+    drawn = tables.draw(21, faces=("DejaVuSans",), rows=10, columns=2)
+    page = scan.prepare(np.asarray(drawn.image), 300, lambda _: None)
+    assert page is not None
+    good = cellwise.CellsRead((), (), (), 20, 19)
+    assert scan.doubt(page, good) is None
+    poor = scan.doubt(page, cellwise.CellsRead((), (), (), 20, 9))
+    assert poor is not None
+    assert "9 of 20" in poor
+    assert "300 dpi" in poor
