@@ -53,7 +53,8 @@ def test_titles(text: str, title: str | None) -> None:
         ("Extrakt- und Eiweißwerte auf Malztrockensubstanz bezogen", "dry"), ("figures on dry", "dry"),
         ("Extract en eiwit zijn uitgedrukt op droge stof", "dry"), ("Hodnoty jsou uvedeny v sušině", "dry"),
         ("v suchém sladu", "dry"), ("zoals ontvangen", "as-is"), ("come ricevuto", "as-is"), ("lufttørt", "as-is"),
-        ("Opbevares tørt og køligt", None), ("Skladujte v suchu a chladu", None), ("dry matter content", None), ("", None),
+        ("Opbevares tørt og køligt", None), ("Skladujte v suchu a chladu", None),
+        ("dry matter content", None), ("", None),
     ],
 )  # fmt: skip
 def test_moisture_basis(text: str, basis: str | None) -> None:

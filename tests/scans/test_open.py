@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import contextlib
-import contextlib
 import io
 import struct
 import zlib
@@ -148,7 +147,7 @@ def test_a_damaged_page_does_not_hold_back_the_others() -> None:
     starts = [i for i in range(len(data) - 1) if data[i : i + 2] == b"\x78\x9c"]
     middle = starts[len(starts) // 2]
     data[middle + 2 : middle + 12] = b"\xff" * 10
-    seen: list[int] = []  # noqa: PT012 - the pages before the damaged one come first
+    seen: list[int] = []
 
     def open_all() -> None:
         for opened in open_pictures(bytes(data), "scan.tif"):

@@ -46,12 +46,25 @@ def turn_bands(grey: Grey, glyph: float) -> Grey:
         dark = float((band[inner] < 0.7 * fill).mean())
         if pale < PALE_PRINT or dark > 0.3 * pale or level - fill < 20:  # dark print on a tint stays as it is
             continue
+        if not _sharp(grey, area, 0.5 * (level - fill)):  # a shadow
+            continue
         if turned is grey:
             turned = grey.copy()
         inverted = np.clip(level * (1.0 - (band - fill) / (level - fill)), 0, 255)
         turned[area] = level
         turned[area][inner] = inverted.astype(np.uint8)[inner]
     return turned
+
+
+def _sharp(grey: Grey, area: tuple[slice, slice], least: float) -> bool:
+    """Whether the band ends within a few pixels, above and below, by at least so many levels."""
+    rows, columns = area
+    for outside, inside in ((rows.start - 4, rows.start + 4), (rows.stop + 3, rows.stop - 5)):
+        if 0 <= outside < grey.shape[0]:
+            step = float(np.median(grey[outside, columns])) - float(np.median(grey[inside, columns]))
+            if step < least:
+                return False
+    return True
 
 
 def _exact(grey: Grey, x0: int, top: int, x1: int, bottom: int, level: int) -> tuple[slice, slice] | None:
