@@ -96,7 +96,7 @@ def score(drawn: tables.Drawn, page: Page) -> list[dict[str, str]]:
 
 def kind(truth: str, main: str, second: list[str]) -> str:
     printed, first = value(truth), value(main)
-    others = [value(text) for text in second] + [value(" ".join(second))]
+    others = [value(" ".join(second))]
     if printed is None:
         return "text" if first is None or first not in others else "AGREED-WRONG"
     if first is not None and first in others:

@@ -12,6 +12,7 @@ from PIL import Image
 
 from importer.intake import ocr, second, spacing
 from importer.intake.prepare.cells import find_cells
+from importer.intake.prepare.ink import joined
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
 
@@ -112,9 +113,10 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
 
 
 def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
-    """The cells of a page, each with the words whose middle lies in it."""
+    """The cells of a page, each with the words whose middle lies in it; pieces of one word are one cell."""
     found = find_cells(page.marks, page.upright_rules, page.glyph)
     boxes = [Box(*map(float, box)) for box in zip(found.x0, found.top, found.x1, found.bottom, strict=True)]
+    boxes = _whole(boxes, words)
     held: list[list[ocr.Seen]] = [[] for _ in boxes]
     if boxes:
         edges = np.array(boxes)
@@ -124,6 +126,27 @@ def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
             for index in np.flatnonzero(inside)[:1].tolist():
                 held[index].append(word)
     return [Cell(box, tuple(sorted(own, key=lambda w: w.x0))) for box, own in zip(boxes, held, strict=True)]
+
+
+def _whole(boxes: list[Box], words: Sequence[ocr.Seen]) -> list[Box]:
+    """Join cells that lie side by side under one word of the main reader: wide-set type is one cell all the same."""
+    if not boxes:
+        return boxes
+    edges = np.array(boxes)
+    middle_x, middle_y = (edges[:, 0] + edges[:, 2]) / 2, (edges[:, 1] + edges[:, 3]) / 2
+    first, other = [], []
+    for word in words:
+        under = (middle_x > word.x0) & (middle_x < word.x1) & (middle_y > word.top - 2) & (middle_y < word.bottom + 2)
+        covered = np.flatnonzero(under)
+        first += covered[:-1].tolist()
+        other += covered[1:].tolist()
+    if not first:
+        return boxes
+    group = joined(len(boxes), np.array(first), np.array(other))
+    whole: dict[int, Box] = {}
+    for index, box in zip(group.tolist(), boxes, strict=True):
+        whole[index] = whole[index].union(box) if index in whole else box
+    return list(whole.values())
 
 
 def may_hold_figure(cell: Cell) -> bool:
@@ -157,7 +180,7 @@ def _takes_over(cell: Cell, answer: second.Read, confirmed: bool, glyph: float) 
     """Whether the second reader's text is to stand in the main reader's place."""
     figure = FIGURE.fullmatch(answer.text) is not None and answer.confidence >= LEAST_CERTAINTY
     if not cell.words:
-        return figure or confirmed
+        return figure or confirmed  # nothing was read there at all
     slack = 0.6 * glyph
     inside = all(cell.box.x0 - slack <= w.x0 and w.x1 <= cell.box.x1 + slack for w in cell.words)
     return inside and (confirmed or (figure and not _has_digit(cell.text)))

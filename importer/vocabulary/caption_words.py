@@ -44,9 +44,10 @@ class CaptionTable:
 
 
 _WORD = re.compile(r"[^\W_]+|[#№]")
-_NUMERO = re.compile(r"\b[nN]\.?\s?[°º]\.?\s?|(?<!\w)č\.|(?<!\w)č(?=\s)")
+# Each begins with a letter, which makes the search through a whole file quick.
+_NUMERO = re.compile(r"[nN](?<!\w[nN])\.?\s?[°º]\.?\s?|č(?<!\wč)(?:\.|(?=\s))")
 _PLURAL = re.compile(r"\((?:s|es|en|n|e|er)\)")
-_DOTTED = re.compile(r"(?<![^\W\d_])(?:[^\W\d_]\.\s?){1,4}[^\W\d_](?![^\W\d_])")
+_DOTTED = re.compile(r"\b[^\W\d_]\.(?:\s?[^\W\d_]\.){0,3}\s?[^\W\d_]\b")
 
 
 def caption_words(text: str) -> list[str]:

@@ -10,7 +10,8 @@ from typing import Any
 
 from importer.data import mappings_folder
 from importer.errors import DataError
-from importer.vocabulary.caption_words import caption_table, join_dotted
+from importer.models import HEADER_KEYS
+from importer.vocabulary.caption_words import caption_table, caption_words, join_dotted
 from importer.vocabulary.result_words import plain_word
 from importer.vocabulary.unit_names import parse_plain
 from importer.vocabulary.units import split_label
@@ -138,7 +139,17 @@ def _column_roles(text: str) -> tuple[str, ...]:
         roles = _of_parts(text)
     if not roles or (roles <= {"min", "max"} and _SIZE.search(text)):
         return ()
+    if _is_caption(text):
+        roles &= {"number", "date"}
     return tuple(role for role in ROLES if role in roles)
+
+
+def _is_caption(text: str) -> bool:
+    """True for a sure caption of the header ("Lot n°", "Contract no."), which heads no results or limits."""
+    table, words = caption_table(), caption_words(text)
+    if " ".join(words) in table.doubtful_worded:
+        return False
+    return table.worded.get(" ".join(words)) in HEADER_KEYS
 
 
 # "supérieur à 2,8 mm" is a sieve fraction.

@@ -103,8 +103,8 @@ def _exact(words: list[str], colon: bool) -> Found | None:
         return ("ignore", 90.0) if key else None
     key = table.keys.get(f"{form} {NUMBER}")
     if key == "certificate":
-        # "Certificate of analysis" is the title of a sheet as often as a caption.
-        return key, doubt
+        # "Certificate of analysis" is the title of a sheet as often as a caption, "Test" the head of a column.
+        return None if len(words) == 1 or listed_role(worded) else (key, doubt)
     return (key, 95.0) if key and key in table.numbered else None
 
 

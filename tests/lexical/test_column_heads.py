@@ -53,7 +53,7 @@ def test_every_listed_head_is_known() -> None:
         ("Prüfgröße", "label"), ("Zkouška", "label"), ("Prova", "label"), ("Ensayo", "label"), ("Bepaling", "label"),
         ("Analyte", "label"), ("Nalezeno", "result"), ("Zjištěno", "result"), ("Fundet", "result"),
         ("Gevonden", "result"), ("VALOR HALLADO", "result"), ("Valore trovato", "result"), ("Outcome", "result"),
-        ("Reading", "result"), ("Misura", "result"), ("in", "unit"), ("Enh.", "unit"), ("Meth.", "method"),
+        ("Reading", "result"), ("Misura", "unit"), ("in", "unit"), ("Enh.", "unit"), ("Meth.", "method"),
         ("unterer Wert", "min"), ("Nedre grænse", "min"), ("Ondergrens", "min"), ("oberer Wert", "max"),
         ("Inferiore", "min"), ("Agreed", "spec"), ("Kravet", "spec"), ("Meze", "spec"), ("Eis", "spec"),
         ("Grens", "spec"), ("Seuil", "spec"), ("from - to", "spec"), ("van - tot", "spec"), ("od - do", "spec"),

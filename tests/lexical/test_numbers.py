@@ -209,7 +209,7 @@ def test_votes_are_counted() -> None:
 
 def grouped(number: Decimal, sign: str, group: str) -> str:
     whole, _, after = f"{abs(number):f}".partition(".")
-    blocks = []
+    blocks: list[str] = []
     while len(whole) > 3:
         whole, block = whole[:-3], whole[-3:]
         blocks.insert(0, block)

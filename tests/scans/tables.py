@@ -28,7 +28,7 @@ STYLES = ("grid", "heavy", "lines", "zebra", "plain", "boxes")
 FACES = tuple(
     """DejaVuSans DejaVuSerif DejaVuSansCondensed DejaVuSansMono LiberationSans-Regular LiberationSerif-Regular
     LiberationMono-Regular LiberationSansNarrow-Regular Carlito-Regular Caladea-Regular OpenSans-Regular Roboto-Regular
-    Lato-Regular Lato-Light FreeSans FreeSerif FreeMono NotoSans-Regular NotoSerif-Regular FiraCode-Regular Inconsolata
+    Lato-Regular Lato-Light FreeSans FreeSerif FreeMono NotoSans-Regular NotoSerif-Regular FiraCode-Regular
     Cantarell-Regular Roboto-Condensed Roboto-Light OpenSans-Light Arimo-Regular Tinos-Regular Cousine-Regular
     C059-Roman P052-Roman NimbusSans-Regular URWGothic-Book""".split()  # noqa: SIM905
 )

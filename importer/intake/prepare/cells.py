@@ -115,7 +115,8 @@ def _boxes(marks: Marks | Cells, group: Ints, held: Ints, areas: Ints) -> Cells:
 def _with_signs(cells: Cells, glyph: float, rules: Marks) -> Cells:
     """Join a lone sign (<, >, -, ≤ ...) with what stands to its right, however wide the space between."""
     height = cells.bottom - cells.top
-    signs = np.flatnonzero((cells.marks <= 2) & (height <= 0.95 * glyph) & (cells.x1 - cells.x0 <= 1.2 * glyph))
+    tallest = np.where(cells.marks == 2, 1.1, 0.95) * glyph
+    signs = np.flatnonzero((cells.marks <= 2) & (height <= tallest) & (cells.x1 - cells.x0 <= 1.3 * glyph))
     first, second = [], []
     for index in signs.tolist():
         gap = cells.x0 - cells.x1[index]
