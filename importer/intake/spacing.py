@@ -29,6 +29,8 @@ STIFFNESS = 2.0
 LEAST_FIGURES = 4
 NARROW = 40.0  # percentile of the pieces that starts the learning
 SAME_SIZE = 0.25
+# Two sizes of print on a page differ by at least this share, with nothing between them.
+SIZE_STEP = 0.1
 # Of the page's own width of a point: half-way between 'no point' and 'a point' and a little more.
 SURPLUS = 0.58
 MOST_SURPLUS = 0.72
@@ -115,13 +117,24 @@ def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
 def surpluses(flat: Sequence[Piece]) -> tuple[Floats, float]:
     """How much wider each piece is than its characters, and the width of a point, in heights of a digit."""
     heights = np.array([piece.height for piece in flat], dtype=float)
-    usual = float(np.median(heights))
-    # one size of print is the rule: its middle height is surer than one piece's own, which is off by a pixel
-    heights = np.where(np.abs(heights - usual) <= SAME_SIZE * usual, usual, heights)
+    heights = _print_sizes(heights)
     widths = np.array([piece.width for piece in flat]) / heights
     counts = np.array([_counts(piece.text) for piece in flat])
     advance = _learnt(counts, widths)
     return widths - counts @ advance, float(advance[1])
+
+
+def _print_sizes(heights: Floats) -> Floats:
+    """The middle height of each piece's size of print: surer than one piece's own, which is off by a pixel."""
+    usual = float(np.median(heights))
+    sizes = np.where(np.abs(heights - usual) <= SAME_SIZE * usual, usual, heights)
+    steps = np.sort(heights)
+    bounds = [*steps[:-1][np.diff(steps) > SIZE_STEP * steps[:-1]], steps[-1]]
+    for low, high in zip([0.0, *bounds[:-1]], bounds, strict=True):
+        own = (heights > low) & (heights <= high)
+        if np.count_nonzero(own) >= LEAST_FIGURES:
+            sizes[own] = np.median(heights[own])
+    return sizes
 
 
 def _learnt(counts: Floats, widths: Floats) -> Floats:

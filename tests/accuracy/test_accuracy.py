@@ -20,7 +20,7 @@ DEMO = sorted(p for p in (Path(__file__).parents[2] / "fixtures" / "demo").iterd
 KEPT_RIGHT = 0.85
 KEPT_MISSED = 0.03
 # Doubt on a bad scan is right; a wrong figure is not.
-FAXED_RIGHT = 0.2
+FAXED_RIGHT = 0.5
 AMBIGUOUS_ACCEPTED = 0  # figures that cannot be known from the sheet
 
 
