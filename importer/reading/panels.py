@@ -166,7 +166,7 @@ def _panel(
     spec = _first(roles, first, last, "spec")
     if low is not None and low == high:
         spec, low, high = (spec if spec is not None else low), None, None
-    stated = [i for i in range(first, last) if "result" in roles[i]]
+    stated = [i for i in range(first, last) if "result" in roles[i] and i != label]
     results: list[tuple[int, Family | None]] = [(i, _family(roles[i])) for i in stated]
     limit_columns = {low, high, spec}
     if not results:

@@ -59,11 +59,13 @@ def _in_box_below(
 
 def more_below(value: Cell, lines: Sequence[Line], used: frozenset[int], terms: Terms) -> bool:
     """True where another value stands right below one found under its name: limits, or the last batch."""
-    at = next((i for i, line in enumerate(lines) if value in line.cells), None)
+    first = value.words[0]
+    at = next((i for i, line in enumerate(lines) if any(first in cell.words for cell in line.cells)), None)
     if at is None:
         return False
-    under = below(value, lines[at], at, lines, used, terms)
-    return under is not None and terms.is_value(under.text) and not terms.is_unit(under.text)
+    # A row between may have nothing in this place: a limit that the parameter does not have.
+    found = [below(value, lines[i], i, lines, used, terms) for i in range(at, min(at + 3, len(lines)))]
+    return any(cell is not None and terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in found)
 
 
 def below(
