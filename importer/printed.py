@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
 from importer.models import Family, Flag
 from importer.words import Box, SecondReading
-
-LimitWord = Literal["min", "max"]
 
 
 class Concern(NamedTuple):

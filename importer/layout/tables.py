@@ -136,15 +136,19 @@ def _is_captioned(line: Line, terms: Terms) -> bool:
 
 
 def _with_heads(spans: Sequence[Span], heads: Sequence[HeadCell], lines: Sequence[Line]) -> list[Span]:
-    """Columns such that no two heads share one."""
+    """Columns such that no two heads share one; a head with nothing below it, beside another, is an empty column."""
     out: list[Span] = []
     owned: dict[int, list[HeadCell]] = {}
     for head in heads:
         owned.setdefault(nearest(spans, head.box), []).append(head)
     for i, span in enumerate(spans):
         inside = owned.get(i, [])
+        above = [head for head in inside if span.overlap(head.box) > 0]
+        if above and len(above) < len(inside):
+            out += [Span(head.box.x0, head.box.x1) for head in inside if head not in above]
+            inside = above
         out.extend([span] if len(inside) < 2 else split_span(span, [head.box for head in inside], lines))
-    return out
+    return sorted(out, key=lambda span: span.x0)
 
 
 def _columns(spans: Sequence[Span], heads: Sequence[HeadCell], terms: Terms) -> tuple[Column, ...]:

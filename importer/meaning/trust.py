@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Sequence
-
 from importer.meaning.recognised import Doubt, Recognised
 from importer.reading.numbers import Convention, Number, read_number, same_number
 from importer.vocabulary.units import split_unit
@@ -51,18 +48,3 @@ def _number(text: str, convention: Convention) -> Number | None:
 
 def _agree(one: Number, other: Number) -> bool:
     return one.decimals == other.decimals and same_number(one, other)
-
-
-def odd_decimals(figures: Sequence[Recognised]) -> set[int]:
-    """Indices of scanned whole numbers among figures whose parameter is printed with decimals elsewhere on the sheet.
-
-    A lost decimal point leaves a whole number where its neighbours of the same parameter carry decimals.
-    """
-    usual: dict[str, Counter[int]] = {}
-    for figure in figures:
-        usual.setdefault(figure.parameter, Counter())[figure.number.decimals] += 1
-    return {
-        i
-        for i, figure in enumerate(figures)
-        if len(usual[figure.parameter]) > 1 and usual[figure.parameter].most_common(1)[0][0] != figure.number.decimals
-    }

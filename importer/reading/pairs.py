@@ -18,7 +18,6 @@ from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.words import Box, Page
 
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
-_COLON = re.compile(r"[:：](?=\s|$)")
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
 _MAX_CAPTION_WORDS = 6
 _SENTENCE_WORDS = 11
@@ -136,10 +135,10 @@ def _line_events(
             and after is not None
             and _unit_first(following, after, terms)
         ):
-            swapped = [piece, _Piece(f"{after.text} {following.text}", after.cell, False)]
-            event, _ = _figure(label, piece, swapped, 0, line, page, terms, section)
+            swapped = [piece, _Piece(f"{after.text} {following.text}", after.cell, False), *pieces[i + 3 :]]
+            event, step = _figure(label, piece, swapped, 0, line, page, terms, section)
             yield event
-            i += 3
+            i += step + 1
             continue
         if _is_value_first(piece, following, after, terms):
             assert following is not None

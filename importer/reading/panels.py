@@ -15,6 +15,7 @@ from importer.models import Family
 _METHOD = re.compile(
     r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
 )
+_LIMITS = frozenset({"spec", "min", "max", "typical", "previous"})
 Test = Callable[[str], bool]
 SEVERAL_RESULTS = "More than one column could hold the result, and no head says which."
 
@@ -205,6 +206,11 @@ def _panel(
     elif results and unknown and any(is_batch(table.columns[i].head) for i in unknown):
         results += [(i, None) for i in unknown if is_batch(table.columns[i].head)]
         batches = True
+    elif results and not batches and _rivals(table, unknown, results):
+        doubt = SEVERAL_RESULTS
+    if any(_LIMITS & set(roles[i]) for i, _ in results):
+        # Two heads over one column: whose values these are is not known.
+        doubt = SEVERAL_RESULTS
     limits_only = False
     crops = [i for i in range(first, last) if roles[i] == ("previous",) and i > label]
     if not results and crops:
@@ -235,6 +241,12 @@ def _panel(
         doubt,
         batches,
     )
+
+
+def _rivals(table: Table, unknown: Sequence[int], results: Sequence[tuple[int, Family | None]]) -> bool:
+    """True where values stand under a head that says nothing ("Retest"), beside the column called the result."""
+    taken = {column for column, _ in results}
+    return any(i not in taken and _share(table, i, _is_limit_text) < 0.6 for i in unknown)
 
 
 def _goes_on(table: Table, columns: Sequence[int], spans: Sequence[Span]) -> bool:

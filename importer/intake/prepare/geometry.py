@@ -17,8 +17,6 @@ if TYPE_CHECKING:
     Points = NDArray[np.float64]
     Grey = NDArray[np.uint8]
 
-BYTE_MARGIN = 255
-
 
 def scaling(x: float, y: float | None = None) -> Matrix:
     return np.diag([x, x if y is None else y, 1.0])
