@@ -12,6 +12,7 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.running_text import told_events
 from importer.reading.under import below, has_unit, more_below, value_under
 from importer.reading.values import split_value
 from importer.vocabulary.captions import document_title, looks_like_batch
@@ -36,6 +37,7 @@ class _Piece:
 def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: Terms) -> list[Event]:
     """Header entries and figures of the lines that no table has taken."""
     events: list[Event] = []
+    silent: list[int] = []
     section: tuple[str, ...] = ()
     for number, line in enumerate(lines):
         if number in used:
@@ -45,9 +47,11 @@ def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: 
         if heading is not None:
             section = (heading,)
         pieces = _pieces(line, terms)
-        for event in _line_events(pieces, line, number, lines, used, page, terms, section):
-            events.append(event)
-    return events
+        found = list(_line_events(pieces, line, number, lines, used, page, terms, section))
+        events += found
+        if not found:
+            silent.append(number)
+    return [*events, *told_events(lines, silent, page, terms)]
 
 
 def _heading(line: Line, terms: Terms) -> str | None:

@@ -63,7 +63,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
 
 def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[str]:
     """Lines that say something of the sheet as a whole: all but those that hold or head a figure."""
-    rows = [event.figure.box.middle for event in events if event.figure is not None]
+    rows = [e.figure.box.middle for e in events if e.figure is not None and not e.figure.in_sentence]
     return [
         line.text
         for line in lines
