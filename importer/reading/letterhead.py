@@ -14,11 +14,14 @@ from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
+from importer.vocabulary.captions import document_title, family_statement
 from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.
 TOP = 0.42
 MAX_WORDS = 7
+# A maltster's word at the top of a page may be a caption ("Malting batch"): larger or bold type speaks for a name.
+SURE_COMPANY = 2.4
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
 
@@ -41,6 +44,26 @@ def _words() -> _Words:
 def _fold(text: str) -> str:
     plain = unicodedata.normalize("NFKD", text.casefold().replace("ß", "ss"))
     return "".join(c for c in plain if not unicodedata.combining(c))
+
+
+def _has_legal_form(text: str) -> bool:
+    """True for a text with a company form; "as" and "co" are words as well, and forms only in capitals."""
+    folded = _fold(text)
+    found = [form for form in _words().legal_forms if _has_word(folded, (form,))]
+    return any(
+        not form.isalpha() or len(form) > 3 or re.search(rf"(?<!\w){form}(?!\w)", text) is None for form in found
+    )
+
+
+def _is_other(text: str, terms: Terms) -> bool:
+    """True for a text that names neither a company nor a malt: a title, a head, a caption, a note on methods."""
+    return (
+        terms.is_label(text)
+        or bool(terms.roles(text))
+        or terms.caption(text) is not None
+        or document_title(text) is not None
+        or family_statement(text) is not None
+    )
 
 
 def _has_word(folded: str, words: Sequence[str]) -> bool:
@@ -74,7 +97,7 @@ def page_titles(page: Page, lines: Sequence[Line], terms: Terms) -> tuple[str, .
         for line in top
         if len(line.cells) == 1
         and line.em > 1.15 * usual
-        and not _is_company(_fold(line.cells[0].text))
+        and not _is_company(line.cells[0].text)
         and not terms.is_label(line.cells[0].text)
     )
 
@@ -84,10 +107,10 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
     for cell, line in cells:
         text = cell.text.strip()
         folded = _fold(text)
-        if len(text.split()) > MAX_WORDS or ":" in text or any(c.isdigit() for c in text) or terms.is_label(text):
+        if len(text.split()) > MAX_WORDS or ":" in text or any(c.isdigit() for c in text) or _is_other(text, terms):
             continue
         maltster = any(word in folded for word in _words().maltsters)
-        legal = _has_word(folded, _words().legal_forms)
+        legal = _has_legal_form(text)
         score = 2.0 * maltster + 1.0 * legal
         if score and not (legal and not maltster and len(text.split()) < 2):
             score += 0.8 * (line.em > 1.2 * _usual(cells)) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
@@ -97,7 +120,7 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
         return []
     name = _PARTS.split(best[1].text.strip())[0]
     name = name if any(w in _fold(name) for w in _words().maltsters) else best[1].text.strip()
-    return [_event("supplier", name, best[1], page, sure=best[0] >= 2.3)]
+    return [_event("supplier", name, best[1], page, sure=best[0] >= SURE_COMPANY)]
 
 
 def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
@@ -111,7 +134,7 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
         for part in _PARTS.split(cell.text.strip()):
             text = re.sub(r"^(for|of|für|von|de|du|van|di)\s+", "", part.strip(), flags=re.IGNORECASE)
             folded = _fold(text)
-            if not text or len(text.split()) > 5 or terms.is_label(text) or terms.caption(text) or _is_company(folded):
+            if not text or len(text.split()) > 5 or _is_other(text, terms) or _is_company(text):
                 continue
             if not _names_malt(folded) or _has_word(folded, _words().not_malts):
                 continue
@@ -131,8 +154,8 @@ def _names_malt(folded: str) -> bool:
     return any(word.endswith(stems) for word in re.findall(r"\w+", folded)) or _has_word(folded, _words().malts)
 
 
-def _is_company(folded: str) -> bool:
-    return any(word in folded for word in _words().maltsters) or _has_word(folded, _words().legal_forms)
+def _is_company(text: str) -> bool:
+    return any(word in _fold(text) for word in _words().maltsters) or _has_legal_form(text)
 
 
 def _event(key: str, text: str, cell: Cell, page: Page, sure: bool) -> Event:
