@@ -20,7 +20,7 @@ from importer.layout.grid import (
     ruled_spans,
     split_span,
 )
-from importer.layout.heads import Head, HeadCell, find_heads
+from importer.layout.heads import Head, HeadCell
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
@@ -52,9 +52,10 @@ class Table:
     em: float
 
 
-def find_tables(lines: Sequence[Line], page: Page, terms: Terms, carried: Table | None = None) -> list[Table]:
-    """All tables of a page; ``carried`` is the last table of the page before, which may go on without a head."""
-    heads = find_heads(lines, terms)
+def find_tables(
+    lines: Sequence[Line], heads: Sequence[Head], page: Page, terms: Terms, carried: Table | None = None
+) -> list[Table]:
+    """All tables of a page with their heads; ``carried`` is the last table of the page before, which may go on."""
     tables: list[Table] = []
     first = heads[0].first if heads else len(lines)
     if carried is not None and carried.headed:

@@ -6,6 +6,8 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
+from importer.layout.beside import part_blocks
+from importer.layout.heads import find_heads
 from importer.layout.lines import Line, find_lines
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
@@ -83,7 +85,11 @@ def _page_events(
         events += batch_row_events(transposed, page, terms)
         used |= transposed.lines
     rest = [line for i, line in enumerate(lines) if i not in used]
-    tables = find_tables(rest, page, terms, carried.table)
+    heads = find_heads(rest, terms)
+    parted, blocks = part_blocks(rest, heads, terms)
+    if blocks:
+        rest, heads = parted, find_heads(parted, terms)
+    tables = find_tables(rest, heads, page, terms, carried.table)
     consumed: set[int] = set()
     batches = carried.batches
     titles = page_titles(page, rest, terms)
@@ -93,6 +99,8 @@ def _page_events(
             events += found
             consumed |= table.lines
     events += free_events(rest, frozenset(consumed), page, terms)
+    for block in blocks:
+        events += free_events(block, frozenset(), page, terms)
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += letterhead_events(page, free, events, terms)
     headed = [table for table in tables if table.headed]
