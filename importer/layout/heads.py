@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
@@ -44,22 +45,29 @@ def with_parted_heads(line: Line, terms: Terms) -> Line:
     """The line with cells parted that hold two heads side by side ("Result Norm")."""
     if len(line.cells) < 2:
         return line
-    cells = [part for cell in line.cells for part in _parted(cell, line.em, terms)]
+    cells = [part for cell in line.cells for part in _parted(cell, _word_space(line, cell), line.em, terms)]
     return line if len(cells) == len(line.cells) else Line(tuple(cells), line.box, line.em, line.page)
 
 
-def _parted(cell: Cell, em: float, terms: Terms) -> list[Cell]:
+def _word_space(line: Line, cell: Cell) -> float:
+    """The narrowest space between two words in the other cells of a line: typewriter faces have wide ones."""
+    gaps = [b.x0 - a.x1 for other in line.cells if other is not cell for a, b in pairwise(other.words)]
+    return max(min(gaps, default=0.0), 0.0)
+
+
+def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
     if len(cell.words) < 2 or len(cell.words) > 6:
         return [cell]
     whole = terms.roles(cell.text)
     if len(whole) == 1:
         return [cell]
     for cut in range(1, len(cell.words)):
-        if cell.words[cut].x0 - cell.words[cut - 1].x1 < (CLOSE_HEADS if whole else WORD_SPACE) * em:
+        gap = cell.words[cut].x0 - cell.words[cut - 1].x1
+        if gap < (CLOSE_HEADS if whole else WORD_SPACE) * em or gap < 1.2 * space:
             continue
         left, right = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
         if terms.roles(left.text):
-            rest = _parted(right, em, terms)
+            rest = _parted(right, space, em, terms)
             if all(terms.roles(part.text) for part in rest):
                 return [left, *rest]
     return [cell]

@@ -18,6 +18,7 @@ _METHOD = re.compile(
 _LIMITS = frozenset({"spec", "min", "max", "typical", "previous"})
 Test = Callable[[str], bool]
 SEVERAL_RESULTS = "More than one column could hold the result, and no head says which."
+NO_RESULT = "No value stands under the head of the results; it was found in another column."
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,9 +118,10 @@ def _is_result(names: tuple[str, ...]) -> bool:
 def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     names = table.columns[column].roles
     content = _content_role(table, column, terms)
-    if not names:
+    # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
+    if not names or content == "unit":
         return (content,)
-    if names == ("label",) and content in ("value", "unit"):
+    if names == ("label",) and content == "value":
         return (content,)
     if names == ("date",) and content == "value":
         # "Analysed" heads the result of some sheets and the day of others.
@@ -127,8 +129,8 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     # A family over a column of method numbers names the methods, not results.
     if any(name.startswith("family:") for name in names) and content == "method":
         return ("method",)
-    if "method" in names and content == "unit":
-        return ("unit",)
+    if names == ("remark",) and content == "value":
+        return ("value",)
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
     return names
@@ -184,10 +186,13 @@ def _panel(
         unknown = [i for i in range(first, last) if "value" in roles[i]]
     doubt: str | None = None
     batches = False
+    if unknown and results and not any(_is_filled(table, i) for i, _ in results):
+        results, stated, doubt = [], [], NO_RESULT
     if not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
         results, batches = [(i, None) for i in unknown], True
     elif not results and unknown:
-        results, doubt, batches = _from_unknown(table, unknown, terms, is_batch)
+        results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
+        doubt = doubt or unsure
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
         if others and not batches and any(table.columns[i].head for i, _ in results):
             doubt = SEVERAL_RESULTS
@@ -241,6 +246,10 @@ def _panel(
         doubt,
         batches,
     )
+
+
+def _is_filled(table: Table, column: int) -> bool:
+    return any(column in row.cells for row in table.rows if row.has_value)
 
 
 def _rivals(table: Table, unknown: Sequence[int], results: Sequence[tuple[int, Family | None]]) -> bool:
