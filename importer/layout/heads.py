@@ -63,7 +63,7 @@ def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
         return [cell]
     for cut in range(1, len(cell.words)):
         gap = cell.words[cut].x0 - cell.words[cut - 1].x1
-        if gap < (CLOSE_HEADS if whole else WORD_SPACE) * em or gap < 1.2 * space:
+        if gap < (max(CLOSE_HEADS * em, 1.2 * space) if whole else WORD_SPACE * em):
             continue
         left, right = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
         if terms.roles(left.text):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
@@ -18,6 +20,7 @@ from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
 
 NUMBER_KINDS = ("number", "range")
+AMONG_BARLEY = Doubt("label-doubtful", "Other rows of its section are of barley, not of malt.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,14 +52,30 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
     sheet_basis = _sheet_basis(analysis)
     figures: list[Recognised] = []
     unknown: list[PrintedFigure] = []
+    barley = _of_barley(looks, matches)
     for look in looks:
         own = _own_family(look)
         match = recognise(_query(look, own or (family.family if family.source != "assumed" else None)))
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
             unknown.append(look.printed)
             continue
-        figures.append(_settle(look, match, family, sheet_basis, convention, analysis.is_specification))
+        figure = _settle(look, match, family, sheet_basis, convention, analysis.is_specification)
+        figures.append(_doubted(figure, AMONG_BARLEY) if _place(look) in barley else figure)
     return Resolved(tuple(figures), tuple(unknown), family)
+
+
+def _place(look: _Look) -> tuple[int, tuple[str, ...]]:
+    return look.printed.page, look.printed.section
+
+
+def _of_barley(looks: Sequence[_Look], matches: Sequence[Match]) -> set[tuple[int, tuple[str, ...]]]:
+    """The sections of which several rows say that barley was examined; the rows between them need not say it."""
+    said = Counter(_place(look) for look, match in zip(looks, matches, strict=True) if match.matrix == "barley")
+    return {place for place, count in said.items() if count > 1}
+
+
+def _doubted(figure: Recognised, doubt: Doubt) -> Recognised:
+    return replace(figure, doubts=(*figure.doubts, doubt))
 
 
 def _has_result(look: _Look) -> bool:

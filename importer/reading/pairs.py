@@ -12,7 +12,7 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entries import SENTENCE_WORDS, caption_inside, header_event
 from importer.reading.events import Event, Place
 from importer.reading.panels import SEVERAL_RESULTS
-from importer.reading.pieces import Piece, pieces_of
+from importer.reading.pieces import Piece, joined, pieces_of, running_lines
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.running_text import told_events
 from importer.reading.under import has_unit, more_below, value_under
@@ -29,10 +29,17 @@ def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: 
     events: list[Event] = []
     silent: list[int] = []
     section: tuple[str, ...] = ()
+    read_on = 0
     for number, line in enumerate(lines):
         if number in used:
             section = ()
             continue
+        if number < read_on:
+            continue
+        running = running_lines(lines, number, used)
+        if running:
+            read_on = number + running
+            line = joined(lines[number:read_on])
         heading = _heading(line, terms)
         if heading is not None:
             section = (heading,)

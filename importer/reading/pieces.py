@@ -7,11 +7,13 @@ from dataclasses import dataclass
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
+from importer.words import Word
 
 MAX_CAPTION_WORDS = 6
 _COLONS = (":", "：")
 # A colon or an equals sign set apart from its caption; a stroke between two entries.
 _SIGNS = (*_COLONS, "=", "|")
+_PARTING = (";", "/", "·", "•", "|", "–", "—")
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +39,35 @@ def pieces_of(line: Line, terms: Terms) -> list[Piece]:
     return pieces
 
 
+def running_lines(lines: Sequence[Line], first: int, used: frozenset[int]) -> int:
+    """How many lines from ``first`` on are one running text of entries ("Moisture: 4.5 %; Colour: 3.2 EBC; ...")."""
+    count = 0
+    while first + count < len(lines) and first + count not in used and _is_running(lines[first + count]):
+        count += 1
+    return count
+
+
+def _is_running(line: Line) -> bool:
+    if len(line.cells) != 1:
+        return False
+    words = line.cells[0].words
+    named = sum(word.text.endswith((*_COLONS, "=")) for word in words)
+    return named > 1 and sum(_parts(word) for word in words) > 1
+
+
+def joined(lines: Sequence[Line]) -> Line:
+    """Lines of running text as one."""
+    if len(lines) == 1:
+        return lines[0]
+    cell = make_cell([word for line in lines for word in line.cells[0].words])
+    return Line((cell,), cell.box, lines[0].em, lines[0].page)
+
+
+def _parts(word: Word) -> bool:
+    """True for a mark that parts one entry of a running text from the next, or a word that ends in one."""
+    return word.text in _PARTING or word.text.endswith(";")
+
+
 def _without_colon(cell: Cell) -> Cell:
     first = cell.words[0]
     if not first.text.startswith(_COLONS):
@@ -50,9 +81,20 @@ def _without_colon(cell: Cell) -> Cell:
 def _cut(cell: Cell, terms: Terms) -> list[Piece]:
     pieces: list[Piece] = []
     run: list[int] = []
+    several = sum(_parts(word) for word in cell.words) > 1
     for i, word in enumerate(cell.words):
-        run.append(i)
+        if not several or word.text not in _PARTING:
+            run.append(i)
+        if several and _parts(word):
+            if run:
+                pieces.append(_piece(cell, run, colon=False))
+            run = []
+            continue
         if (word.text.endswith(_COLONS) and len(word.text) > 1) or word.text in (*_COLONS, "="):
+            end = _value_ends(cell, run, terms)
+            if end:
+                pieces.append(_piece(cell, run[:end], colon=False))
+                run = run[end + 1 :]
             caption = _caption_tail(cell, run, terms)
             rest = run[: len(run) - len(caption)]
             if rest:
@@ -64,13 +106,21 @@ def _cut(cell: Cell, terms: Terms) -> list[Piece]:
     return pieces
 
 
+def _value_ends(cell: Cell, run: Sequence[int], terms: Terms) -> int:
+    """Where in a run a value ends that a mark parts from the next caption ("81.6 % / Colour:"); 0 for nowhere."""
+    for end in range(len(run) - 2, 0, -1):
+        if cell.words[run[end]].text in _PARTING:
+            tails = (" ".join(cell.words[i].text for i in run[max(0, end - n) : end]) for n in (1, 2, 3))
+            if any(tail[:1].isdigit() and terms.is_value(tail) for tail in tails):
+                return end
+    return 0
+
+
 def _piece(cell: Cell, indices: Sequence[int], colon: bool) -> Piece:
     part = make_cell([cell.words[i] for i in indices], cell.after_leader and indices[0] == 0)
     if len(indices) == len(cell.words):
         part = Cell(cell.text, part.box, part.words, part.after_leader)
-    text = part.text
-    if colon:
-        text = text.rstrip(":：= ")
+    text = part.text.rstrip(":：= ") if colon else part.text.rstrip(";")
     return Piece(text.strip(), part, colon)
 
 
