@@ -36,15 +36,18 @@ def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: 
             continue
         if number < read_on:
             continue
-        running = running_lines(lines, number, used)
+        running = running_lines(lines, number, used, terms)
         if running:
             read_on = number + running
             line = joined(lines[number:read_on])
         heading = _heading(line, terms)
         if heading is not None:
             section = (heading,)
-        pieces = pieces_of(line, terms)
-        found = list(_line_events(pieces, line, number, lines, used, page, terms, section))
+        found = [
+            event
+            for pieces in pieces_of(line, terms)
+            for event in _line_events(pieces, line, number, lines, used, page, terms, section)
+        ]
         events += found
         if not found:
             silent.append(number)

@@ -25,8 +25,13 @@ class Piece:
     colon: bool
 
 
-def pieces_of(line: Line, terms: Terms) -> list[Piece]:
-    """Cuts the cells of a line at colons; the caption before a colon is parted from the words before it."""
+def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
+    """Cuts the cells of a line at colons; the caption before a colon is parted from the words before it.
+
+    One list a line, or one an entry where marks part the entries of a running text.
+    """
+    if len(line.cells) == 1 and sum(_parts(word) for word in line.cells[0].words) > 1:
+        return [_cut(cell, terms) for cell in _entries(line.cells[0])]
     pieces: list[Piece] = []
     for cell in line.cells:
         if cell.text in _SIGNS and pieces:
@@ -36,23 +41,51 @@ def pieces_of(line: Line, terms: Terms) -> list[Piece]:
             # The colons of a block stand below each other, before the entries (": 24-0815").
             pieces[-1] = Piece(pieces[-1].text, pieces[-1].cell, True)
         pieces += _cut(_without_colon(cell), terms)
-    return pieces
+    return [pieces]
 
 
-def running_lines(lines: Sequence[Line], first: int, used: frozenset[int]) -> int:
+def _entries(cell: Cell) -> list[Cell]:
+    """The entries of a running text, without the marks between them."""
+    runs: list[list[Word]] = [[]]
+    for word in cell.words:
+        if word.text not in _PARTING:
+            runs[-1].append(word)
+        if _parts(word):
+            runs.append([])
+    return [make_cell(run) for run in runs if run]
+
+
+def running_lines(lines: Sequence[Line], first: int, used: frozenset[int], terms: Terms) -> int:
     """How many lines from ``first`` on are one running text of entries ("Moisture: 4.5 %; Colour: 3.2 EBC; ...")."""
-    count = 0
-    while first + count < len(lines) and first + count not in used and _is_running(lines[first + count]):
+    if first in used or not _is_running(lines[first], terms):
+        return 0
+    count = 1
+    while first + count < len(lines) and first + count not in used and _runs_on(lines[first + count]):
         count += 1
     return count
 
 
-def _is_running(line: Line) -> bool:
+def _is_running(line: Line, terms: Terms) -> bool:
     if len(line.cells) != 1:
         return False
     words = line.cells[0].words
-    named = sum(word.text.endswith((*_COLONS, "=")) for word in words)
-    return named > 1 and sum(_parts(word) for word in words) > 1
+    if sum(_parts(word) for word in words) < 2:
+        return False
+    if sum(word.text.endswith((*_COLONS, "=")) for word in words) > 1:
+        return True
+    start = 0
+    for i, word in enumerate(words):
+        if _parts(word):
+            start = i + 1
+        elif word.text[0].isdigit() and i > start:
+            name = " ".join(other.text for other in words[start:i])
+            if terms.is_label(name):
+                return True
+    return False
+
+
+def _runs_on(line: Line) -> bool:
+    return len(line.cells) == 1 and any(_parts(word) for word in line.cells[0].words)
 
 
 def joined(lines: Sequence[Line]) -> Line:
@@ -81,15 +114,8 @@ def _without_colon(cell: Cell) -> Cell:
 def _cut(cell: Cell, terms: Terms) -> list[Piece]:
     pieces: list[Piece] = []
     run: list[int] = []
-    several = sum(_parts(word) for word in cell.words) > 1
     for i, word in enumerate(cell.words):
-        if not several or word.text not in _PARTING:
-            run.append(i)
-        if several and _parts(word):
-            if run:
-                pieces.append(_piece(cell, run, colon=False))
-            run = []
-            continue
+        run.append(i)
         if (word.text.endswith(_COLONS) and len(word.text) > 1) or word.text in (*_COLONS, "="):
             end = _value_ends(cell, run, terms)
             if end:
