@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
 from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family
+from importer.meaning.label_sizes import is_congress_strength
 from importer.meaning.labels import LabelQuery, Match, recognise
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
@@ -31,12 +32,13 @@ class Resolved:
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """A first look at a row: its number, its unit and where the unit was found."""
+    """A first look at a row: its number and its unit; ``unit_words`` are words of the unit cell that nothing explains."""
 
     printed: PrintedFigure
     number: Number | None
     unit: Unit | None
     unit_misread: bool
+    unit_words: str = ""
 
 
 def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
@@ -73,9 +75,11 @@ def _look(figure: PrintedFigure, convention: Convention, specification: bool) ->
         number = _limits_as_number(figure, convention)
     text = figure.unit or ""
     unit = parse_unit(text) if text else None
+    words = ""
     if unit is None and text:
-        _, unit = split_unit(text)
-    return _Look(figure, number, unit, bool(text) and unit is None)
+        words, unit = split_unit(text)
+    unexplained = words if unit is not None and any(c.isalpha() for c in words) else ""
+    return _Look(figure, number, unit, bool(text) and unit is None, unexplained)
 
 
 def _limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
@@ -190,6 +194,7 @@ def _settle(
     doubts += _family_doubts(entry, match, own or implied, sheet, family)
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
+    doubts += _unit_cell_doubts(look, printed_unit)
     basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, unit)
     doubts += basis_doubts
     number, text, number_doubts = _number(entry, look, specification)
@@ -276,6 +281,17 @@ def _unit(
     return entry.units[family], [
         Doubt("unit-assumed", f"No unit is printed; {entry.units[family]} is assumed for {entry.title}.")
     ]
+
+
+def _unit_cell_doubts(look: _Look, printed: Unit | None) -> list[Doubt]:
+    """What else the unit says: words that are not known ("% of extract"), the strength of another wort."""
+    doubts: list[Doubt] = []
+    if look.unit_words:
+        doubts.append(Doubt("unit-assumed", f"“{look.unit_words}” in the unit is not known."))
+    strength, _, sign = (printed.reference or "").partition(" ") if printed is not None else ("", "", "")
+    if sign in ("%", "°P") and not is_congress_strength(float(strength)):
+        doubts.append(Doubt("label-doubtful", f"It is of a wort of {strength} {sign}, not of the laboratory wort."))
+    return doubts
 
 
 def _known_units(entry: Parameter) -> set[str]:

@@ -55,7 +55,7 @@ Friability | % | 82 | 86
 
 sheet(
     "reference-lot-column",
-    "The head of the last column names another lot, without the word lot.",
+    "The head of the last column names another lot, without the word lot: its results are that lot's.",
     """
 # Certificate of Analysis
 Pilsner malt   Batch: S6104    Methods: EBC
@@ -67,6 +67,7 @@ Protein, dry | % | 10.5 | 11.2
 Friability | % | 86 | 82
 """,
     truth("S6104", **RIGHT, doubtful="*"),
+    truth("S6077", **OTHER, doubtful="*"),
 )
 
 sheet(
