@@ -14,7 +14,7 @@ from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
 from importer.reading.values import split_value
-from importer.vocabulary.captions import basis_statement
+from importer.vocabulary.captions import basis_of_some, basis_statement
 from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
 
@@ -32,7 +32,7 @@ class Resolved:
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """A first look at a row: its number and its unit; ``unit_words`` are words of the unit cell that nothing explains."""
+    """A first look at a row: its number, its unit, and words of the unit cell that nothing explains."""
 
     printed: PrintedFigure
     number: Number | None
@@ -49,6 +49,7 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
     clues = [_clue(look, match) for look, match in zip(looks, matches, strict=True)]
     family = judge_family(analysis, clues)
     sheet_basis = _sheet_basis(analysis)
+    but_some = next((note for note in analysis.notes if len(note.split()) > 2 and basis_of_some(note)), "")
     figures: list[Recognised] = []
     unknown: list[PrintedFigure] = []
     for look in looks:
@@ -57,7 +58,7 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
             unknown.append(look.printed)
             continue
-        figures.append(_settle(look, match, family, sheet_basis, convention, analysis.is_specification))
+        figures.append(_settle(look, match, family, sheet_basis, but_some, convention, analysis.is_specification))
     return Resolved(tuple(figures), tuple(unknown), family)
 
 
@@ -177,6 +178,7 @@ def _settle(
     match: Match,
     sheet: FamilyJudgement,
     sheet_basis: MoistureBasis | None,
+    but_some: str,
     convention: Convention,
     specification: bool,
 ) -> Recognised:
@@ -195,7 +197,7 @@ def _settle(
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
     doubts += _unit_cell_doubts(look, printed_unit)
-    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, unit)
+    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, unit)
     doubts += basis_doubts
     number, text, number_doubts = _number(entry, look, specification)
     doubts += number_doubts
@@ -308,6 +310,7 @@ def _basis(
     match: Match,
     unit: Unit | None,
     sheet_basis: MoistureBasis | None,
+    but_some: str,
     code: str | None,
 ) -> tuple[MoistureBasis | None, list[Doubt]]:
     if entry.basis is None or code is None or not needs_basis(entry.name, code):
@@ -322,6 +325,9 @@ def _basis(
         return said[0], []
     if section is not None:
         return section, []
+    if but_some:
+        reason = f"A note gives the moisture basis of all figures but some: “{but_some}”"
+        return sheet_basis or entry.basis, [Doubt("moisture-basis-assumed", reason)]
     if sheet_basis is not None:
         return sheet_basis, []
     if entry.basis_settled:

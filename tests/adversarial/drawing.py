@@ -68,7 +68,7 @@ sheet(
     "watermark-digit-before-the-number",
     "A digit of an upright watermark stands right before and on a number.",
     _table("D1105"),
-    truth("D1105", **RIGHT, doubtful="*"),
+    truth("D1105", moisture="4.3", total_protein="10.5", friability="86", doubtful="*"),
     draw=_watermark_over,
 )
 
@@ -90,6 +90,14 @@ sheet(
     _table("D1107", protein="11.2"),
     truth("D1107", **RIGHT, doubtful="total_protein"),
     draw=covered("11.2", "10.5"),
+)
+
+sheet(
+    "corrected-last-digit",
+    "The numbers under the boxes differ in the last digit: of two same digits in one place one may be lost.",
+    _table("D1118", protein="10.8", friability="82"),
+    truth("D1118", **RIGHT, doubtful="total_protein friability"),
+    draw=(covered("10.8", "10.5"), covered("82", "86")),
 )
 
 sheet(

@@ -159,6 +159,24 @@ Total protein | % | 10.5
 )
 
 sheet(
+    "all-dry-but-one",
+    "The footer puts all results on dry matter but the extract, whose row says nothing.",
+    """
+# Certificate of Analysis
+Pilsner malt   Batch: U9116    Methods: EBC
+
+Parameter | Unit | Result
+Moisture | % | 4.3
+Extract fine grind | % | 77.9
+Total protein, dry | % | 10.5
+Friability | % | 86
+
+~ All results are stated on dry basis with the exception of the extract.
+""",
+    truth("U9116", moisture="4.3", total_protein="10.5", friability="86", shown="77.9"),
+)
+
+sheet(
     "extract-without-grind-or-basis",
     "Extract without saying fine or coarse, dry or as is.",
     """
@@ -170,7 +188,8 @@ Moisture | % | 4.3
 Extract | % | 79.8
 Protein | % | 10.5
 """,
-    truth("U9109", moisture="4.3", shown="79.8 10.5"),
+    # Nitrogen and protein are on dry malt unless the sheet says otherwise (common practice, no source).
+    truth("U9109", moisture="4.3", total_protein="10.5", shown="79.8"),
 )
 
 sheet(
@@ -251,7 +270,7 @@ Dry matter | % | 95.7
 Dry substance of extract | % | 81.4
 Friability | % | 86
 """,
-    truth("U9113", friability="86", shown="95.7 81.4"),
+    truth("U9113", friability="86", extract_fine_dry="81.4", shown="95.7", doubtful="extract_fine_dry"),
 )
 
 sheet(

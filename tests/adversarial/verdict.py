@@ -27,7 +27,7 @@ class Verdict:
 
 def judge(case: Case, sheet: Sheet) -> Verdict:
     verdict = Verdict()
-    kept = [_plain(text) for analysis in sheet.analyses for text in _kept(analysis)]
+    kept = [form(text) for analysis in sheet.analyses for text in _kept(analysis) for form in (_dashes, _plain)]
     pairs = _paired(list(case.truth), list(sheet.analyses))
     for batch, analysis in pairs:
         _header(batch, analysis, verdict)
@@ -44,7 +44,11 @@ def judge(case: Case, sheet: Sheet) -> Verdict:
 
 
 def _plain(text: str) -> str:
-    return re.sub(r"\s+", "", text).replace("−", "-").replace("–", "-").casefold()
+    return re.sub(r"\s+", "", _dashes(text))
+
+
+def _dashes(text: str) -> str:
+    return text.replace("−", "-").replace("–", "-").casefold()
 
 
 def _kept(analysis: Analysis) -> Iterator[str]:
