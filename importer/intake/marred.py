@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Sequence
+from itertools import pairwise
 
 from importer.words import Box, Marred, Word
 
@@ -21,6 +22,8 @@ CROSSED_SHARE = 0.7
 STEEPEST = 1.2
 # Two words that share so much of the smaller one's area lie on each other.
 SHARED_AREA = 0.3
+# Height of the bands of a page (points) in which words are compared; two sets of bands, half a band apart.
+BAND = 10
 
 
 def marred_words(
@@ -30,10 +33,22 @@ def marred_words(
 
     What lies under a word matters even where it cannot be seen: of two letters in one place a text layer may give one.
     """
-    level = [(r.x0, r.middle, r.x1, r.middle) for r in rules if r.width > 3 and r.width > r.height]
-    lines = [*level, *(_leftmost_first(stroke) for stroke in strokes)]
-    struck = [Marred(word.box, STRUCK) for word in words if any(_crosses(line, word) for line in lines)]
+    struck = [Marred(word.box, STRUCK) for word in _struck(words, rules, strokes)]
     return (*struck, *(Marred(word.box, OVERPRINTED) for word in _overprinted(words, hidden)))
+
+
+def _struck(words: Sequence[Word], rules: Sequence[Box], strokes: Sequence[Stroke]) -> list[Word]:
+    level = sorted((r.middle, r.x0, r.x1) for r in rules if r.width > 3 and r.width > r.height)
+    heights = [y for y, _, _ in level]
+    slanting = [_leftmost_first(stroke) for stroke in strokes]
+    found: list[Word] = []
+    for word in words:
+        high = word.bottom - word.top
+        within = slice(bisect_left(heights, word.top + UPPER * high), bisect_left(heights, word.top + LOWER * high))
+        lines = [(x0, y, x1, y) for y, x0, x1 in level[within]] + slanting
+        if any(_crosses(line, word) for line in lines):
+            found.append(word)
+    return found
 
 
 def _leftmost_first(stroke: Stroke) -> Stroke:
@@ -54,15 +69,19 @@ def _crosses(line: Stroke, word: Word) -> bool:
 
 
 def _overprinted(words: Sequence[Word], hidden: Sequence[Word]) -> list[Word]:
-    every = sorted((*words, *hidden), key=lambda word: word.top)
-    tops = [word.top for word in every]
-    tallest = max((word.bottom - word.top for word in every), default=0.0)
-    found: list[Word] = []
-    for word in words:
-        near = every[bisect_left(tops, word.top - tallest) : bisect_left(tops, word.bottom)]
-        if any(other is not word and other.text != word.text and _on_each_other(word, other) for other in near):
-            found.append(word)
-    return found
+    """Words on another text. Of a line, sorted from left to right, only neighbours can lie on each other."""
+    visible = set(words)
+    found: dict[Word, None] = {}
+    for shift in (0.0, BAND / 2):
+        bands: dict[int, list[Word]] = {}
+        for word in (*words, *hidden):
+            bands.setdefault(int((word.top + word.bottom) / 2 + shift) // BAND, []).append(word)
+        for band in bands.values():
+            band.sort(key=lambda word: word.x0)
+            for one, other in pairwise(band):
+                if other.x0 < one.x1 and other.text != one.text and _on_each_other(one, other):
+                    found.update(dict.fromkeys(word for word in (one, other) if word in visible))
+    return list(found)
 
 
 def _on_each_other(one: Word, other: Word) -> bool:
