@@ -76,6 +76,13 @@ class SecondReading(NamedTuple):
     confidence: float = 0.0
 
 
+class Marred(NamedTuple):
+    """The place of a word that is crossed out or lies on another, and one plain sentence that says so."""
+
+    box: Box
+    reason: str
+
+
 @dataclass(frozen=True, slots=True)
 class Page:
     """One upright page of words.
@@ -83,7 +90,9 @@ class Page:
     ``rules`` are thin drawn lines (borders of tables), each as a degenerate box. ``second`` holds independent
     readings of a scan. ``doubt`` is None for a page that can be trusted; otherwise one plain sentence that says why
     every figure of the page has to be looked at by a person. ``lost`` lists places with ink that no reader could
-    turn into text. ``hidden`` are words that are in the file but cannot be seen on the page.
+    turn into text. ``hidden`` are words that are in the file but cannot be seen on the page, or lie
+    aslant over it as a watermark does. ``marred`` are visible words that cannot be taken as
+    they stand.
     """
 
     number: int
@@ -96,3 +105,4 @@ class Page:
     doubt: str | None = None
     lost: tuple[Box, ...] = ()
     hidden: tuple[Word, ...] = field(default=(), repr=False)
+    marred: tuple[Marred, ...] = ()

@@ -9,6 +9,7 @@ import pypdfium2 as pdfium2
 
 from importer.errors import Damaged, EmptyFile, PasswordProtected, TooLarge
 from importer.intake.glyphs import first_mismatch
+from importer.intake.marred import Stroke, marred_words
 from importer.intake.pdf_drawing import Drawing, read_drawing
 from importer.intake.pdf_text import TextLayer, read_text_layer, upright
 from importer.limits import MAX_PAGES, MAX_PIXELS, MAX_WORDS_PER_PAGE
@@ -71,18 +72,29 @@ def _read_page(document: Any, index: int, name: str, read_picture: ReadPicture, 
         layer = read_text_layer(page.raw, drawing, area, page_turn)
         if by_eye or _is_picture(layer, drawing) or first_mismatch(page, layer.samples) is not None:
             return _read_as_picture(page, index + 1, layer, read_picture)
+        rules = tuple(upright(rule, layer.turn, area) for rule in drawing.rules)
         return Page(
             number=index + 1,
             width=layer.width,
             height=layer.height,
             words=layer.words[:MAX_WORDS_PER_PAGE],
             reading="text",
-            rules=tuple(upright(rule, layer.turn, area) for rule in drawing.rules),
-            hidden=layer.hidden,
+            rules=rules,
+            hidden=layer.hidden + layer.aslant,
+            marred=marred_words(layer.words, layer.hidden, rules, _strokes(drawing, layer.turn, area)),
             doubt=None if len(layer.words) <= MAX_WORDS_PER_PAGE else "The page holds more words than are read.",
         )
     finally:
         page.close()
+
+
+def _strokes(drawing: Drawing, turn: int, area: Box) -> list[Stroke]:
+    """The slanting lines of a page as they lie on the upright page."""
+    ends = [
+        (upright(Box(x0, y0, x0, y0), turn, area), upright(Box(x1, y1, x1, y1), turn, area))
+        for x0, y0, x1, y1 in drawing.strokes
+    ]
+    return [(a.x0, a.top, b.x0, b.top) for a, b in ends]
 
 
 def _is_picture(layer: TextLayer, drawing: Drawing) -> bool:

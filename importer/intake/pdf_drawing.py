@@ -14,6 +14,7 @@ from importer.words import Box
 THIN = 2.0
 MAX_OBJECTS = 20_000
 MAX_DEPTH = 4
+MAX_STROKES = 500
 WHITE = 240
 
 
@@ -24,8 +25,10 @@ def is_white(red: int, green: int, blue: int) -> bool:
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """``rules`` are visible thin lines. ``dark`` are filled areas that white text can be read on. ``covers`` are
-    pictures and opaque fills with their place in the drawing order: what was drawn before them cannot be seen."""
+    """``rules`` are visible thin lines, ``strokes`` straight ones that slant (x, y to x, y).
+
+    ``dark`` are filled areas that white text can be read on. ``covers`` are pictures and opaque fills with their place
+    in the drawing order: what was drawn before them cannot be seen."""
 
     rules: tuple[Box, ...]
     dark: tuple[Box, ...]
@@ -33,6 +36,7 @@ class Drawing:
     picture_share: float
     orders: dict[int, int]
     last_cover: int
+    strokes: tuple[tuple[float, float, float, float], ...] = ()
 
     def order_of(self, handle: Any) -> int:
         """Place of a text object in the drawing order (a large number for one inside a form not walked)."""
@@ -55,6 +59,7 @@ class _Collector:
         self.covers: list[tuple[Box, int, bool]] = []
         self.orders: dict[int, int] = {}
         self.count = 0
+        self.strokes: list[tuple[float, float, float, float]] = []
 
     def walk(self, handles: list[Any], depth: int, shift: pdfium.FS_MATRIX | None) -> None:
         for handle in handles:
@@ -121,6 +126,8 @@ class _Collector:
         dx, dy = abs(a[0] - b[0]), abs(a[1] - b[1])
         if min(dx, dy) <= 1.0 and max(dx, dy) > 3:
             self.rules.append(Box(min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]), max(a[1], b[1])))
+        elif min(dx, dy) > 1.0 and len(self.strokes) < MAX_STROKES:
+            self.strokes.append((*a, *b))
 
 
 def _colour(handle: Any, get: Any) -> tuple[int, int, int, int]:
@@ -178,6 +185,7 @@ def read_drawing(page: Any, area: Box) -> Drawing:
         share,
         collector.orders,
         max((order for _, order, _ in collector.covers), default=0),
+        tuple(collector.strokes),
     )
 
 

@@ -15,7 +15,7 @@ from typing import Any, NamedTuple
 import pypdfium2.raw as pdfium
 
 from importer.intake.glyphs import TELLING_DIGITS, Sample
-from importer.intake.pdf_drawing import Drawing, is_white
+from importer.intake.pdf_drawing import Drawing
 from importer.words import Box, Word
 
 # Shares of the font size. A space is about 0.25 em; kerning and letter spacing stay well below 0.2 em.
@@ -24,6 +24,12 @@ WORD_GAP = 0.2
 PIECE_GAP = 0.12
 BASELINE_SHIFT = 0.25
 BACKWARD = 0.35
+# Two pieces of text that overlap more than this are printed on each other; kerning moves letters less.
+PIECE_OVERLAP = 0.25
+# A baseline is aslant where it rises more than this against its length: a watermark or a stamp over the page.
+ASLANT = 0.1
+# Paler than this on white paper is not meant to be read: the contrast is below 1.4 to 1.
+PALE = 225
 # Smaller than this is not meant to be read.
 SMALLEST_TYPE = 2.0
 # What pdfium gives for the hyphen of a word broken at the end of a line.
@@ -39,11 +45,12 @@ class Char(NamedTuple):
     hidden: bool
     piece: int
     damaged: bool
+    aslant: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class TextLayer:
-    """Words of one page, those that cannot be seen, and how far the layer can be believed.
+    """Words of one page, those that cannot be seen, those aslant over it, and how far the layer can be believed.
 
     ``turn`` is the number of clockwise quarter turns that make the page upright. ``damaged`` is the share of
     characters without a usable Unicode value. ``samples`` holds one drawn example of each telling digit of each font,
@@ -57,6 +64,7 @@ class TextLayer:
     turn: int
     damaged: float
     samples: tuple[Sample, ...]
+    aslant: tuple[Word, ...] = ()
 
 
 class _Piece(NamedTuple):
@@ -69,6 +77,7 @@ class _Piece(NamedTuple):
     white: bool
     order: int
     font: str
+    aslant: bool
 
 
 def _turn_of(a: float, b: float) -> int:
@@ -96,9 +105,10 @@ def _piece(handle: Any, drawing: Drawing) -> _Piece:
         bold=weight >= 600 or "bold" in name.lower(),
         invisible=mode in (pdfium.FPDF_TEXTRENDERMODE_INVISIBLE, pdfium.FPDF_TEXTRENDERMODE_CLIP)
         or bool(coloured and alpha.value < 20),
-        white=bool(coloured) and is_white(r.value, g.value, b.value),
+        white=bool(coloured) and min(r.value, g.value, b.value) >= PALE,
         order=drawing.order_of(handle),
         font=name,
+        aslant=min(abs(matrix.a), abs(matrix.b)) > ASLANT * max(abs(matrix.a), abs(matrix.b)),
     )
 
 
@@ -143,7 +153,8 @@ def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str],
         if box.height > 3 * piece.size + 4 or box.width > 4 * piece.size + 4:
             box = _tight_box(text_page, i)
         hidden = piece.invisible or piece.size < SMALLEST_TYPE or drawing.hides(box, piece.order, piece.white)
-        char = Char(chr(code), box, piece.size, piece.turn, piece.bold, hidden, number, _is_damaged(code))
+        damaged = _is_damaged(code)
+        char = Char(chr(code), box, piece.size, piece.turn, piece.bold, hidden, number, damaged, piece.aslant)
         chars.append(char)
         if char.text in TELLING_DIGITS and not hidden and piece.turn == 0:
             samples.setdefault((piece.font, char.text), Sample(char.text, box))
@@ -183,7 +194,7 @@ def _without_doubles(chars: list[Char]) -> list[Char]:
     """Drops the second print of fake bold: the same character almost on the same place."""
     if not _has_doubles(chars):
         return chars
-    seen: dict[tuple[str, int, int], list[Box]] = {}
+    seen: dict[tuple[str, bool, int, int], list[Box]] = {}
     kept: list[Char] = []
     for char in chars:
         if char is _SPACE:
@@ -195,11 +206,11 @@ def _without_doubles(chars: list[Char]) -> list[Char]:
             abs(box.x0 - char.box.x0) < near and abs(box.top - char.box.top) < near
             for dx in (-1, 0, 1)
             for dy in (-1, 0, 1)
-            for box in seen.get((char.text, cell_x + dx, cell_y + dy), ())
+            for box in seen.get((char.text, char.hidden, cell_x + dx, cell_y + dy), ())
         )
         if double:
             continue
-        seen.setdefault((char.text, cell_x, cell_y), []).append(char.box)
+        seen.setdefault((char.text, char.hidden, cell_x, cell_y), []).append(char.box)
         kept.append(char)
     return kept
 
@@ -214,7 +225,7 @@ def _parts(before: Char, char: Char, drawing_cuts: tuple[Box, ...]) -> bool:
     gap = char.box.x0 - before.box.x1
     if gap > WORD_GAP * size or gap < -BACKWARD * size - before.box.width * 0.3:
         return True
-    if before.piece != char.piece and gap > PIECE_GAP * size:
+    if before.piece != char.piece and not -PIECE_OVERLAP * size <= gap <= PIECE_GAP * size:
         return True
     if before.piece != char.piece and drawing_cuts:
         x, y = (before.box.x1 + char.box.x0) / 2, char.box.middle
@@ -258,6 +269,8 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
     finally:
         pdfium.FPDFText_ClosePage(text_page)
     real = [c for c in chars if c is not _SPACE]
+    if sum(c.aslant for c in real) * 2 > len(real):
+        chars = [c._replace(aslant=False) for c in chars]
     votes = Counter(c.turn for c in real if not c.hidden) or Counter(c.turn for c in real)
     turn = votes.most_common(1)[0][0] if votes else page_turn
     width, height = (area.width, area.height) if turn % 2 == 0 else (area.height, area.width)
@@ -273,11 +286,13 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
             char._replace(box=box, hidden=char.hidden or out, piece=-2 - char.turn if sideways else char.piece)
         )
     cuts = tuple(b for b in (upright(r, turn, area) for r in drawing.rules) if b.width < 1.5)
+    aslant, _ = _words([c._replace(hidden=False) for c in inside if c.aslant and not c.hidden], cuts)
+    inside = [c for c in inside if not c.aslant]
     running = [c for c in inside if c is _SPACE or c.piece > -2]
     words, hidden = _words(_without_doubles(running), cuts)
     words += _sideways_words([c for c in inside if c is not _SPACE and c.piece <= -2])
     damaged = sum(c.damaged for c in real) / len(real) if real else 0.0
-    return TextLayer(tuple(words), tuple(hidden), width, height, turn, damaged, tuple(samples.values()))
+    return TextLayer(tuple(words), tuple(hidden), width, height, turn, damaged, tuple(samples.values()), tuple(aslant))
 
 
 def _sideways_words(chars: list[Char]) -> list[Word]:

@@ -46,6 +46,7 @@ class Rules:
     twins: dict[str, Twins]
     families: dict[str, Family]
     mashes: dict[str, Mash]
+    doubts: dict[str, str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +71,7 @@ def rules() -> Rules:
     raw = table("label_rules")
     every = tuple(_rule(number, entry) for number, entry in enumerate(raw["rule"], 1))
     twins = {entry["parameter"]: Twins(tuple(entry["twins"]), bool(entry.get("switch"))) for entry in raw["twins"]}
-    return Rules(every, twins, dict(raw["families"]), dict(raw["mashes"]))
+    return Rules(every, twins, dict(raw["families"]), dict(raw["mashes"]), dict(raw["doubts"]))
 
 
 def _rule(number: int, raw: dict[str, Any]) -> Rule:

@@ -1,4 +1,4 @@
-"""Sizes in millimetres and temperatures in a label: sieves, mill slots and mashes."""
+"""Sizes in millimetres, temperatures and strengths in a label: sieves, mill slots, mashes and worts."""
 
 from __future__ import annotations
 
@@ -27,6 +27,8 @@ class _Sizes:
     sieves: tuple[str, ...]
     mills: dict[str, str]
     temperatures: dict[str, str]
+    congress: tuple[float, float]
+    strong: Ideas
 
 
 NOTHING = Measures(frozenset(), {}, frozenset())
@@ -36,7 +38,20 @@ NOTHING = Measures(frozenset(), {}, frozenset())
 def _sizes() -> _Sizes:
     raw: dict[str, Any] = table("label_rules")
     temperatures = {str(degrees): idea for degrees, idea in raw["temperatures"].items()}
-    return _Sizes(tuple(raw["sizes"]["sieves"]), dict(raw["sizes"]["mills"]), temperatures)
+    low, high = raw["strengths"]["congress"]
+    return _Sizes(
+        sieves=tuple(raw["sizes"]["sieves"]),
+        mills=dict(raw["sizes"]["mills"]),
+        temperatures=temperatures,
+        congress=(low, high),
+        strong=frozenset(raw["strengths"]["beside"]),
+    )
+
+
+def is_congress_strength(strength: float) -> bool:
+    """True where a wort of so many °P (or %) can be the laboratory wort of a pale malt."""
+    low, high = _sizes().congress
+    return low <= strength <= high
 
 
 def measures(found: list[Token], spans: list[Span]) -> Measures:
@@ -48,7 +63,8 @@ def measures(found: list[Token], spans: list[Span]) -> Measures:
     ideas = {i: said for start, end, said in spans for i in range(start, end)}
     at: dict[int, Ideas] = {}
     used: set[int] = set()
-    rest = [i for i in numbers if not _temperature(found, i, ideas, at, used)]
+    rest = [i for i in numbers if not _strength(found, i, ideas, at, used)]
+    rest = [i for i in rest if not _temperature(found, i, ideas, at, used)]
     rest = [i for i in rest if not _inches(found, i, at, used)]
     _millimetres(found, rest, ideas, at, used)
     return Measures(frozenset().union(*at.values()) if at else frozenset(), at, frozenset(used))
@@ -56,6 +72,31 @@ def measures(found: list[Token], spans: list[Span]) -> Measures:
 
 def _text(found: list[Token], place: int) -> str:
     return found[place].text if 0 <= place < len(found) else ""
+
+
+# Strengths that a wort can have at all; other numbers before a percent sign are something else.
+POSSIBLE_STRENGTH = (5.0, 25.0)
+_SCALES = ("p", "plato", "bx", "brix", "balling", "blg")
+
+
+def _strength(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]) -> bool:
+    """ "wort 12 °P", "Viscosity (8.6 %)"."""
+    behind = [_text(found, place + step) for step in (1, 2)]
+    if behind[0] == "°" and behind[1] in _SCALES:
+        width = 3
+    elif behind[0] in _SCALES[1:] or (behind[0] == "%" and behind[1] in _SCALES[1:]):
+        width = 2 if behind[0] != "%" else 3
+    elif behind[0] == "%" and any(said & _sizes().strong for said in ideas.values()):
+        width = 2
+    else:
+        return False
+    strength = float(found[place].text) if found[place].text.replace(".", "", 1).isdigit() else 0.0
+    if not POSSIBLE_STRENGTH[0] <= strength <= POSSIBLE_STRENGTH[1]:
+        return False
+    if not is_congress_strength(strength):
+        at[place] = frozenset(("STRENGTH_OTHER",))
+    used.update(range(place, place + width))
+    return True
 
 
 def _temperature(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]) -> bool:

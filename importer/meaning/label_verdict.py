@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
-from importer.meaning.label_choice import Candidate, fitting, possible, twin, unit_fits, weigh
+from importer.meaning.label_choice import Candidate, fitting, possible, rules, twin, unit_fits, weigh
 from importer.meaning.label_words import Part, Wording
 from importer.models import Family
 from importer.vocabulary.lexicon import Ideas, concepts
@@ -145,7 +145,7 @@ def _title(candidate: Candidate) -> str:
 
 def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
     name = best.parameter or ""
-    doubts = [best.rule.doubt]
+    doubts = [best.rule.doubt, *_idea_doubts(best.ideas)]
     if part.unexplained:
         doubts.append(f"“{part.unexplained[0]}” in the label is not known")
     agrees = not best.against and (
@@ -160,6 +160,11 @@ def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
     elif unit_fits(name, evidence.unit, best.rule) is False and evidence.unit is not None:
         doubts.append(f"the label would not be printed in {evidence.unit.code}")
     return doubts
+
+
+def _idea_doubts(ideas: Ideas) -> list[str]:
+    """What the ideas say against any figure: that of a wort of another strength, say."""
+    return [why for idea, why in rules().doubts.items() if idea in ideas]
 
 
 def _finish(best: Candidate, others: list[Candidate], doubts: list[str], part: Part, evidence: _Evidence) -> Verdict:
@@ -287,6 +292,9 @@ def with_section(
     heading = section.whole.meanings[:3]
     meanings = tuple(dict.fromkeys(own | above for above in heading for own in part.meanings))
     if verdict.sure:
+        told = [why for ideas in heading for why in _idea_doubts(ideas)]
+        if told:
+            return replace(verdict, sure=False, settled=True, score=DOUBTFUL, why=told[0])
         return _checked(verdict, heading, evidence)
     if verdict.settled:
         return verdict

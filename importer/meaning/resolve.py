@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
 from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family
+from importer.meaning.label_sizes import is_congress_strength
 from importer.meaning.labels import LabelQuery, Match, recognise
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
@@ -15,7 +16,7 @@ from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
 from importer.reading.values import split_value
-from importer.vocabulary.captions import basis_statement
+from importer.vocabulary.captions import basis_of_some, basis_statement
 from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
 
@@ -34,12 +35,13 @@ class Resolved:
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """A first look at a row: its number, its unit and where the unit was found."""
+    """A first look at a row: its number, its unit, and words of the unit cell that nothing explains."""
 
     printed: PrintedFigure
     number: Number | None
     unit: Unit | None
     unit_misread: bool
+    unit_words: str = ""
 
 
 def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
@@ -50,6 +52,7 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
     clues = [_clue(look, match) for look, match in zip(looks, matches, strict=True)]
     family = judge_family(analysis, clues)
     sheet_basis = _sheet_basis(analysis)
+    but_some = next((note for note in analysis.notes if len(note.split()) > 2 and basis_of_some(note)), "")
     figures: list[Recognised] = []
     unknown: list[PrintedFigure] = []
     barley = _of_barley(looks, matches)
@@ -59,7 +62,7 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
             unknown.append(look.printed)
             continue
-        figure = _settle(look, match, family, sheet_basis, convention, analysis.is_specification)
+        figure = _settle(look, match, family, sheet_basis, but_some, convention, analysis.is_specification)
         figures.append(_doubted(figure, AMONG_BARLEY) if _place(look) in barley else figure)
     return Resolved(tuple(figures), tuple(unknown), family)
 
@@ -92,9 +95,11 @@ def _look(figure: PrintedFigure, convention: Convention, specification: bool) ->
         number = _limits_as_number(figure, convention)
     text = figure.unit or ""
     unit = parse_unit(text) if text else None
+    words = ""
     if unit is None and text:
-        _, unit = split_unit(text)
-    return _Look(figure, number, unit, bool(text) and unit is None)
+        words, unit = split_unit(text)
+    unexplained = words if unit is not None and any(c.isalpha() for c in words) else ""
+    return _Look(figure, number, unit, bool(text) and unit is None, unexplained)
 
 
 def _limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
@@ -192,6 +197,7 @@ def _settle(
     match: Match,
     sheet: FamilyJudgement,
     sheet_basis: MoistureBasis | None,
+    but_some: str,
     convention: Convention,
     specification: bool,
 ) -> Recognised:
@@ -209,7 +215,8 @@ def _settle(
     doubts += _family_doubts(entry, match, own or implied, sheet, family)
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
-    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, unit)
+    doubts += _unit_cell_doubts(look, printed_unit)
+    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, unit)
     doubts += basis_doubts
     number, text, number_doubts = _number(entry, look, specification)
     doubts += number_doubts
@@ -297,6 +304,17 @@ def _unit(
     ]
 
 
+def _unit_cell_doubts(look: _Look, printed: Unit | None) -> list[Doubt]:
+    """What else the unit says: words that are not known ("% of extract"), the strength of another wort."""
+    doubts: list[Doubt] = []
+    if look.unit_words:
+        doubts.append(Doubt("unit-assumed", f"“{look.unit_words}” in the unit is not known."))
+    strength, _, sign = (printed.reference or "").partition(" ") if printed is not None else ("", "", "")
+    if sign in ("%", "°P") and not is_congress_strength(float(strength)):
+        doubts.append(Doubt("label-doubtful", f"It is of a wort of {strength} {sign}, not of the laboratory wort."))
+    return doubts
+
+
 def _known_units(entry: Parameter) -> set[str]:
     return (
         {code for codes in entry.printed_units.values() for code in codes}
@@ -311,6 +329,7 @@ def _basis(
     match: Match,
     unit: Unit | None,
     sheet_basis: MoistureBasis | None,
+    but_some: str,
     code: str | None,
 ) -> tuple[MoistureBasis | None, list[Doubt]]:
     if entry.basis is None or code is None or not needs_basis(entry.name, code):
@@ -325,6 +344,9 @@ def _basis(
         return said[0], []
     if section is not None:
         return section, []
+    if but_some:
+        reason = f"A note gives the moisture basis of all figures but some: “{but_some}”"
+        return sheet_basis or entry.basis, [Doubt("moisture-basis-assumed", reason)]
     if sheet_basis is not None:
         return sheet_basis, []
     if entry.basis_settled:

@@ -1,4 +1,4 @@
-"""Whether an optical reading can be believed: two readers of different make must agree on number and bound."""
+"""Whether a reading can be believed: nothing is crossed out, and two readers of a scan agree on number and bound."""
 
 from __future__ import annotations
 
@@ -9,9 +9,10 @@ from importer.words import Page
 
 
 def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> list[Doubt]:
-    """Why the reading of a figure on this page cannot be taken on trust; empty for a text layer."""
+    """Why the reading of a figure on this page cannot be taken on trust; empty for a clean text layer."""
     if page.reading != "ocr":
-        return [Doubt("reading-doubtful", page.doubt)] if page.doubt else []
+        doubts = [Doubt("reading-doubtful", page.doubt)] if page.doubt else []
+        return [*doubts, *(Doubt("reading-doubtful", reason) for reason in _marred(figure, page))]
     if page.doubt:
         return [Doubt("reading-doubtful", page.doubt)]
     if figure.number.kind not in ("number", "range"):
@@ -37,6 +38,16 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     if figure.number.decimals >= 3:
         return [Doubt("reading-doubtful", "Three decimals on a scan may be a thousands separator.")]
     return []
+
+
+def _marred(figure: Recognised, page: Page) -> list[str]:
+    """What is wrong with the place of the value or of the label: a line through it, another text on it."""
+    places = [place for place in (figure.printed.box, figure.printed.label_box) if place is not None]
+    return [
+        reason
+        for box, reason in page.marred
+        if any(place.x0 < box.centre < place.x1 and place.top < box.middle < place.bottom for place in places)
+    ]
 
 
 def _number(text: str, convention: Convention) -> Number | None:

@@ -7,11 +7,19 @@ other stages use.
 from importer.vocabulary.batch_code import looks_like_batch
 from importer.vocabulary.column_heads import ROLES, column_role, column_roles
 from importer.vocabulary.header_captions import header_caption
-from importer.vocabulary.statements import Title, basis_statement, document_title, family_statement, mash_statement
+from importer.vocabulary.statements import (
+    Title,
+    basis_of_some,
+    basis_statement,
+    document_title,
+    family_statement,
+    mash_statement,
+)
 
 __all__ = [
     "ROLES",
     "Title",
+    "basis_of_some",
     "basis_statement",
     "column_role",
     "column_roles",

@@ -38,7 +38,10 @@ class _Statements:
     titles: dict[Title, _Phrases]
     basis: dict[Basis, _Phrases]
     exceptions: _Phrases
+    conditions: _Phrases
     ignored: _Phrases
+    unless_stated: _Phrases
+    moisture: _Phrases
     sure: dict[Family, _Phrases]
     names: dict[Family, _Phrases]
     numbers: dict[Family, _Phrases]
@@ -80,7 +83,10 @@ def _statements() -> _Statements:
                 "as-is": _phrases(raw["basis"]["as-is"], "basis.as-is"),
             },
             exceptions=_phrases(raw["basis"]["except"], "basis.except"),
+            conditions=_phrases(raw["basis"]["unless"], "basis.unless"),
             ignored=_phrases(raw["basis"]["ignored"], "basis.ignored"),
+            unless_stated=_phrases(raw["basis"]["unless-stated"], "basis.unless-stated"),
+            moisture=_phrases(raw["basis"]["moisture"], "basis.moisture"),
             sure={family: _phrases(families[family]["sure"], f"family.{family}") for family in FAMILIES},
             names={family: _phrases(families[family]["names"], f"family.{family}") for family in FAMILIES},
             numbers={family: _phrases(families[family].get("numbers", []), f"family.{family}") for family in FAMILIES},
@@ -140,15 +146,48 @@ def basis_statement(text: str) -> Basis | None:
     """The moisture basis that a note, section or head puts its figures on; None where it says none, or both."""
     if not text or len(text) > LONGEST_NOTE:
         return None
-    said = _statements()
-    words = _without(said.ignored, _tokens(text))
-    exception = _first(said.exceptions, words)
-    found = _bases(words if exception < 0 else words[:exception], text)
-    if not found and exception >= 0 and len(words) <= 2 * _SHORT:
-        found = set()
+    words, _ = _before_exception(text)
+    found = _bases(words, text)
     if not found and 0 < len(words) <= _SHORT:
         found = _short_bases(words)
     return found.pop() if len(found) == 1 else None
+
+
+@lru_cache(maxsize=4096)
+def basis_of_some(text: str) -> bool:
+    """True for a note that puts all but some figures on a moisture basis: "all on dry matter except the extract"."""
+    if not text or len(text) > LONGEST_NOTE:
+        return False
+    return _before_exception(text)[1] and bool(_bases(_tokens(text), text))
+
+
+def _before_exception(text: str) -> tuple[Phrase, bool]:
+    """The words of a note up to an exception, and whether it excepts figures other than the moisture."""
+    said = _statements()
+    words = _without(said.unless_stated, _without(said.ignored, _tokens(text)))
+    exception = _first(said.exceptions, words)
+    if exception >= 0:
+        words = _without_moisture(words, exception)
+        exception = _first(said.exceptions, words)
+    ends = [place for place in (exception, _first(said.conditions, words)) if place >= 0]
+    return words[: min(ends, default=len(words))], exception >= 0
+
+
+def _without_moisture(words: Phrase, exception: int) -> Phrase:
+    """The words without an exception that is of moisture alone: "all results except moisture are stated as is"."""
+    said = _statements()
+    count = next(n for n in said.exceptions.lengths[words[exception]] if words[exception:][:n] in said.exceptions.known)
+    rest = words[exception + count :]
+    named = (
+        next((n for n in said.moisture.lengths.get(rest[0], ()) if rest[:n] in said.moisture.known), 0) if rest else 0
+    )
+    if not named or rest[named : named + 1] in _AND:
+        return words
+    return words[:exception] + rest[named:]
+
+
+# Words behind which further exceptions follow: "except moisture and extract".
+_AND = {(word,) for word in ("and", "und", "et", "en", "y", "e", "a", "og", "och", "i", "и", "та", "és", "or", "oder")}
 
 
 def _bases(words: Phrase, text: str) -> set[Basis]:

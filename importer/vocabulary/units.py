@@ -180,6 +180,8 @@ _SEPARATOR = re.compile(r"\s*[,;:|]\s*|\s+[-–—]\s+|\s*/\s*|\s*[-–—]\s*(?
 _FOOTNOTE = re.compile(r"[*†‡¹²³:\s]+$")
 _PERCENT_FIRST = re.compile(r"\s*%\s*[-:]?\s*(?=[^\W\d_(])")
 _DECIMAL_BEFORE = re.compile(r"(?:\d[.,]\d+|[<>≤≥±]\s*\d+)$")
+# Strengths of worts in whole numbers; "VZ 45 %" and "Hartong 20 %" are temperatures with the unit behind.
+_STRENGTH_BEFORE = re.compile(r"(?<![\d.,])(?:[89]|1[0-8])$")
 _FACTOR_BEFORE = re.compile(r"[x×*·]\s*\d[.,]\d+\)?$", re.IGNORECASE)
 _NUMBER_BEFORE = re.compile(r"\d$")
 
@@ -358,7 +360,8 @@ def _bare_unit(left: str, tail: str) -> Unit | None:
         return None
     if unit.code in ("%", "°P"):
         # "Viscosity 8.6 %" names a strength; "VZ 45 %", "N x 6.25 %" and "> 2.5 mm %" are labels with the unit behind.
-        return None if _DECIMAL_BEFORE.search(before) and not _FACTOR_BEFORE.search(before) else unit
+        is_strength = _DECIMAL_BEFORE.search(before) or _STRENGTH_BEFORE.search(before)
+        return None if is_strength and not _FACTOR_BEFORE.search(before) else unit
     return None if _NUMBER_BEFORE.search(before) and unit_key(tail)[:1] not in "mldew°" else unit
 
 

@@ -218,3 +218,92 @@ def test_a_truncated_document_never_crashes(cut: int) -> None:
     except Damaged:
         return
     assert all(isinstance(word, Word) for page in pages for word in page.words)
+
+
+def _crossing(*lines: tuple[float, float, float, float]) -> Callable[[Canvas], None]:
+    def draw(canvas: Canvas) -> None:
+        _table(canvas)
+        for line in lines:
+            canvas.line(*line)
+
+    return draw
+
+
+@pytest.mark.parametrize(
+    "line", [(275, 703, 305, 703), (50, 703.5, 330, 703.5), (276, 698, 304, 709), (276, 709, 304, 698)]
+)
+def test_a_line_through_a_word_crosses_it_out(line: tuple[float, float, float, float]) -> None:
+    page = _read(_make(_crossing(line)))
+    value = next(word for word in page.words if word.text == "4.5")
+    assert value.box in [mark.box for mark in page.marred if "crossed out" in mark.reason]
+    assert all(mark.box.middle == value.box.middle for mark in page.marred)
+
+
+@pytest.mark.parametrize("turn", [90, 180, 270])
+def test_a_slanting_stroke_crosses_out_on_a_turned_page_too(turn: int) -> None:
+    def sideways(canvas: Canvas) -> None:
+        canvas.translate(300, 400)
+        canvas.rotate(turn)
+        canvas.translate(-300, -600)
+        _crossing((276, 698, 304, 709))(canvas)
+
+    page = _read(_make(sideways))
+    marred = {mark.box for mark in page.marred}
+    assert [word.text for word in page.words if word.box in marred] == ["4.5"]
+
+
+@pytest.mark.parametrize("line", [(50, 698, 330, 698), (50, 711, 330, 711), (290, 600, 290, 800), (300, 690, 500, 720)])
+def test_underlines_table_rules_and_passing_lines_cross_nothing_out(line: tuple[float, float, float, float]) -> None:
+    assert _read(_make(_crossing(line))).marred == ()
+
+
+def test_a_watermark_aslant_stays_out_of_the_words() -> None:
+    def draw(canvas: Canvas) -> None:
+        _table(canvas)
+        canvas.saveState()
+        canvas.translate(150, 600)
+        canvas.rotate(40)
+        canvas.setFont("Helvetica", 60)
+        canvas.setFillGray(0.8)
+        canvas.drawString(0, 0, "COPY 2024")
+        canvas.restoreState()
+
+    page, plain = _read(_make(draw)), _read(_make(_table))
+    assert [word[:5] for word in page.words] == [word[:5] for word in plain.words]
+    assert "COPY" in "".join(word.text for word in page.hidden)
+
+
+def test_a_page_that_is_aslant_as_a_whole_is_read() -> None:
+    def draw(canvas: Canvas) -> None:
+        canvas.rotate(7)
+        _table(canvas)
+
+    assert {"4.5", "81.2", "3.4", "156"} <= {word.text for word in _read(_make(draw)).words}
+
+
+@pytest.mark.parametrize("covered", [True, False])
+def test_a_word_on_another_word_is_marked(covered: bool) -> None:
+    def draw(canvas: Canvas) -> None:
+        _table(canvas)
+        canvas.drawString(60, 500, "11.2")
+        if covered:
+            canvas.setFillGray(1)
+            canvas.rect(58, 496, 30, 14, stroke=0, fill=1)
+            canvas.setFillGray(0)
+        canvas.drawString(61, 500, "11.5")
+
+    page = _read(_make(draw))
+    left = [word for word in page.words if word.bottom > 330]
+    assert left
+    marked = {mark.box for mark in page.marred if "Another text" in mark.reason}
+    assert {word.box for word in left} <= marked
+
+
+def test_fake_bold_and_raised_footnotes_lie_on_nothing() -> None:
+    def draw(canvas: Canvas) -> None:
+        _table(canvas)
+        canvas.drawString(60.3, 700, "Moisture")
+        canvas.setFont("Helvetica", 6)
+        canvas.drawString(300.5, 704, "1)")
+
+    assert _read(_make(draw)).marred == ()

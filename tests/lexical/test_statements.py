@@ -8,7 +8,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from importer.vocabulary.captions import basis_statement, document_title, family_statement, mash_statement
+from importer.vocabulary.captions import (
+    basis_of_some,
+    basis_statement,
+    document_title,
+    family_statement,
+    mash_statement,
+)
 
 
 @pytest.mark.parametrize(
@@ -43,6 +49,9 @@ def test_titles(text: str, title: str | None) -> None:
     [
         ("All results on dry matter basis", "dry"), ("Angaben in der Trockensubstanz", "dry"),
         ("results expressed as is unless stated", "as-is"),
+        ("All results except moisture are stated as is.", "as-is"), ("Unless stated otherwise: dry basis", "dry"),
+        ("Except for moisture, the chemical values are stated on the dry substance", "dry"),
+        ("All results except moisture and extract on dry basis", None), ("Except extract, dry basis", None),
         ("All results on dry basis except moisture", "dry"), ("moisture as is, other results dry basis", "dry"),
         ("All results are on a dry basis unless stated as is", "dry"), ("In Trockensubstanz außer Wassergehalt", "dry"),
         ("résultats exprimés sur sec", "dry"), ("以干基计", "dry"), ("% dry", "dry"), ("dry", "dry"),
@@ -59,6 +68,19 @@ def test_titles(text: str, title: str | None) -> None:
 )  # fmt: skip
 def test_moisture_basis(text: str, basis: str | None) -> None:
     assert basis_statement(text) == basis
+
+
+@pytest.mark.parametrize(
+    ("text", "some"),
+    [
+        ("All on dry matter except the extract", True), ("All results as is, except protein (dry)", True),
+        ("All results except moisture and extract on dry basis", True),
+        ("All results on dry basis except moisture", False), ("All on dry matter unless stated otherwise", False),
+        ("Not to be reproduced except in full", False), ("All results on dry basis", False), ("", False),
+    ],
+)  # fmt: skip
+def test_notes_that_except_figures_of_a_basis(text: str, some: bool) -> None:
+    assert basis_of_some(text) is some
 
 
 @pytest.mark.parametrize(
