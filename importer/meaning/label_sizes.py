@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
@@ -29,6 +30,9 @@ class _Sizes:
     temperatures: dict[str, str]
 
 
+_COUNTING = re.compile("i{1,3}|iv|v")
+"""Roman numbers count the sieves of a set ("Sieve II (2.5 mm)"); the size says which sieve it is."""
+
 NOTHING = Measures(frozenset(), {}, frozenset())
 
 
@@ -48,7 +52,8 @@ def measures(found: list[Token], spans: list[Span]) -> Measures:
     ideas = {i: said for start, end, said in spans for i in range(start, end)}
     at: dict[int, Ideas] = {}
     used: set[int] = set()
-    rest = [i for i in numbers if not _temperature(found, i, ideas, at, used)]
+    rest = [i for i in numbers if not _wavelength(found, i, used) and not _end_point(found, i, ideas, at, used)]
+    rest = [i for i in rest if not _temperature(found, i, ideas, at, used)]
     rest = [i for i in rest if not _inches(found, i, at, used)]
     _millimetres(found, rest, ideas, at, used)
     return Measures(frozenset().union(*at.values()) if at else frozenset(), at, frozenset(used))
@@ -56,6 +61,23 @@ def measures(found: list[Token], spans: list[Span]) -> Measures:
 
 def _text(found: list[Token], place: int) -> str:
     return found[place].text if 0 <= place < len(found) else ""
+
+
+def _wavelength(found: list[Token], place: int, used: set[int]) -> bool:
+    """ "430 nm": the light that a colour or a haze is measured in, which makes no other figure of it."""
+    if _text(found, place + 1) != "nm":
+        return False
+    used.update((place, place + 1))
+    return True
+
+
+def _end_point(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]) -> bool:
+    """ "Acidity, pH 8.2": the pH at which a titration ends."""
+    if _text(found, place - 1) != "ph" or not any("ACIDITY" in said for said in ideas.values()):
+        return False
+    at[place] = frozenset(("TITRATED",))
+    used.add(place)
+    return True
 
 
 def _temperature(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]) -> bool:
@@ -127,6 +149,7 @@ def _millimetres(
         at[sieves[0]] = frozenset((_sieve(found, sieves, ideas, every),))
         used.update(sieves)
         used.update(i for i, token in enumerate(found) if token.raw in "<>≤≥+" and _near(i, sieves))
+        used.update(i for i, token in enumerate(found) if token.kind == "word" and _COUNTING.fullmatch(token.text))
         _use_strokes(found, sieves, used)
     elif sieving and every & {"SIEVE", "OVER", "UNDER", "SCREENINGS"}:
         for i in numbers:
@@ -172,5 +195,5 @@ def _pair(
     if summed and not joined and not both:
         return "OVER_25" if names == ["2.8", "2.5"] else "SIEVE_OTHER"
     if "/" in between and not both:
-        return f"BARE_{names[1].replace('.', '')}"
+        return f"STROKE_{names[1].replace('.', '')}"
     return "FROM_25_TO_28" if names == ["2.8", "2.5"] else "FROM_22_TO_25"
