@@ -44,6 +44,8 @@ def header_event(
     if value is None or key == "ignore":
         return None, step
     text = value.text.strip()
+    if key in _NUMBERED:
+        text = _up_to_next(text, terms)
     fits = _fits(key, text)
     if not text.strip(" -–—_.") or fits is False or (fits is None and _is_other(text, terms)):
         return None, step
@@ -70,8 +72,25 @@ def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None
 def _continues(piece: Piece, value: Cell, terms: Terms) -> bool:
     if piece.colon or terms.caption(clean_label(piece.text)) or terms.is_label(piece.text):
         return False
+    if _opens_entry(piece.text.split(), terms):
+        return False
     height = max(value.box.height, 1.0)
     return piece.cell.box.x0 - value.box.x1 < 1.0 * height
+
+
+def _opens_entry(words: Sequence[str], terms: Terms) -> bool:
+    """True for words that begin with a caption, which an entry follows ("Crop 2025")."""
+    return any(
+        terms.is_sure_caption(" ".join(words[:n])) and any(c.isdigit() for c in " ".join(words[n:]))
+        for n in range(1, min(len(words), 4))
+    )
+
+
+def _up_to_next(text: str, terms: Terms) -> str:
+    """A number without an entry that follows it in the same words ("S6101 Crop 2025")."""
+    words = text.split()
+    end = next((i for i in range(1, len(words) - 1) if _opens_entry(words[i:], terms)), len(words))
+    return " ".join(words[:end])
 
 
 def _is_stacked(line: Line, number: int, lines: Sequence[Line], terms: Terms) -> bool:

@@ -120,6 +120,8 @@ def _row_events(
     terms: Terms,
 ) -> list[Event]:
     label_cell = row.cells.get(panel.label)
+    if panel.sublabel is not None:
+        label_cell = _with_sublabel(table, panel.label, panel.sublabel, row)
     label = clean_label(label_cell.text) if label_cell is not None else ""
     head = table.columns[panel.label].head
     section = (*titles, *((head,) if head else ()), *row.section, *groups)
@@ -147,6 +149,31 @@ def _row_events(
         place = Place(table.page, row.box.middle, figure.box.x0)
         events.append(Event(place, figure, lane=lanes.get(column), limits_only=panel.limits_only, in_table=True))
     return events
+
+
+def _with_sublabel(table: Table, label: int, column: int, row: Row) -> Cell | None:
+    """The label of a row with the words in the column right of it; one label may stand for several rows."""
+    own = row.cells.get(label)
+    named = [other.cells[label] for other in table.rows if label in other.cells]
+    if own is None and named:
+        own = min(named, key=lambda cell: abs(cell.box.middle - row.box.middle))
+    more = row.cells.get(column)
+    if own is None or more is None:
+        return own or more
+    return Cell(f"{own.text} {more.text}", own.box.union(more.box), (*own.words, *more.words))
+
+
+def _rivals(table: Table, panel: Panel, row: Row) -> Concern | None:
+    """Why the result column of a row is in doubt, with what else the row holds."""
+    if not panel.doubt:
+        return None
+    others = []
+    for column in panel.rivals:
+        if column in row.cells:
+            head = table.columns[column].head
+            others.append(f"{row.cells[column].text} ({head})" if head else row.cells[column].text)
+    more = f" The row also holds {', '.join(others)}." if others else ""
+    return Concern("label-doubtful", panel.doubt + more)
 
 
 def _with_shared_unit(figures: Sequence[tuple[int, PrintedFigure | None]]) -> list[tuple[int, PrintedFigure | None]]:
@@ -205,7 +232,7 @@ def _base_figure(
         high=_text(row, panel.high),
         spec=_text(row, panel.spec),
         section=section,
-        doubts=(Concern("label-doubtful", panel.doubt),) if panel.doubt else (),
+        doubts=(doubt,) if (doubt := _rivals(table, panel, row)) else (),
     )
 
 
