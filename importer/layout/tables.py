@@ -7,7 +7,7 @@ means; :class:`Terms` answers whether a text is one.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from statistics import median
 
 from importer.layout.grid import (
@@ -41,7 +41,8 @@ class Column:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """``headed`` is false where no head was found. ``lines`` are the indices of the page's lines used."""
+    """``headed`` is false where no head was found. ``lines`` are the indices of the page's lines used, ``head_line``
+    that of the first line of the head."""
 
     page: int
     columns: tuple[Column, ...]
@@ -50,6 +51,7 @@ class Table:
     headed: bool
     ruled: bool
     em: float
+    head_line: int | None = None
 
 
 def find_tables(
@@ -119,7 +121,8 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
         spans = cut_spans(river_spans(valued, em), borders)
     spans = _with_heads(spans, head.cells, valued)
     columns = _columns(spans, head.cells, terms)
-    return _fill(lines, start, end, columns, page, terms, ruled, em, headed=True)
+    table = _fill(lines, start, end, columns, page, terms, ruled, em, headed=True)
+    return replace(table, head_line=head.first) if table is not None else None
 
 
 def _is_header_line(line: Line, terms: Terms) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from importer.meaning.labels import LabelQuery, recognise
+from importer.meaning.labels import LabelQuery, examined, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
 from importer.vocabulary.captions import column_roles, header_caption
@@ -37,6 +37,9 @@ class SheetTerms:
     def caption(self, text: str) -> str | None:
         found = _caption(text)
         return found[0] if found is not None else None
+
+    def is_other_matter(self, text: str) -> bool:
+        return len(text) <= MAX_LABEL and examined(text) != "malt"
 
     def is_sure_caption(self, text: str) -> bool:
         found = _caption(text)

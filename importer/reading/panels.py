@@ -219,7 +219,7 @@ def _panel(
         batches = True
     elif results and not batches and _rivals(table, unknown, results):
         doubt = SEVERAL_RESULTS
-    if any({"result", *_LIMITS} & set(table.columns[i].roles) and roles[i] == ("unit",) for i in range(first, last)):
+    if any(_is_shifted(table.columns[i].roles, roles[i]) for i in range(first, last)):
         doubt = SHIFTED
     if any(_LIMITS & set(roles[i]) for i, _ in results):
         # Two heads over one column: whose values these are is not known.
@@ -287,6 +287,11 @@ def _sublabel(
     rows = [row for row in table.rows if row.has_value]
     unnamed = [row for row in rows if label not in row.cells and column in row.cells]
     return column if unnamed and len(unnamed) < len(rows) else None
+
+
+def _is_shifted(named: Sequence[str], found: Sequence[str]) -> bool:
+    """True for a column of units under a head of results or limits."""
+    return found == ("unit",) and "unit" not in named and bool({"result", *_LIMITS} & set(named))
 
 
 def _is_filled(table: Table, column: int) -> bool:

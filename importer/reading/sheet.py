@@ -18,6 +18,7 @@ from importer.reading.events import Event
 from importer.reading.letterhead import letterhead_events, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.rows import BatchColumns, table_events
+from importer.reading.surroundings import heading_above, numbers_named, of_other_kind, of_other_number, with_notes
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 
@@ -33,6 +34,7 @@ class _Carried:
 
     table: Table | None = None
     batches: BatchColumns = field(default_factory=BatchColumns)
+    figures: bool = False
 
 
 @dataclass(slots=True)
@@ -60,7 +62,20 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     analyses: list[PrintedAnalysis] = []
     for part in _parts(events):
         analyses += _analyses(part, notes)
-    return analyses
+    return [_without_others(analysis, terms) for analysis in analyses]
+
+
+def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
+    """The analysis with a doubt at each figure under a heading that names another batch, order or certificate."""
+    texts = {text for figure in analysis.figures for text in (*figure.section, *figure.heading)}
+    named = numbers_named(texts, terms)
+    if not named:
+        return analysis
+    figures = []
+    for figure in analysis.figures:
+        concern = of_other_number(figure, named, analysis.header)
+        figures.append(replace(figure, doubts=(*figure.doubts, concern)) if concern is not None else figure)
+    return replace(analysis, figures=tuple(figures))
 
 
 def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[str]:
@@ -93,11 +108,14 @@ def _page_events(
     consumed: set[int] = set()
     batches = carried.batches
     titles = page_titles(page, rest, terms)
+    figures = carried.figures
     for table in tables:
         found, batches = table_events(table, page, terms, batches, titles)
         if found:
-            events += found
+            first = min(table.lines) if table.head_line is None else table.head_line
+            events += _under(heading_above(rest, first, consumed), found, terms) if figures else found
             consumed |= table.lines
+            figures = True
     events += free_events(rest, frozenset(consumed), page, terms)
     for block in blocks:
         events += free_events(block, frozenset(), page, terms)
@@ -105,7 +123,18 @@ def _page_events(
     events += letterhead_events(page, free, events, terms)
     headed = [table for table in tables if table.headed]
     taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
-    return events, _Carried(headed[-1] if headed else carried.table, batches), taken
+    events = with_notes(events, lines)
+    return events, _Carried(headed[-1] if headed else carried.table, batches, figures), taken
+
+
+def _under(heading: tuple[str, ...], events: Sequence[Event], terms: Terms) -> list[Event]:
+    """Figures of a later table with the lines above it, and in doubt where those speak of something else."""
+    other = of_other_kind(heading, terms)
+    concerns = (other,) if other is not None else ()
+    return [
+        replace(e, figure=replace(e.figure, heading=heading, doubts=(*e.figure.doubts, *concerns))) if e.figure else e
+        for e in events
+    ]
 
 
 def _parts(events: Sequence[Event]) -> list[_Part]:
