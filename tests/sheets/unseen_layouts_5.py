@@ -27,6 +27,7 @@ from tests.sheets.unseen_parts import (
     title,
     top,
 )
+from tests.sheets.wording import Wording
 
 _FRACTIONS = {
     "sieve_over_2_8": "> 2.8", "sieve_2_5_to_2_8": "2.5 - 2.8", "sieve_over_2_5": "> 2.5",
@@ -167,7 +168,9 @@ def data_sheet(content: Content, look: Look) -> bytes:
     _sheet_top(pen, content)
     roles = rng.choice((["label", "unit", "value", "min", "max"], ["label", "value", "unit"]))
     cols = columns(content, list(roles))
-    cols[roles.index("value")].head = content.head("typical")
+    usual = Wording(content.words.language, False).all("heads", "typical")
+    plain = [w for w in usual if not w.startswith(("Richt", "Norm"))]  # a guide value may be a limit
+    cols[roles.index("value")].head = rng.choice(plain)
     sized_grid(pen, Grid(cols, rows_of(content, list(roles)), draw_style(rng)))
     return close(pen, content)
 

@@ -19,7 +19,7 @@ from tests.sheets.headers import Entry, HeaderMaker
 from tests.sheets.make import families_of
 from tests.sheets.numbers import Limit
 from tests.sheets.registry import Draw, Layout
-from tests.sheets.truth import Made, TruthHeader
+from tests.sheets.truth import Made, TruthFigure, TruthHeader
 from tests.sheets.unitwords import SPELLINGS
 from tests.sheets.unseen_names import BRANDS, CUSTOMERS, RANGE_FORMS, SUPPLIERS, UNITS, UNTRUE, VARIETIES
 from tests.sheets.values import Profile
@@ -106,9 +106,10 @@ class _Maker(HeaderMaker):
     def quantity(self) -> str:
         rng = self.rng
         tonnes = f"{rng.randint(4, 27)}.{rng.randint(0, 99):02d}".replace(".", "," if self.comma else ".")
+        heavy = "to" if self.words.language == "de" else "mt"
         thousand = "." if self.comma else ","
         kilos = f"{rng.randint(40, 275) * 100:,}".replace(",", thousand if rng.random() < 0.7 else " ")
-        return (f"{tonnes} t", f"{kilos} kg", f"{rng.randint(4, 27)} t", f"{tonnes} to")[self.weight_form]
+        return (f"{tonnes} t", f"{kilos} kg", f"{rng.randint(4, 27)} t", f"{tonnes} {heavy}")[self.weight_form]
 
     def malt_name(self, malt_class: str) -> str:
         return self.words.pick(self.rng, "malts", malt_class) + self.rng.choice(BRANDS)
@@ -173,6 +174,11 @@ class UnseenComposer(Composer):
     def compose(self, need: Need) -> Content:
         content = super().compose(need)
         for row in content.rows:
+            if row.unit.startswith("%") and row.limit.high and float(row.limit.high.replace(",", ".")) > 100:
+                row.limit = replace(row.limit, high="")  # nobody sets a limit above all there is
+                for cell in row.cells:
+                    if isinstance(cell.truth, TruthFigure):
+                        cell.truth.high = ""
             row.limit = self._limit(row.limit)
             if row.method.startswith("EBC "):
                 row.method = self.method_form.format(b="EBC", n=row.method.removeprefix("EBC "))
@@ -252,5 +258,9 @@ def make_unseen(seed: int, layout: str | None = None, language: str | None = Non
     for figure in (f for analysis in content.truth.analyses for f in analysis.figures):
         if figure.why == "grouped digits":  # the other figures show which sign parts the decimals
             figure.certainty = "either"
+    if content.maker.dates.order_shown:  # 25/03 beside 02/03 settles which is the month; a bare "date" stays unsure
+        for entry in (h for analysis in content.truth.analyses for h in analysis.header.values()):
+            if entry.certainty == "ambiguous" and entry.required and entry.text != entry.value:
+                entry.certainty = "either"
     content.truth.not_figures = content.not_figures
     return Made(pdf, content.truth)
