@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
 from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family
+from importer.meaning.footnotes import footnote_doubts, footnotes, footnotes_of, without_footnotes
 from importer.meaning.label_sizes import is_congress_strength
 from importer.meaning.labels import LabelQuery, Match, recognise
 from importer.meaning.recognised import Doubt, Recognised
@@ -43,13 +45,15 @@ class _Look:
 
 def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
     """Settles every row of an analysis. Rows without any result are left out; they hold nothing."""
+    notes = footnotes(analysis.notes, analysis.figures)
+    general = without_footnotes(analysis.notes, notes)
     looks = [_look(figure, convention, analysis.is_specification) for figure in analysis.figures]
     looks = [look for look in looks if _has_result(look)]
     matches = [recognise(_query(look, None)) for look in looks]
     clues = [_clue(look, match) for look, match in zip(looks, matches, strict=True)]
     family = judge_family(analysis, clues)
-    sheet_basis = _sheet_basis(analysis)
-    but_some = next((note for note in analysis.notes if len(note.split()) > 2 and basis_of_some(note)), "")
+    sheet_basis = _sheet_basis(general)
+    but_some = next((note for note in general if len(note.split()) > 2 and basis_of_some(note)), "")
     figures: list[Recognised] = []
     unknown: list[PrintedFigure] = []
     for look in looks:
@@ -58,7 +62,9 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
             unknown.append(look.printed)
             continue
-        figures.append(_settle(look, match, family, sheet_basis, but_some, convention, analysis.is_specification))
+        figures.append(
+            _settle(look, match, family, sheet_basis, but_some, notes, convention, analysis.is_specification)
+        )
     return Resolved(tuple(figures), tuple(unknown), family)
 
 
@@ -179,6 +185,7 @@ def _settle(
     sheet: FamilyJudgement,
     sheet_basis: MoistureBasis | None,
     but_some: str,
+    notes: Mapping[str, str],
     convention: Convention,
     specification: bool,
 ) -> Recognised:
@@ -197,10 +204,10 @@ def _settle(
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
     doubts += _unit_cell_doubts(look, printed_unit)
-    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, unit)
+    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, notes, unit)
     doubts += basis_doubts
     number, text, number_doubts = _number(entry, look, specification)
-    doubts += number_doubts
+    doubts += [*number_doubts, *footnote_doubts(look.printed, notes, family)]
     mash = match.mash or (sheet.mash if family == sheet.family else None)
     low, high = (None, None) if specification else limit_values(look.printed, convention)
     return Recognised(
@@ -311,6 +318,7 @@ def _basis(
     unit: Unit | None,
     sheet_basis: MoistureBasis | None,
     but_some: str,
+    notes: Mapping[str, str],
     code: str | None,
 ) -> tuple[MoistureBasis | None, list[Doubt]]:
     if entry.basis is None or code is None or not needs_basis(entry.name, code):
@@ -318,7 +326,8 @@ def _basis(
     head = split_unit(look.printed.column)[1]
     column = basis_statement(look.printed.column) or (head.basis if head is not None else None)
     section = next((b for b in (basis_statement(text) for text in look.printed.section) if b is not None), None)
-    said = [b for b in (unit.basis if unit is not None else None, match.basis, column) if b is not None]
+    noted = [basis_statement(text) for text in footnotes_of(look.printed, notes)]
+    said = [b for b in (unit.basis if unit is not None else None, match.basis, column, *noted) if b is not None]
     if said:
         if len(set(said)) > 1:
             return said[0], [Doubt("moisture-basis-assumed", "The row names both dry malt and malt as is.")]
@@ -340,9 +349,9 @@ def _basis(
     ]
 
 
-def _sheet_basis(analysis: PrintedAnalysis) -> MoistureBasis | None:
+def _sheet_basis(notes: Sequence[str]) -> MoistureBasis | None:
     """The moisture basis that a note of the sheet gives for all results; None where there is none or two."""
-    said = {basis for basis in (basis_statement(note) for note in analysis.notes if len(note.split()) > 2) if basis}
+    said = {basis for basis in (basis_statement(note) for note in notes if len(note.split()) > 2) if basis}
     return said.pop() if len(said) == 1 else None
 
 
