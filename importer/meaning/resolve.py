@@ -192,7 +192,9 @@ def _settle(
     entry = parameters()[match.parameter or ""]
     doubts = [Doubt(concern.flag, concern.reason) for concern in look.printed.doubts]
     if match.state == "doubtful":
-        doubts.append(Doubt("label-doubtful", match.why or f"“{look.printed.label}” could mean something else."))
+        doubts.append(
+            Doubt("label-doubtful", _sentence(match.why or f"“{look.printed.label}” could mean something else."))
+        )
     own = _own_family(look)
     known = _known_units(entry)
     # "mm" in "> 2.5 mm" belongs to the name of the figure and is not its unit.
@@ -376,8 +378,9 @@ def _number(entry: Parameter, look: _Look, specification: bool) -> tuple[Number,
         doubts = [] if described else [Doubt("reading-doubtful", f"“{raw}” is not a number.")]
         return number, raw, doubts
     doubts = []
-    if number.ambiguous:
-        doubts.append(Doubt("reading-doubtful", number.why or f"“{raw}” can be read as more than one number."))
+    if number.ambiguous and number.kind != "several":
+        why = _sentence(number.why or f"“{raw}” can be read as more than one number.")
+        doubts.append(Doubt("reading-doubtful", why))
     if number.bound in ("max", "min") and not specification:
         doubts.append(Doubt("reading-doubtful", f"“{raw}” is a limit, not a result."))
     if number.bound == "approx":
@@ -385,3 +388,8 @@ def _number(entry: Parameter, look: _Look, specification: bool) -> tuple[Number,
     if number.kind == "several":
         doubts.append(Doubt("reading-doubtful", f"“{raw}” holds more than one figure."))
     return number, None, doubts
+
+
+def _sentence(text: str) -> str:
+    """A reason as a sentence of its own."""
+    return text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", ".”")) else ".")
