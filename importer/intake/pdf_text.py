@@ -270,7 +270,7 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
         pdfium.FPDFText_ClosePage(text_page)
     real = [c for c in chars if c is not _SPACE]
     if sum(c.aslant for c in real) * 2 > len(real):
-        chars = [c._replace(aslant=False) for c in chars]
+        chars = [c if c is _SPACE else c._replace(aslant=False) for c in chars]
     votes = Counter(c.turn for c in real if not c.hidden) or Counter(c.turn for c in real)
     turn = votes.most_common(1)[0][0] if votes else page_turn
     width, height = (area.width, area.height) if turn % 2 == 0 else (area.height, area.width)
@@ -286,11 +286,13 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
             char._replace(box=box, hidden=char.hidden or out, piece=-2 - char.turn if sideways else char.piece)
         )
     cuts = tuple(b for b in (upright(r, turn, area) for r in drawing.rules) if b.width < 1.5)
-    aslant, _ = _words([c._replace(hidden=False) for c in inside if c.aslant and not c.hidden], cuts)
+    aslant, unseen = _words([c for c in inside if c.aslant], cuts)
     inside = [c for c in inside if not c.aslant]
     running = [c for c in inside if c is _SPACE or c.piece > -2]
     words, hidden = _words(_without_doubles(running), cuts)
-    words += _sideways_words([c for c in inside if c is not _SPACE and c.piece <= -2])
+    standing = [c for c in inside if c is not _SPACE and c.piece <= -2]
+    words += _sideways_words([c for c in standing if not c.hidden])
+    hidden += [*unseen, *_sideways_words([c for c in standing if c.hidden])]
     damaged = sum(c.damaged for c in real) / len(real) if real else 0.0
     return TextLayer(tuple(words), tuple(hidden), width, height, turn, damaged, tuple(samples.values()), tuple(aslant))
 

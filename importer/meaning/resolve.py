@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
 from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family
+from importer.meaning.footnotes import footnote_doubts, footnotes, footnotes_of, without_footnotes
 from importer.meaning.label_sizes import is_congress_strength
 from importer.meaning.labels import LabelQuery, Match, recognise
+from importer.meaning.printed_limits import limit_values, limits_as_number, with_limit_sides
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
 from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
-from importer.reading.values import split_value
 from importer.vocabulary.captions import basis_of_some, basis_statement
 from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
@@ -46,13 +47,15 @@ class _Look:
 
 def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
     """Settles every row of an analysis. Rows without any result are left out; they hold nothing."""
+    notes = footnotes(analysis.notes, analysis.figures)
+    general = without_footnotes(analysis.notes, notes)
     looks = [_look(figure, convention, analysis.is_specification) for figure in analysis.figures]
     looks = [look for look in looks if _has_result(look)]
     matches = [recognise(_query(look, None)) for look in looks]
     clues = [_clue(look, match) for look, match in zip(looks, matches, strict=True)]
     family = judge_family(analysis, clues)
-    sheet_basis = _sheet_basis(analysis)
-    but_some = next((note for note in analysis.notes if len(note.split()) > 2 and basis_of_some(note)), "")
+    sheet_basis = _sheet_basis(general)
+    but_some = next((note for note in general if len(note.split()) > 2 and basis_of_some(note)), "")
     figures: list[Recognised] = []
     unknown: list[PrintedFigure] = []
     barley = _of_barley(looks, matches)
@@ -62,7 +65,7 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
             unknown.append(look.printed)
             continue
-        figure = _settle(look, match, family, sheet_basis, but_some, convention, analysis.is_specification)
+        figure = _settle(look, match, family, sheet_basis, but_some, notes, convention, analysis.is_specification)
         figures.append(_doubted(figure, AMONG_BARLEY) if _place(look) in barley else figure)
     return Resolved(tuple(figures), tuple(unknown), family)
 
@@ -92,7 +95,7 @@ def _has_result(look: _Look) -> bool:
 def _look(figure: PrintedFigure, convention: Convention, specification: bool) -> _Look:
     number = read_number(figure.value, convention)
     if specification and (number is None or number.kind == "blank"):
-        number = _limits_as_number(figure, convention)
+        number = limits_as_number(figure, convention)
     text = figure.unit or ""
     unit = parse_unit(text) if text else None
     words = ""
@@ -100,55 +103,6 @@ def _look(figure: PrintedFigure, convention: Convention, specification: bool) ->
         words, unit = split_unit(text)
     unexplained = words if unit is not None and any(c.isalpha() for c in words) else ""
     return _Look(figure, number, unit, bool(text) and unit is None, unexplained)
-
-
-def _limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
-    """The limits of a specification row as the figure itself: a range, "<" for a maximum, ">" for a minimum."""
-    low, high = limit_values(figure, convention)
-    shown = " - ".join(t for t in (figure.low, figure.high) if t) or figure.spec
-    sample = read_number(split_value(figure.high or figure.low or figure.spec)[0], convention)
-    if sample is None or (low is None and high is None):
-        return sample
-    if low is not None and high is not None:
-        return replace(sample, value=None, bound="range", low=low, high=high, kind="range", text=shown)
-    if high is not None:
-        return replace(sample, value=high, bound="<", low=None, high=None, kind="number", text=shown)
-    return replace(sample, value=low, bound=">", low=None, high=None, kind="number", text=shown)
-
-
-def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float | None, float | None]:
-    """Printed limits as numbers in the figure's unit: (low, high), None where there is none or it is not clear."""
-    low = _limit(figure.low, convention, "low")
-    high = _limit(figure.high, convention, "high")
-    if figure.spec and low is None and high is None:
-        spec = read_number(split_value(figure.spec)[0], convention)
-        if spec is not None and not spec.ambiguous:
-            if spec.bound == "range":
-                return spec.low, spec.high
-            if spec.bound in ("<", "max"):
-                return None, spec.value
-            if spec.bound in (">", "min"):
-                return spec.value, None
-    return low, high
-
-
-def _with_limit_sides(figure: PrintedFigure, convention: Convention) -> PrintedFigure:
-    """A limit of one cell put on the side that it belongs to, as printed; a range in one cell stays whole."""
-    if not figure.spec or figure.low or figure.high:
-        return figure
-    low, high = limit_values(figure, convention)
-    if low is not None and high is None:
-        return replace(figure, low=figure.spec, spec="")
-    return replace(figure, high=figure.spec, spec="") if high is not None and low is None else figure
-
-
-def _limit(text: str, convention: Convention, side: str) -> float | None:
-    number = read_number(split_value(text)[0], convention) if text else None
-    if number is None or number.ambiguous:
-        return None
-    if number.bound == "range":
-        return number.low if side == "low" else number.high
-    return number.value
 
 
 def _query(look: _Look, family: Family | None) -> LabelQuery:
@@ -198,13 +152,16 @@ def _settle(
     sheet: FamilyJudgement,
     sheet_basis: MoistureBasis | None,
     but_some: str,
+    notes: Mapping[str, str],
     convention: Convention,
     specification: bool,
 ) -> Recognised:
     entry = parameters()[match.parameter or ""]
     doubts = [Doubt(concern.flag, concern.reason) for concern in look.printed.doubts]
     if match.state == "doubtful":
-        doubts.append(Doubt("label-doubtful", match.why or f"“{look.printed.label}” could mean something else."))
+        doubts.append(
+            Doubt("label-doubtful", _sentence(match.why or f"“{look.printed.label}” could mean something else."))
+        )
     own = _own_family(look)
     known = _known_units(entry)
     # "mm" in "> 2.5 mm" belongs to the name of the figure and is not its unit.
@@ -216,14 +173,14 @@ def _settle(
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
     doubts += _unit_cell_doubts(look, printed_unit)
-    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, unit)
+    basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, notes, unit)
     doubts += basis_doubts
     number, text, number_doubts = _number(entry, look, specification)
-    doubts += number_doubts
+    doubts += [*number_doubts, *footnote_doubts(look.printed, notes, family)]
     mash = match.mash or (sheet.mash if family == sheet.family else None)
     low, high = (None, None) if specification else limit_values(look.printed, convention)
     return Recognised(
-        printed=_with_limit_sides(look.printed, convention),
+        printed=with_limit_sides(look.printed, convention),
         match=match,
         parameter=at_basis(entry.name, basis),
         number=number,
@@ -330,6 +287,7 @@ def _basis(
     unit: Unit | None,
     sheet_basis: MoistureBasis | None,
     but_some: str,
+    notes: Mapping[str, str],
     code: str | None,
 ) -> tuple[MoistureBasis | None, list[Doubt]]:
     if entry.basis is None or code is None or not needs_basis(entry.name, code):
@@ -337,7 +295,8 @@ def _basis(
     head = split_unit(look.printed.column)[1]
     column = basis_statement(look.printed.column) or (head.basis if head is not None else None)
     section = next((b for b in (basis_statement(text) for text in look.printed.section) if b is not None), None)
-    said = [b for b in (unit.basis if unit is not None else None, match.basis, column) if b is not None]
+    noted = [basis_statement(text) for text in footnotes_of(look.printed, notes)]
+    said = [b for b in (unit.basis if unit is not None else None, match.basis, column, *noted) if b is not None]
     if said:
         if len(set(said)) > 1:
             return said[0], [Doubt("moisture-basis-assumed", "The row names both dry malt and malt as is.")]
@@ -359,9 +318,9 @@ def _basis(
     ]
 
 
-def _sheet_basis(analysis: PrintedAnalysis) -> MoistureBasis | None:
+def _sheet_basis(notes: Sequence[str]) -> MoistureBasis | None:
     """The moisture basis that a note of the sheet gives for all results; None where there is none or two."""
-    said = {basis for basis in (basis_statement(note) for note in analysis.notes if len(note.split()) > 2) if basis}
+    said = {basis for basis in (basis_statement(note) for note in notes if len(note.split()) > 2) if basis}
     return said.pop() if len(said) == 1 else None
 
 
@@ -386,8 +345,9 @@ def _number(entry: Parameter, look: _Look, specification: bool) -> tuple[Number,
         doubts = [] if described else [Doubt("reading-doubtful", f"“{raw}” is not a number.")]
         return number, raw, doubts
     doubts = []
-    if number.ambiguous:
-        doubts.append(Doubt("reading-doubtful", number.why or f"“{raw}” can be read as more than one number."))
+    if number.ambiguous and number.kind != "several":
+        why = _sentence(number.why or f"“{raw}” can be read as more than one number.")
+        doubts.append(Doubt("reading-doubtful", why))
     if number.bound in ("max", "min") and not specification:
         doubts.append(Doubt("reading-doubtful", f"“{raw}” is a limit, not a result."))
     if number.bound == "approx":
@@ -395,3 +355,8 @@ def _number(entry: Parameter, look: _Look, specification: bool) -> tuple[Number,
     if number.kind == "several":
         doubts.append(Doubt("reading-doubtful", f"“{raw}” holds more than one figure."))
     return number, None, doubts
+
+
+def _sentence(text: str) -> str:
+    """A reason as a sentence of its own."""
+    return text[:1].upper() + text[1:] + ("" if text.endswith((".", "!", "?", ".”")) else ".")

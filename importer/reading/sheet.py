@@ -18,7 +18,7 @@ from importer.reading.events import Event
 from importer.reading.letterhead import letterhead_events, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.rows import BatchColumns, table_events
-from importer.reading.surroundings import heading_above, numbers_named, of_other_kind, of_other_number, with_notes
+from importer.reading.surroundings import heading_above, numbers_named, of_other_kind, of_other_number
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 
@@ -123,7 +123,6 @@ def _page_events(
     events += letterhead_events(page, free, events, terms)
     headed = [table for table in tables if table.headed]
     taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
-    events = with_notes(events, lines)
     return events, _Carried(headed[-1] if headed else carried.table, batches, figures), taken
 
 

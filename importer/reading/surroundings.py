@@ -1,27 +1,18 @@
-"""What the text around a table and below it says of its figures: headings of other samples, notes to single results."""
+"""What the text above a table says of its figures: headings of other samples."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
 from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
-from importer.reading.events import Event
-from importer.vocabulary.captions import (
-    basis_statement,
-    document_title,
-    family_statement,
-    looks_like_batch,
-    mash_statement,
-)
+from importer.vocabulary.captions import document_title, looks_like_batch
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
 NEAR = 3.0
 MAX_LINES = 4
-_SIGNED = re.compile(r"^(?P<value>.*\d.*?)\s*(?P<sign>[*†‡§#¹²³⁴⁵]{1,3}|(?<=\s)\(?\d\))$")
 _NUMBERS = ("batch", "order", "certificate")
 
 
@@ -73,23 +64,3 @@ def of_other_number(figure: PrintedFigure, named: dict[str, str], headers: Seque
 
 def _plain(text: str) -> str:
     return re.sub(r"\W+", "", text).casefold()
-
-
-def with_notes(events: Sequence[Event], lines: Sequence[Line]) -> list[Event]:
-    """Figures without the footnote signs behind their values; in doubt where the note says something that matters."""
-    return [_with_note(event, lines) for event in events]
-
-
-def _with_note(event: Event, lines: Sequence[Line]) -> Event:
-    figure = event.figure
-    match = _SIGNED.match(figure.value) if figure is not None else None
-    if figure is None or match is None:
-        return event
-    sign = match["sign"]
-    note = next((line.text for line in lines if line.text.startswith(sign) and len(line.text) > len(sign) + 2), None)
-    if note is None:
-        return event if sign[-1] == ")" else replace(event, figure=replace(figure, value=match["value"]))
-    figure = replace(figure, value=match["value"])
-    if not (basis_statement(note) or family_statement(note) or mash_statement(note)):
-        figure = replace(figure, doubts=(*figure.doubts, Concern("label-doubtful", f"A note says of it: “{note}”.")))
-    return replace(event, figure=figure)

@@ -13,6 +13,7 @@ from importer.vocabulary.statements import (
     basis_statement,
     document_title,
     family_statement,
+    is_harmless_footnote,
     mash_statement,
 )
 
@@ -26,6 +27,7 @@ __all__ = [
     "document_title",
     "family_statement",
     "header_caption",
+    "is_harmless_footnote",
     "looks_like_batch",
     "mash_statement",
 ]

@@ -49,6 +49,7 @@ class _Statements:
     beside: frozenset[str]
     units: frozenset[str]
     mashes: dict[Mash, _Phrases]
+    harmless: _Phrases
 
 
 _TOKEN = re.compile(r"[^\W_]+")
@@ -97,6 +98,7 @@ def _statements() -> _Statements:
                 "congress": _phrases(raw["mash"]["congress"], "mash.congress"),
                 "isothermal-65": _phrases(raw["mash"]["isothermal-65"], "mash.isothermal-65"),
             },
+            harmless=_phrases(raw["footnote"]["harmless"], "footnote.harmless"),
         )
     except (KeyError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/statements.toml: {fault}") from fault
@@ -243,3 +245,9 @@ def mash_statement(text: str) -> Mash | None:
     words = _tokens(text)
     named = [mash for mash, phrases in _statements().mashes.items() if _first(phrases, words, text) >= 0]
     return named[0] if len(named) == 1 else None
+
+
+@lru_cache(maxsize=1024)
+def is_harmless_footnote(text: str) -> bool:
+    """True for a footnote that changes nothing about the result that it belongs to: of accreditation, say."""
+    return bool(text) and len(text) <= LONGEST_NOTE and _first(_statements().harmless, _tokens(text), text) >= 0

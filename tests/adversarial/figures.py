@@ -103,6 +103,42 @@ Total protein ** | % | 10.5
 )
 
 sheet(
+    "footnote-of-one-row",
+    "Only the extract is as is, as its star says; the protein is dry.",
+    """
+# Certificate of Analysis
+Pilsner malt   Batch: N8119    Methods: EBC
+
+Parameter | Unit | Result
+Moisture | % | 4.3
+Extract fine grind * | % | 77.9
+Total protein | % | 10.5
+Total nitrogen | % | 1.68
+
+~ * as is
+""",
+    truth("N8119", moisture="4.3", extract_fine_as_is="77.9", total_protein="10.5", total_nitrogen="1.68"),
+)
+
+sheet(
+    "footnote-of-accreditation",
+    "A star behind most results says that the method is accredited: nothing to look at.",
+    """
+# Certificate of Analysis
+Pilsner malt   Batch: N8120    Methods: EBC
+
+Parameter | Unit | Result
+Moisture | % | 4.3*
+Extract fine grind, dry | % | 81.4*
+Total protein, dry | % | 10.5*
+Friability | % | 86
+
+~ * accredited method according to ISO 17025
+""",
+    truth("N8120", moisture="4.3", extract_fine_dry="81.4", total_protein="10.5", friability="86"),
+)
+
+sheet(
     "footnote-takes-the-result-back",
     "A star says that the result is the one of the supplier's barley, not measured in this malt.",
     """

@@ -307,3 +307,20 @@ def test_fake_bold_and_raised_footnotes_lie_on_nothing() -> None:
         canvas.drawString(300.5, 704, "1)")
 
     assert _read(_make(draw)).marred == ()
+
+
+def test_white_and_outlying_text_is_not_read_sideways_either() -> None:
+    def draw(canvas: Canvas) -> None:
+        _table(canvas)
+        for x, grey, text in ((500, 0.0, "seen"), (520, 1.0, "white"), (900, 0.0, "outside")):
+            canvas.saveState()
+            canvas.translate(x, 400)
+            canvas.rotate(90)
+            canvas.setFillGray(grey)
+            canvas.drawString(0, 0, text)
+            canvas.restoreState()
+
+    page = _read(_make(draw))
+    assert "seen" in {word.text for word in page.words}
+    assert not {"white", "outside"} & {word.text for word in page.words}
+    assert {"white", "outside"} <= {word.text for word in page.hidden}

@@ -1,0 +1,1 @@
+"""Input by chance, bounded so that it runs with the other tests."""
