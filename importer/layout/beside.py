@@ -49,8 +49,9 @@ def _block(
         if cells:
             found.append((i, _line(cells, lines[i])))
     texts = [cell.text for _, line in found for cell in line.cells]
-    captions, labels = sum(_is_caption(text, terms) for text in texts), sum(terms.is_label(text) for text in texts)
-    if captions < CAPTIONS or labels >= captions or all(len(line.cells) == len(lines[i].cells) for i, line in found):
+    captions = sum(_is_caption(text, terms) for text in texts)
+    others = sum(terms.is_label(text) or terms.is_value(text) for text in texts)
+    if captions < CAPTIONS or others > captions or all(len(line.cells) == len(lines[i].cells) for i, line in found):
         return []
     # The block may begin above the head of the table.
     for i in range(first - 1, -1, -1):

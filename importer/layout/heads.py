@@ -98,8 +98,8 @@ def _is_captioned(line: Line, terms: Terms) -> bool:
 
 
 def _looks_like_batches(line: Line, terms: Terms) -> bool:
-    first = terms.roles(line.cells[0].text)
-    return "label" in first and not any(
+    first = line.cells[0].text
+    return ("label" in terms.roles(first) or terms.caption(first) == "batch") and not any(
         terms.is_unit(cell.text) for cell in line.cells[1:] if not terms.roles(cell.text)
     )
 
@@ -122,7 +122,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     gap = line.box.top - near.box.bottom if below else near.box.top - line.box.bottom
     if gap > HEAD_GAP * line.em:
         return False
-    if _is_captioned(line, terms):
+    if _is_captioned(line, terms) or (not below and _is_entry_row(line, terms)):
         return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
     if values and any(not terms.is_unit(cell.text) for cell in values):
@@ -149,6 +149,17 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
             and (len(line.cells) > 1 or (_stands_under(line.cells[0], core[:]) and gap < 0.4 * line.em))
         )
     return len(line.cells) > 1 or (bool(terms.roles(line.cells[0].text)) and _stands_under(line.cells[0], core))
+
+
+def _is_entry_row(line: Line, terms: Terms) -> bool:
+    """True for a caption and its entries of several columns ("Lot  24-1174  24-1175"), which are rows of the table."""
+    first, *rest = line.cells
+    key = terms.caption(first.text.rstrip(": "))
+    return (
+        len(rest) > 1
+        and key not in (None, "ignore")
+        and not any(terms.roles(cell.text) or terms.caption(cell.text) for cell in rest)
+    )
 
 
 def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:

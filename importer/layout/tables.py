@@ -121,7 +121,9 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
         spans = cut_spans(river_spans(valued, em), borders)
     spans = _with_heads(spans, head.cells, valued)
     columns = _columns(spans, head.cells, terms)
-    table = _fill(lines, start, end, columns, page, terms, ruled, em, headed=True)
+    # Batch numbers, dates and malts of the columns may stand above their heads.
+    above = _captions_above(lines, head.first, set(), terms)
+    table = _fill(lines, [*above, *range(start, end)], columns, page, terms, ruled, em, headed=True)
     return replace(table, head_line=head.first) if table is not None else None
 
 
@@ -170,8 +172,7 @@ def _columns(spans: Sequence[Span], heads: Sequence[HeadCell], terms: Terms) -> 
 
 def _fill(
     lines: Sequence[Line],
-    start: int,
-    end: int,
+    indices: Sequence[int],
     columns: tuple[Column, ...],
     page: Page,
     terms: Terms,
@@ -184,7 +185,8 @@ def _fill(
     kept: list[tuple[int, Line, dict[int, Cell]]] = []
     last_bottom: float | None = None
     usual = 2.2 * em
-    for i in range(start, end):
+    start = indices[0]
+    for i in indices:
         line = lines[i]
         if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):
             break
@@ -217,7 +219,7 @@ def _carry_on(lines: Sequence[Line], page: Page, terms: Terms, carried: Table) -
         start += 1
     if start >= len(lines):
         return None
-    return _fill(lines, start, len(lines), carried.columns, page, terms, carried.ruled, carried.em, headed=True)
+    return _fill(lines, range(start, len(lines)), carried.columns, page, terms, carried.ruled, carried.em, headed=True)
 
 
 def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: Terms) -> list[Table]:
@@ -335,4 +337,4 @@ def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Term
     if len(spans) < 2:
         return None
     columns = tuple(Column(span, "", ()) for span in spans)
-    return _fill(lines, run[0], run[-1] + 1, columns, page, terms, ruled, em, headed=False)
+    return _fill(lines, range(run[0], run[-1] + 1), columns, page, terms, ruled, em, headed=False)

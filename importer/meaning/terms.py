@@ -46,9 +46,14 @@ class SheetTerms:
         return found is not None and found[1] >= SURE_CAPTION
 
 
+def _is_letter(text: str) -> bool:
+    """True for a lone letter, which names a sample ("A", "B") or stands for too many words to tell."""
+    return len(text.strip(" .:")) == 1 and text.strip(" .:").isalpha() and text.isascii()
+
+
 @lru_cache(maxsize=8192)
 def _roles(text: str) -> tuple[str, ...]:
-    if len(text) > MAX_LABEL or _is_value(text):
+    if len(text) > MAX_LABEL or _is_value(text) or _is_letter(text):
         return ()
     return tuple(column_roles(text))
 
@@ -79,7 +84,7 @@ def _is_value(text: str) -> bool:
 
 @lru_cache(maxsize=8192)
 def _caption(text: str) -> tuple[str, float] | None:
-    if not text or len(text) > MAX_LABEL:
+    if not text or len(text) > MAX_LABEL or _is_letter(text):
         return None
     found = header_caption(text)
     if found is None or found[1] < CAPTION_SCORE:

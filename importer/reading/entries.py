@@ -49,9 +49,15 @@ def header_event(
     fits = _fits(key, text)
     if not text.strip(" -–—_.") or fits is False or (fits is None and _is_other(text, terms)):
         return None, step
-    sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption)
+    sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not _has_rival(key, pieces, at + step)
     entry = PrintedHeader(key, caption, text, line.page, value.box, sure=sure, confidence=value.confidence)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _has_rival(key: str, pieces: Sequence[Piece], at: int) -> bool:
+    """True where what follows an entry could be its entry as well: the same of several batches."""
+    following = pieces[at] if at < len(pieces) else None
+    return following is not None and not following.colon and _fits(key, following.text) is True
 
 
 def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None, int]:

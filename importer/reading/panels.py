@@ -127,6 +127,9 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
         return (content,)
     if names == ("label",) and content == "value":
         return (content,)
+    if content == "label" and set(names) <= {"number", "remark", "method", "precision", "date"}:
+        # "Batch no." over the names heads the batch numbers to its right.
+        return ("label",)
     if names == ("date",) and content == "value":
         # "Analysed" heads the result of some sheets and the day of others.
         return ("result",)

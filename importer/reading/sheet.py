@@ -15,6 +15,7 @@ from importer.layout.transposed import find_transposed
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.events import Event
+from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.rows import BatchColumns, table_events
@@ -110,7 +111,7 @@ def _page_events(
     titles = page_titles(page, rest, terms)
     figures = carried.figures
     for table in tables:
-        found, batches = table_events(table, page, terms, batches, titles)
+        found, batches = table_events(table, page, terms, batches, titles, batches_by_head(table, rest))
         if found:
             first = min(table.lines) if table.head_line is None else table.head_line
             events += _under(heading_above(rest, first, consumed), found, terms) if figures else found
@@ -236,7 +237,9 @@ def _analysis(
     limits: list[PrintedFigure] = [
         event.figure for event in [*figures, *common] if event.figure is not None and event.limits_only
     ]
-    headers = _headers([*own, *shared])
+    # What a column says of its batch counts more than what the sheet says of all.
+    said = {event.header.key for event in own if event.header is not None}
+    headers = _headers([*own, *[e for e in shared if e.header is None or e.header.key not in said]])
     batch = any(entry.key == "batch" for entry in headers)
     specification = not results and bool(limits)
     if not specification and not batch and results:
