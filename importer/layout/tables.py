@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from statistics import median
 
 from importer.layout.grid import (
@@ -185,7 +186,8 @@ def _fill(
     kept: list[tuple[int, Line, dict[int, Cell]]] = []
     last_bottom: float | None = None
     usual = 2.2 * em
-    start = indices[0]
+    # The lines of entries above a head are rows; the head itself heads no entries of the line below it.
+    start = next((b for a, b in pairwise(indices) if b > a + 1), indices[0])
     for i in indices:
         line = lines[i]
         if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):

@@ -14,6 +14,7 @@ from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.reading.batch_rows import batch_row_events, lanes_of
+from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
 from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, page_titles
@@ -122,6 +123,7 @@ def _page_events(
         events += free_events(block, frozenset(), page, terms)
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += letterhead_events(page, free, events, terms)
+    events = with_lanes(events)
     headed = [table for table in tables if table.headed]
     taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
     return events, _Carried(headed[-1] if headed else carried.table, batches, figures), taken
