@@ -179,6 +179,9 @@ def _sieve(found: list[Token], sieves: list[int], ideas: dict[int, Ideas], every
     if len(names) == 2:
         return _pair(names, between, ideas, low, high, over and under, "BETWEEN" in every)
     name = names[0].replace(".", "")
+    if not (over or under) and _text(found, low - 1) == "+" and low in (1, 2) and found[0].kind != "number":
+        # "+ 2.8 mm", "Sieve + 2.8 mm": what is larger.
+        over = True
     if over == under:
         return f"BARE_{name}"
     if over:
