@@ -139,6 +139,24 @@ def test_conditions_of_the_method_change_nothing(label: str, unit: str, paramete
     assert sure(ask(label, unit)) == parameter
 
 
+@pytest.mark.parametrize(
+    "method",
+    [
+        "EBC 4.2",
+        "MEBAK R-110.40.020 [2016-03]",
+        "PN-A-79083",
+        "NF V03-707",
+        "SOP 12",
+        "interní metoda",
+        "in-house",
+        "n = 2",
+    ],
+)
+def test_the_method_beside_a_label_changes_nothing(method: str) -> None:
+    assert sure(ask(f"Moisture ({method})", "%", 4.2)) == "moisture"
+    assert sure(ask(f"Viscosité du moût\n{method}", "mPa·s", 1.52)) == "viscosity"
+
+
 @pytest.mark.parametrize("label", ["Titratable acidity, pH 8.2", "Acidity to pH 7", "Säure bis pH 7,0"])
 def test_the_end_point_of_a_titration_is_no_ph_of_the_wort(label: str) -> None:
     assert ask(label, None, 6.0).parameter is None
