@@ -53,6 +53,9 @@ def measures(found: list[Token], spans: list[Span]) -> Measures:
     at: dict[int, Ideas] = {}
     used: set[int] = set()
     rest = [i for i in numbers if not _wavelength(found, i, used) and not _end_point(found, i, ideas, at, used)]
+    if any("ACROSPIRE" in said for said in ideas.values()):
+        # "Acrospire 3/4 – 1": the share of the grains of one length.
+        at.update((i, frozenset(("LENGTH_CLASS",))) for i in rest)
     rest = [i for i in rest if not _temperature(found, i, ideas, at, used)]
     rest = [i for i in rest if not _inches(found, i, at, used)]
     _millimetres(found, rest, ideas, at, used)
