@@ -10,16 +10,20 @@ from importer.vocabulary.text import fold, tokens
 from importer.vocabulary.units import Unit, parse_unit
 
 _GROUP = re.compile(r"[(\[]([^()\[\]]{2,40})[)\]]")
+_REPEATS = re.compile(r"[(\[]?\bn\s?=\s?\d{1,2}\b[)\]]?")
+"""Number of determinations: "(n = 2)"."""
 _LIMITS: Ideas = frozenset({"LIMIT_MAX", "LIMIT_MIN", "MIN"})
 _BOUNDS = "<>≤≥±"
 
 
 def without_limits(text: str) -> tuple[str, Unit | None]:
     """The label without brackets that hold a limit (numbers with a limit word, a sign or a range, and a unit at most),
-    and that unit.
+    and that unit; without the number of determinations.
 
     Sizes of sieves and mills stay ("(2.5 – 2.8 mm)"), and so does a number by itself ("(65 °C)").
     """
+    if "=" in text:
+        text = _REPEATS.sub(" ", text)
     if "(" not in text and "[" not in text:
         return text, None
     units: list[Unit] = []

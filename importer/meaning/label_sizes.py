@@ -69,6 +69,9 @@ def measures(found: list[Token], spans: list[Span]) -> Measures:
     used: set[int] = set()
     rest = [i for i in numbers if not _strength(found, i, ideas, at, used)]
     rest = [i for i in rest if not _wavelength(found, i, used) and not _end_point(found, i, ideas, at, used)]
+    if any("ACROSPIRE" in said for said in ideas.values()):
+        # "Acrospire 3/4 – 1": the share of the grains of one length.
+        at.update((i, frozenset(("LENGTH_CLASS",))) for i in rest)
     rest = [i for i in rest if not _temperature(found, i, ideas, at, used)]
     rest = [i for i in rest if not _inches(found, i, at, used)]
     _millimetres(found, rest, ideas, at, used)
@@ -220,6 +223,9 @@ def _sieve(found: list[Token], sieves: list[int], ideas: dict[int, Ideas], every
     if len(names) == 2:
         return _pair(names, between, ideas, low, high, over and under, "BETWEEN" in every)
     name = names[0].replace(".", "")
+    if not (over or under) and _text(found, low - 1) == "+" and low in (1, 2) and found[0].kind != "number":
+        # "+ 2.8 mm", "Sieve + 2.8 mm": what is larger.
+        over = True
     if over == under:
         return f"BARE_{name}"
     if over:

@@ -136,7 +136,8 @@ def _rivalry(named: list[Candidate], every: list[Candidate]) -> str:
     if best.rule.default and best.fit == second.fit and not best.against:
         return ""
     if second.rule.doubt and not best.rule.doubt and not best.against and best.rule.needs == second.rule.needs:
-        return ""
+        # Where values decide between the two, a missing value decides nothing.
+        return "" if best.rule.ordinary is None else f"it may be {_title(best)} or {_title(second)}"
     return f"it may be {_title(best)} or {_title(second)}"
 
 

@@ -76,9 +76,9 @@ class Wording:
 
 
 _METHOD = re.compile(
-    r"[\[(]?\b(?:Analytica[\s-]*)?(?P<body>EBC|MEBAK|ASBC|IoB|IOB|IBD|ISO|DIN|AOAC|ICC|EN|PN|[ČC]SN|GOST|ГОСТ|NEN|NF|UNE|UNI)"
+    r"[\[(]?\b(?:Analytica[\s-]*)?(?P<body>EBC|MEBAK|ASBC|IoB|IOB|IBD|ISO|DIN|AOAC|ICC|EN|PN|[ČC]SN|GOST|ГОСТ|NEN|NF|UNE|UNI|SOP)"
     r"(?:[\s,:/-]*(?:method|methode|m[ée]thode|metoda|m[ée]todo|metodo|norm|analytica|band|vol|nr|no|Malt|Wort|R|EN|ISO))*"
-    r"[\s.,:#-]*(?:[IV]{1,3}[\s,]+)?(?:R-)?\d+(?:[.\-]\d+[a-z]?)*\b[\])]?",
+    r"[\s.,:#-]*(?:[IV]{1,3}[\s,]+)?(?:R-|(?<=PN-)[A-Z]-|(?<=NF )[A-Z])?\d+(?:[.\-]\d+[a-z]?)*\b[\])]?",
 )
 
 
