@@ -25,7 +25,11 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("worker",),
     ("guard",),
     ("store",),
+    ("deciding",),
+    ("telling",),
     ("commands",),
+    ("cli_options",),
+    ("cli_deciding",),
     ("cli",),
     ("__main__",),
 )

@@ -19,7 +19,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from importer.deciding.compare import Held, setting_of
-from importer.deciding.files import Entry, FileFault, read_toml
+from importer.deciding.files import Entry, OwnFileError, read_toml
 from importer.deciding.ground import Reading, figures_of, ground_of, ground_title, header, readings
 from importer.deciding.precision import scatter
 from importer.deciding.results import AgainstLimit
@@ -50,7 +50,10 @@ class Limit:
 
     def told(self) -> str:
         """As a brewer would say it."""
-        ends = [f"min {self.low:g}" if self.low is not None else "", f"max {self.high:g}" if self.high is not None else ""]
+        ends = [
+            f"min {self.low:g}" if self.low is not None else "",
+            f"max {self.high:g}" if self.high is not None else "",
+        ]
         on = f" ({self.family})" if self.parameter.depends_on == "mash" else ""
         on = " (65 °C mash)" if self.mash == "isothermal-65" and self.family != "IoB" else on
         return f"{' and '.join(end for end in ends if end)} {self.unit}{on}".strip()
@@ -67,17 +70,17 @@ class Agreement:
 
 
 def read_agreed(path: Path) -> tuple[Agreement, ...]:
-    """The agreements of a file. Raises FileFault, which says where it is wrong and what would be right."""
+    """The agreements of a file. Raises OwnFileError, which says where it is wrong and what would be right."""
     whole = Entry(read_toml(path), path.name)
     whole.only(["agreed"])
     found = tuple(_agreement(entry) for entry in whole.tables("agreed"))
     if not found:
-        raise FileFault(f"{path.name} has no [[agreed]] entry.")
+        raise OwnFileError(f"{path.name} has no [[agreed]] entry.")
     seen: dict[tuple[str | None, str | None], Agreement] = {}
     for agreement in found:
         twice = seen.setdefault((key(agreement.supplier), key(agreement.malt)), agreement)
         if twice is not agreement:
-            raise FileFault(f"{agreement.where}: {agreement.malt} of this supplier stands in {twice.where} already.")
+            raise OwnFileError(f"{agreement.where}: {agreement.malt} of this supplier stands in {twice.where} already.")
     return found
 
 
@@ -300,4 +303,3 @@ def _placed(
 
 def _short(value: float) -> str:
     return f"{value:.3g}"
-

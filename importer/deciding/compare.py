@@ -79,7 +79,7 @@ Column = dict[Ground, Held]
 
 
 def held_by_ground(analysis: Analysis) -> Column:
-    """The figures of an analysis by what they stand on. Where one ground has two different figures, both are in doubt."""
+    """The figures of an analysis by what they stand on. Two different figures on one ground are both in doubt."""
     column: Column = {}
     for figure in figures_of(analysis):
         ground = ground_of(figure.parameter, figure.unit or "", figure.family, mash_of(figure, analysis))
@@ -96,8 +96,13 @@ def _content(figure: Figure) -> tuple[object, ...]:
     return figure.value, figure.bound, figure.range, figure.text
 
 
-def rows_of(columns: Sequence[Column], basis: Family) -> tuple[tuple[Row, ...], tuple[Residue, ...]]:
-    """A row for each ground that any column has, in the order of the dictionary; residues apart."""
+def rows_of(
+    columns: Sequence[Column], basis: Family, *, first_is_reference: bool = True
+) -> tuple[tuple[Row, ...], tuple[Residue, ...]]:
+    """A row for each ground that any column has, in the order of the dictionary; residues apart.
+
+    Differences are those of each column from the first that has the figure, or of the first from each of the others.
+    """
     order = {name: number for number, name in enumerate(parameters())}
     grounds = list(dict.fromkeys(ground for column in columns for ground in column))
     grounds.sort(key=lambda ground: order.get(ground.parameter, len(order)))
@@ -111,13 +116,31 @@ def rows_of(columns: Sequence[Column], basis: Family) -> tuple[tuple[Row, ...], 
         if entry is not None and entry.food_safety:
             residues.append(Residue(parameter=ground.parameter, title=title, cells=cells))
             continue
-        first, *others = held
-        differences = [None, *(difference(first, other) if first and other else None for other in others)]
-        own = next((cell.ground for cell in cells if cell), "")
+        differences = _from_first(held) if first_is_reference else _of_first(held)
+        first = next(number for number, one in enumerate(held) if one)
         rows.append(
-            Row(parameter=ground.parameter, title=title, ground=own, cells=cells, differences=tuple(differences))
+            Row(
+                parameter=ground.parameter,
+                title=title,
+                ground=next(cell.ground for cell in cells if cell),
+                cells=cells,
+                differences=tuple(differences),
+                reference=first if first_is_reference else 0,
+            )
         )
     return tuple(rows), tuple(residues)
+
+
+def _from_first(held: Sequence[Held | None]) -> list[Difference | None]:
+    """Each against the first that has the figure."""
+    reference = next(one for one in held if one)
+    return [difference(reference, one) if one and one is not reference else None for one in held]
+
+
+def _of_first(held: Sequence[Held | None]) -> list[Difference | None]:
+    """The first against each of the others."""
+    first, *others = held
+    return [None, *(difference(other, first) if first and other else None for other in others)]
 
 
 def shown(held: Held, basis: Family) -> Shown:
@@ -187,10 +210,10 @@ def _judge(reference: Held, other: Held, ours: Reading, theirs: Reading) -> Diff
     estimates = [reading for reading in (ours, theirs) if reading.estimated]
     if any(reading.spread is None for reading in estimates):
         words = f"{told}, but one is an estimate whose spread is not known"
-        return Difference(verdict="not-said", words=words, **common)  # type: ignore[arg-type]
+        return Difference(verdict="not-said", words=words, **common)
     if found is None and not estimates:
         words = f"{told}; no precision of the method is known to judge it by"
-        return Difference(verdict="not-said", words=words, **common)  # type: ignore[arg-type]
+        return Difference(verdict="not-said", words=words, **common)
     return _against(gap, told, found, estimates, common)
 
 
@@ -214,7 +237,7 @@ def _against(
         words=words,
         formula=formula,
         source=found.source if found else "the relation's own spread",
-        **common,  # type: ignore[arg-type]
+        **common,
     )
 
 
@@ -224,7 +247,9 @@ def _middle(ours: Reading, theirs: Reading) -> Reading:
 
 
 def _on(reading: Reading) -> str:
-    return f"compared on {reading.family} in {reading.ground.unit}, before the estimate" if not reading.estimated else ""
+    return (
+        f"compared on {reading.family} in {reading.ground.unit}, before the estimate" if not reading.estimated else ""
+    )
 
 
 def _signed(gap: float, reading: Reading) -> str:

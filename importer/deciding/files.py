@@ -16,27 +16,28 @@ from importer.vocabulary.parameters import Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit
 
 MOST_BYTES = 1_000_000
+_FEW = 20
 
 
-class FileFault(DataError):
+class OwnFileError(DataError):
     """A file of the brewer's own that cannot be used; the message says where and what would be right."""
 
 
 def read_toml(path: Path) -> dict[str, Any]:
-    """The file as a table. Raises FileFault."""
+    """The file as a table. Raises OwnFileError."""
     try:
         if not path.is_file():
-            raise FileFault(f"{path}: there is no such file.")
+            raise OwnFileError(f"{path}: there is no such file.")
         if path.stat().st_size > MOST_BYTES:
-            raise FileFault(f"{path} is too large: more than {MOST_BYTES // 1000} kB.")
+            raise OwnFileError(f"{path} is too large: more than {MOST_BYTES // 1000} kB.")
         return tomllib.loads(path.read_bytes().decode("utf-8-sig"))
     except OSError as error:
-        raise FileFault(f"{path} cannot be read: {error.strerror or error}.") from None
+        raise OwnFileError(f"{path} cannot be read: {error.strerror or error}.") from None
     except UnicodeDecodeError:
-        raise FileFault(f"{path} is not UTF-8 text. Save it as UTF-8.") from None
+        raise OwnFileError(f"{path} is not UTF-8 text. Save it as UTF-8.") from None
     except (tomllib.TOMLDecodeError, RecursionError) as error:
         hint = " A number has a decimal point, a text stands in quotes."
-        raise FileFault(f"{path} is not valid TOML: {error or 'too deep'}.{hint}") from None
+        raise OwnFileError(f"{path} is not valid TOML: {error or 'too deep'}.{hint}") from None
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,9 +47,9 @@ class Entry:
     raw: dict[str, Any]
     where: str
 
-    def fault(self, message: str) -> FileFault:
+    def fault(self, message: str) -> OwnFileError:
         """An error that says where."""
-        return FileFault(f"{self.where}: {message}")
+        return OwnFileError(f"{self.where}: {message}")
 
     def only(self, keys: Iterable[str]) -> None:
         """Refuses keys that are not known, with the nearest that are."""
@@ -140,5 +141,8 @@ class Entry:
 
 
 def _suggest(name: str, known: Iterable[str]) -> str:
-    near = difflib.get_close_matches(name.casefold(), list(known), 1, 0.6)
-    return f" Did you mean {near[0]!r}?" if near else f" Known are: {', '.join(known)}." if len(list(known)) < 20 else ""
+    names = list(known)
+    near = difflib.get_close_matches(name.casefold(), names, 1, 0.6)
+    if near:
+        return f" Did you mean {near[0]!r}?"
+    return f" Known are: {', '.join(names)}." if len(names) < _FEW else ""

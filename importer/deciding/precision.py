@@ -91,7 +91,9 @@ def scatter(reading: Reading, setting: Setting, *, mean_of: int = 1, method: str
         if mean_of > 1:
             formula += f", against a mean of {mean_of}: × √((1 + 1 ÷ {mean_of}) ÷ 2)"
         return Scatter(between_months(r, big, mean_of), formula, f"{source}; {source_text('between-months')}", outside)
-    formula = f"R = {big:.3g}" if mean_of == 1 else f"√(R² − r²(1 − 1 ÷ 2 − 1 ÷ {2 * mean_of})), r = {r:.3g}, R = {big:.3g}"
+    formula = f"R = {big:.3g}"
+    if mean_of > 1:
+        formula = f"√(R² − r²(1 − 1 ÷ 2 − 1 ÷ {2 * mean_of})), r = {r:.3g}, R = {big:.3g}"
     allowance = critical_difference_two_laboratories(r, big, 1, mean_of)
     return Scatter(allowance, formula, f"{source}; {source_text('iso-5725')}", outside)
 

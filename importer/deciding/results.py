@@ -59,13 +59,14 @@ class Difference(Model):
 
 
 class Row(Model):
-    """One parameter on one ground: a cell for each analysis, and each against the first (None for that one)."""
+    """One parameter on one ground: a cell for each column, and each against the column ``reference`` (from 0)."""
 
     parameter: str
     title: str
     ground: str = ""
     cells: tuple[Shown | None, ...]
     differences: tuple[Difference | None, ...]
+    reference: int = 0
 
 
 class Residue(Model):
