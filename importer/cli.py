@@ -20,9 +20,12 @@ from importer.cli_options import (
     IncludeReview,
     JsonFile,
     NoEstimates,
+    ParquetFile,
+    Pins,
     PrintJson,
     RatioOption,
     RatioRule,
+    RecipeFile,
     StoreFolder,
     Strict,
     TimeLimit,
@@ -206,8 +209,11 @@ def export(
     ratio_rule: RatioOption = RatioRule.PUBLISHED,
     strict: Strict = False,
     include_review: IncludeReview = False,
+    parquet_file: ParquetFile = None,
+    recipe_file: RecipeFile = None,
+    pins: Pins = None,
 ) -> None:
-    """Write stored analyses as JSON or CSV.
+    """Write stored analyses as JSON, CSV or Parquet, or the malts in use for a recipe tool.
 
     Without an output a table is printed. A day is that of the analysis where the sheet tells it.
     """
@@ -227,9 +233,10 @@ def export(
             ratio_rule=ratio_rule.value,
             strict=strict,
             include_review=include_review,
+            parquet=parquet_file,
         )
         wanted = Wanted(supplier, malt, batch, first_day, last_day, superseded)
-        return command.export(command.Request(wanted, target, store, since_last))
+        return command.export(command.Request(wanted, target, store, since_last, recipe_file, tuple(pins or ())))
 
     run(request)
 

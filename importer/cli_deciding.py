@@ -59,7 +59,24 @@ def compare(
     run(lambda: command.compare(request))
 
 
+def serve(
+    store: StoreFolder = None,
+    port: Annotated[
+        int, typer.Option("--port", metavar="NUMBER", min=0, max=65535, help="Answer on this port; 0 takes a free one.")
+    ] = 8642,
+) -> None:
+    """Answer spreadsheets and scripts over HTTP.
+
+    Gives the malts in use and the stored analyses, to be read only and on this machine only; see /openapi.json.
+    """
+    from importer.commands import serve as command
+    from importer.commands.run import run
+
+    run(lambda: command.serve(store, port))
+
+
 def add_commands(app: typer.Typer) -> None:
     """Adds the commands of this module to the command line."""
     app.command(epilog="Example: onebasis batch Q4163 --agreed agreed.toml --recipe-lines bitter.toml")(batch)
     app.command(epilog="Example: onebasis compare Q4127 Q4163")(compare)
+    app.command(epilog="Example: onebasis serve --port 8642")(serve)

@@ -49,6 +49,18 @@ WideFile = Annotated[
     str | None,
     typer.Option("--wide", metavar="FILE", help="Write CSV (UTF-8), one row an analysis; - is standard output."),
 ]
+ParquetFile = Annotated[
+    str | None,
+    typer.Option("--parquet", metavar="FILE", help="Write Parquet, one row a figure; - is standard output."),
+]
+RecipeFile = Annotated[
+    str | None,
+    typer.Option("--recipe", metavar="FILE", help="Write the malts in use for a recipe tool: CSV, and JSON beside it."),
+]
+Pins = Annotated[
+    list[str] | None,
+    typer.Option("--pin", metavar="MALT=BATCH", help="With --recipe, use this batch of a malt; may be repeated."),
+]
 IncludeReview = Annotated[
     bool, typer.Option("--include-review", help="In --wide, fill in figures that need review as well.")
 ]

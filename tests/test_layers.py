@@ -27,6 +27,7 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("store",),
     ("deciding",),
     ("telling",),
+    ("serving",),
     ("commands",),
     ("cli_options",),
     ("cli_deciding",),

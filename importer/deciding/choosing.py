@@ -45,22 +45,25 @@ def harvest_change(analysis: Analysis, before: Analysis | None) -> str:
 
 
 def in_use(analyses: Sequence[Analysis], pins: Mapping[str, str] | None = None) -> dict[MaltKey, Analysis]:
-    """For each malt of a supplier the latest batch without anything in review, or the one that is pinned.
+    """For each malt of a supplier the latest batch without anything in review, or the one that is pinned (see below).
 
-    ``pins`` gives a batch number (or an id) for a malt; it may be written ``supplier/malt`` where two suppliers have a
-    malt of one name. Raises ValueError where a pin names a malt or a batch that is not there.
+    Raises ValueError where a pin names a malt or a batch that is not there.
     """
     found: dict[MaltKey, Analysis] = {}
     for analysis in analyses:
         own = malt_key(analysis)
         if own is not None and analysis.kind == "batch" and analysis.state == "accepted":
             found[own] = analysis
-    for malt, batch in (pins or {}).items():
-        chosen = _pinned(analyses, malt, batch)
-        own = malt_key(chosen)
-        assert own is not None
-        found[own] = chosen
-    return dict(sorted(found.items()))
+    return dict(sorted((found | pinned(analyses, pins or {})).items()))
+
+
+def pinned(analyses: Sequence[Analysis], pins: Mapping[str, str]) -> dict[MaltKey, Analysis]:
+    """The batches that ``pins`` name: a batch number or an id for a malt, which may be written ``supplier/malt``.
+
+    Raises ValueError where a pin names a malt or a batch that is not there, or leaves the supplier open.
+    """
+    chosen = (_pinned(analyses, malt, batch) for malt, batch in pins.items())
+    return {own: analysis for analysis in chosen if (own := malt_key(analysis)) is not None}
 
 
 def _pinned(analyses: Sequence[Analysis], malt: str, batch: str) -> Analysis:

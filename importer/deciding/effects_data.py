@@ -17,10 +17,8 @@ from importer.vocabulary.parameters import parameters
 
 FILE = "mappings/effects.toml"
 _T = TypeVar("_T")
-_KEYS = frozenset(
-    ("subject", "parameter", "unit", "family", "mash", "below", "above", "classes", "not_classes")
-    + ("low", "high", "source", "low_source", "high_source")
-)
+_WHERE = frozenset({"subject", "parameter", "unit", "family", "mash", "below", "above", "classes", "not_classes"})
+_KEYS = _WHERE | {"low", "high", "source", "low_source", "high_source"}
 
 
 @dataclass(frozen=True, slots=True)
