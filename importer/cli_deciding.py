@@ -59,6 +59,29 @@ def compare(
     run(lambda: command.compare(request))
 
 
+def report(
+    scope: Annotated[
+        list[str], typer.Argument(metavar="MALT|SUPPLIER|YEAR", help="A year, a malt or a supplier; several narrow it.")
+    ],
+    html: Annotated[Path, typer.Option("--html", metavar="FILE", help="Write the page to this file.")],
+    agreed: Agreed = None,
+    deliveries: Annotated[
+        Path | None, typer.Option("--deliveries", metavar="FILE", help="What was delivered, as CSV; see README.")
+    ] = None,
+    store: StoreFolder = None,
+) -> None:
+    """Write a report as one page of HTML.
+
+    Trends with agreed limits and the scatter of the methods, what was outside of what was agreed, worded for the
+    supplier and with its place on the sheet, and deliveries without a certificate. Print it from a browser.
+    """
+    from importer.commands import report as command
+    from importer.commands.run import run
+
+    request = command.Request(tuple(scope), html, store, agreed, deliveries)
+    run(lambda: command.report(request))
+
+
 def serve(
     store: StoreFolder = None,
     port: Annotated[
@@ -80,3 +103,4 @@ def add_commands(app: typer.Typer) -> None:
     app.command(epilog="Example: onebasis batch Q4163 --agreed agreed.toml --recipe-lines bitter.toml")(batch)
     app.command(epilog="Example: onebasis compare Q4127 Q4163")(compare)
     app.command(epilog="Example: onebasis serve --port 8642")(serve)
+    app.command(epilog="Example: onebasis report 2025 --html 2025.html --agreed agreed.toml")(report)

@@ -296,8 +296,8 @@ def _placed(
     found = scatter(reading, setting_of(held, held))
     small = found is not None and over <= found.allowance
     words = f"outside what was agreed by {_short(over)} {reading.ground.unit}"
-    if small:
-        words += ", no more than the method's own scatter"
+    if found is not None:
+        words += f", {'no more' if small else 'more'} than the method's own scatter (±{found.allowance:.2g})"
     return _said(limit, "outside", words, within_scatter=small, **place)
 
 

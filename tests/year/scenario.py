@@ -1,4 +1,4 @@
-"""The year of Wren & Anvil Brewery: six malts of four maltsters, a delivery of each every two weeks. All of it invented.
+"""The year of Wren & Anvil Brewery: six malts of four maltsters, a delivery of each every two weeks. All invented.
 
 Three batches are bad, one certificate is issued again because a figure was typed wrongly, one sheet is filed twice, and
 two batches come without a sheet. The harvest changes in September.

@@ -1,0 +1,281 @@
+"""What a report tells of a year, a malt or a supplier: trends, what was out of agreement, what is missing."""
+
+from __future__ import annotations
+
+import math
+import statistics
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from importer.deciding.agreed import Agreement, against_limits, agreement_for
+from importer.deciding.choosing import MaltKey, malt_key
+from importer.deciding.deliveries import Delivery, without_sheet
+from importer.deciding.ground import Ground, Reading, day_of, figures_of, ground_title, header, readings
+from importer.deciding.precision import scatter
+from importer.deciding.results import AgainstLimit
+from importer.models import Analysis, Figure
+from importer.store.rows import key
+from importer.vocabulary.parameters import parameters
+
+_LEAST_POINTS = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """One batch in a trend; ``outside``: outside what was agreed."""
+
+    day: str
+    batch: str
+    crop_year: str
+    value: float
+    spread: float | None
+    estimated: bool
+    outside: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """Where 19 of 20 results of an unchanged malt would lie by the scatter of the laboratory, for one harvest."""
+
+    first_day: str
+    last_day: str
+    crop_year: str
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True)
+class Series:
+    """One figure of a malt over time, all on one ground. Limits are those agreed, on the same ground."""
+
+    parameter: str
+    title: str
+    unit: str
+    ground: str
+    points: tuple[Point, ...]
+    bands: tuple[Band, ...]
+    low: float | None
+    high: float | None
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class Complaint:
+    """One figure outside what was agreed."""
+
+    analysis: Analysis
+    figure: Figure | None
+    found: AgainstLimit
+
+
+@dataclass(frozen=True, slots=True)
+class MaltReport:
+    """One malt of one supplier. ``harvests`` are the days on which another crop year begins, with that year."""
+
+    supplier: str
+    malt: str
+    batches: tuple[Analysis, ...]
+    series: tuple[Series, ...]
+    harvests: tuple[tuple[str, str], ...]
+    complaints: tuple[Complaint, ...]
+    not_said: tuple[tuple[Analysis, AgainstLimit], ...]
+    agreed: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """The whole of it. ``residues`` is true where any sheet has such figures, which are not judged."""
+
+    scope: str
+    malts: tuple[MaltReport, ...]
+    missing: tuple[Delivery, ...]
+    deliveries: int
+    residues: bool
+
+    @property
+    def complaints(self) -> tuple[Complaint, ...]:
+        return tuple(one for malt in self.malts for one in malt.complaints)
+
+    @property
+    def batches(self) -> int:
+        return sum(len(malt.batches) for malt in self.malts)
+
+
+class NothingFoundError(ValueError):
+    """No batch is of the malt, supplier or year that was asked for."""
+
+
+def make_report(
+    analyses: Sequence[Analysis],
+    scope: Sequence[str],
+    *,
+    agreements: Sequence[Agreement] = (),
+    deliveries: Sequence[Delivery] = (),
+) -> Report:
+    """The report on what ``scope`` names: years, and malts or suppliers by name or a part of it; all of them hold.
+
+    ``analyses`` are current ones in the order of their day. Raises NothingFoundError.
+    """
+    batches = [a for a in analyses if a.kind == "batch"]
+    chosen = [a for a in batches if all(_in_scope(word, *_names(a)) for word in scope)]
+    if not chosen:
+        raise NothingFoundError(f"No batch in the store is of {' and '.join(scope)}.")
+    by_malt: dict[MaltKey, list[Analysis]] = {}
+    for analysis in chosen:
+        by_malt.setdefault(malt_key(analysis) or ("", ""), []).append(analysis)
+    wanted = [d for d in deliveries if all(_in_scope(word, d.day, d.supplier, d.malt) for word in scope)]
+    residues = any(_is_residue(figure) for analysis in chosen for figure in analysis.figures)
+    malts = tuple(_malt(found, agreements) for _, found in sorted(by_malt.items()))
+    return Report(" · ".join(scope), malts, without_sheet(wanted, batches), len(wanted), residues)
+
+
+def _names(analysis: Analysis) -> tuple[str, str, str]:
+    return day_of(analysis), header(analysis, "supplier"), header(analysis, "malt")
+
+
+def _in_scope(word: str, day: str, supplier: str, malt: str) -> bool:
+    if len(word) == 4 and word.isascii() and word.isdigit():
+        return day.startswith(word)
+    wanted = key(word)
+    return wanted is not None and any(wanted in (key(name) or "") for name in (supplier, malt))
+
+
+def _is_residue(figure: Figure) -> bool:
+    entry = parameters().get(figure.parameter)
+    return entry is not None and entry.food_safety
+
+
+def _malt(batches: Sequence[Analysis], agreements: Sequence[Agreement]) -> MaltReport:
+    results: dict[str, tuple[AgainstLimit, ...]] = {}
+    agreed = False
+    for analysis in batches:
+        agreement = agreement_for(analysis, agreements)
+        agreed = agreed or agreement is not None
+        results[analysis.id] = against_limits(analysis, agreement) if agreement else ()
+    complaints = [
+        Complaint(a, _printed(a, one.parameter), one)
+        for a in batches
+        for one in results[a.id]
+        if one.standing == "outside"
+    ]
+    silent = [(a, one) for a in batches for one in results[a.id] if one.standing == "not-said"]
+    return MaltReport(
+        supplier=header(batches[-1], "supplier"),
+        malt=header(batches[-1], "malt"),
+        batches=tuple(batches),
+        series=tuple(_all_series(batches, results)),
+        harvests=_harvests(batches),
+        complaints=tuple(complaints),
+        not_said=tuple(silent),
+        agreed=agreed,
+    )
+
+
+def _printed(analysis: Analysis, parameter: str) -> Figure | None:
+    """The printed figure behind a parameter; for a derived one the first that it was computed from."""
+    figure = next((f for f in figures_of(analysis) if f.parameter == parameter), None)
+    if figure is None or figure.printed is not None:
+        return figure
+    return next((f for f in analysis.figures if f.parameter in figure.from_), None)
+
+
+def _harvests(batches: Iterable[Analysis]) -> tuple[tuple[str, str], ...]:
+    found: list[tuple[str, str]] = []
+    last = ""
+    for analysis in batches:
+        crop, day = header(analysis, "crop_year"), day_of(analysis)
+        if crop and last and crop != last and day:
+            found.append((day, crop))
+        last = crop or last
+    return tuple(found)
+
+
+# ---------------------------------------------------------------- trends
+
+
+@dataclass(frozen=True, slots=True)
+class _Seen:
+    reading: Reading
+    figure: Figure
+    analysis: Analysis
+
+
+def _all_series(batches: Sequence[Analysis], results: dict[str, tuple[AgainstLimit, ...]]) -> Iterable[Series]:
+    """A trend for each printed figure, and for a derived one that was agreed on; on the ground that most stand on."""
+    agreed = {one.parameter for found in results.values() for one in found}
+    seen: dict[Ground, list[_Seen]] = {}
+    for analysis in batches:
+        for figure in figures_of(analysis):
+            if figure.state != "accepted" or _is_residue(figure):
+                continue
+            if figure.printed is None and figure.parameter not in agreed:
+                continue
+            if not day_of(analysis):
+                continue
+            for reading in readings(figure, analysis):
+                seen.setdefault(reading.ground, []).append(_Seen(reading, figure, analysis))
+    order = list(parameters())
+    best: dict[str, list[_Seen]] = {}
+    for ground, found in sorted(seen.items(), key=lambda pair: order.index(pair[0].parameter)):
+        known = best.get(ground.parameter)
+        if known is None or _worth(found) > _worth(known):
+            best[ground.parameter] = found
+    for found in best.values():
+        if len(found) >= _LEAST_POINTS:
+            yield _series(found, results)
+
+
+def _worth(found: Sequence[_Seen]) -> tuple[int, int]:
+    """More points before fewer, and what was measured before what was estimated."""
+    return len(found), -sum(one.reading.estimated for one in found)
+
+
+def _series(found: Sequence[_Seen], results: dict[str, tuple[AgainstLimit, ...]]) -> Series:
+    first = found[0]
+    unit = first.reading.ground.unit
+    name = first.reading.ground.parameter
+    judged = {
+        one.analysis.id: next((r for r in results[one.analysis.id] if r.parameter == name and r.unit == unit), None)
+        for one in found
+    }
+    points = tuple(_point(one, judged[one.analysis.id]) for one in found)
+    limits = [result for result in judged.values() if result is not None]
+    low = next((result.low for result in reversed(limits) if result.low is not None), None)
+    high = next((result.high for result in reversed(limits) if result.high is not None), None)
+    bands, source = _bands(found, points)
+    ground = "" if first.figure.estimated else ground_title(first.figure, first.analysis, "EBC")
+    if first.figure.estimated and not first.reading.estimated:
+        ground = first.reading.family
+    return Series(name, parameters()[name].title, unit, ground, points, bands, low, high, source)
+
+
+def _point(one: _Seen, result: AgainstLimit | None) -> Point:
+    return Point(
+        day=day_of(one.analysis),
+        batch=header(one.analysis, "batch"),
+        crop_year=header(one.analysis, "crop_year"),
+        value=one.reading.value,
+        spread=one.reading.spread if one.reading.estimated else None,
+        estimated=one.reading.estimated,
+        outside=result is not None and result.standing == "outside",
+    )
+
+
+def _bands(found: Sequence[_Seen], points: Sequence[Point]) -> tuple[tuple[Band, ...], str]:
+    """For each harvest the median ± (what two results may differ by ÷ √2): where single results lie."""
+    groups: dict[str, list[Point]] = {}
+    for point in points:
+        groups.setdefault(point.crop_year, []).append(point)
+    bands: list[Band] = []
+    source = ""
+    for crop, group in groups.items():
+        middle = statistics.median(point.value for point in group)
+        reading = found[0].reading
+        held = scatter(Reading(reading.ground, middle, reading.family, reading.mash), "same-laboratory")
+        if held is None:
+            return (), ""
+        half = held.allowance / math.sqrt(2)
+        days = sorted(point.day for point in group)
+        bands.append(Band(days[0], days[-1], crop, middle - half, middle + half))
+        source = held.source
+    return tuple(bands), source
