@@ -13,7 +13,7 @@ from importer.deciding.effects_data import effect_constants, grist_power, mash_t
 from importer.deciding.ground import figures_of, ground_of, header, readings
 from importer.deciding.recipe_file import Line, Planned, Recipe
 from importer.deciding.results import Effect
-from importer.meaning.formulas import as_is_from_dry, constants
+from importer.meaning.formulas import as_is_from_dry, constants, mass_for_new_extract, weighted_mean
 from importer.meaning.one_value import ConversionError, convert_value
 from importer.meaning.possible import class_of, is_pale_barley
 from importer.meaning.relations import source_text
@@ -38,25 +38,9 @@ class Power:
 # ---------------------------------------------------------------- arithmetic
 
 
-def new_weight(kg: float, planned: float, actual: float) -> float:
-    """kg of malt that bring what was planned: planned kg × planned extract (or colour) ÷ the batch's own."""
-    if actual <= 0:
-        raise ValueError("the batch's own value must be above 0")
-    return kg * planned / actual
-
-
 def rounded_to(kg: float, step: float | None) -> float:
     """kg rounded to a multiple of ``step``; to the gram where nothing is asked."""
     return round(kg, 3) if not step else round(round(kg / step) * step, 6)
-
-
-def grist_mean(parts: Iterable[tuple[float, float]]) -> float:
-    """The mean of (kg, figure) by weight; unmalted adjunct takes part with 0."""
-    pairs = list(parts)
-    total = sum(kg for kg, _ in pairs)
-    if total <= 0:
-        raise ValueError("a grist needs a weight above 0")
-    return sum(kg * figure for kg, figure in pairs) / total
 
 
 def wort_colour(parts: Iterable[tuple[float, float]], litres: float, yield_share: float = 1.0) -> float:
@@ -146,7 +130,7 @@ def _like_planned(batch: Analysis | None, planned: Planned, line: Line) -> float
     for figure in figures_of(batch):
         if figure.parameter == planned.parameter and figure.state == "accepted":
             for reading in readings(figure, batch):
-                if reading.ground == wanted and not reading.estimated:
+                if reading.ground == wanted and not reading.estimated and reading.value > 0:
                     return reading.value
     title = parameters()[planned.parameter].title.lower()
     raise MissingError(
@@ -162,7 +146,7 @@ def _weighed(line: Line, batch: Analysis | None, recipe: Recipe) -> Effect:
     plan = line.extract
     actual = _like_planned(batch, plan, line)
     assert batch is not None
-    kg = new_weight(line.kg, plan.value, actual)
+    kg = mass_for_new_extract(line.kg, plan.value, actual)
     told = rounded_to(kg, recipe.round_kg)
     factor = plan.value / actual
     words = f"{_name(line, batch)}: {_weigh(told, line)} (factor {factor:.4f})"
@@ -193,7 +177,7 @@ def _reweighed(line: Line, batch: Analysis | None, recipe: Recipe) -> Effect:
         raise MissingError(f"{line.name} is weighed for its colour, and the line gives no planned colour")
     actual = _like_planned(batch, line.colour, line)
     assert batch is not None
-    kg = new_weight(line.kg, line.colour.value, actual)
+    kg = mass_for_new_extract(line.kg, line.colour.value, actual)
     told = rounded_to(kg, recipe.round_kg)
     return Effect(
         subject="colour",
@@ -280,8 +264,8 @@ def _grist(recipe: Recipe, batches: Mapping[int, Analysis | None]) -> Effect:
     data = grist_power()
     powers = [_line_power(line, batches.get(number), data.unit) for number, line in enumerate(recipe.lines)]
     weights = [line.kg for line in recipe.lines]
-    mean = grist_mean(zip(weights, (power.value for power in powers), strict=True))
-    spread = grist_mean(zip(weights, (power.spread for power in powers), strict=True))
+    mean = weighted_mean(zip(weights, (power.value for power in powers), strict=True))
+    spread = weighted_mean(zip(weights, (power.spread for power in powers), strict=True))
     share = 100 * sum(line.kg for line in recipe.lines if line.adjunct) / sum(weights)
     told = f"{mean:.0f}{f' ± {spread:.0f}' if spread else ''} {data.unit}"
     words = f"{told} over the whole grist, {share:.0f} % of it unmalted: "

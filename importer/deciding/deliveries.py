@@ -33,8 +33,9 @@ class Delivery:
     batch: str
 
 
-def read_deliveries(path: Path) -> tuple[Delivery, ...]:
+def read_deliveries(path: str | Path) -> tuple[Delivery, ...]:
     """The rows of the file. Raises OwnFileError, which says where it is wrong."""
+    path = Path(path)
     try:
         if not path.is_file():
             raise OwnFileError(f"{path}: there is no such file.")

@@ -9,6 +9,7 @@ from typing import Any, Literal
 
 from importer.deciding.ground import Reading
 from importer.errors import DataError
+from importer.meaning.formulas import critical_difference
 from importer.meaning.relations import source_text
 from importer.meaning.tables import table
 from importer.models import FAMILIES
@@ -58,18 +59,6 @@ class Scatter:
     outside: bool = False
 
 
-def critical_difference_two_laboratories(
-    repeatability: float, reproducibility: float, n1: int = 1, n2: int = 1
-) -> float:
-    """Means of ``n1`` and ``n2`` results, one laboratory each (ISO 5725-6): √(R² − r²(1 − 1/(2n₁) − 1/(2n₂)))."""
-    return math.sqrt(max(0.0, reproducibility**2 - repeatability**2 * (1 - 1 / (2 * n1) - 1 / (2 * n2))))
-
-
-def critical_difference_one_laboratory(repeatability: float, n1: int = 1, n2: int = 1) -> float:
-    """Means of ``n1`` and ``n2`` results of one laboratory on one day (ISO 5725-6): r·√(1/(2n₁) + 1/(2n₂))."""
-    return repeatability * math.sqrt(1 / (2 * n1) + 1 / (2 * n2))
-
-
 def between_months(repeatability: float, reproducibility: float, n: int = 1) -> float:
     """One laboratory at different times, one result against the mean of ``n``: between r and R. No source.
 
@@ -94,7 +83,7 @@ def scatter(reading: Reading, setting: Setting, *, mean_of: int = 1, method: str
     formula = f"R = {big:.3g}"
     if mean_of > 1:
         formula = f"√(R² − r²(1 − 1 ÷ 2 − 1 ÷ {2 * mean_of})), r = {r:.3g}, R = {big:.3g}"
-    allowance = critical_difference_two_laboratories(r, big, 1, mean_of)
+    allowance = critical_difference(r, big, 1, mean_of)
     return Scatter(allowance, formula, f"{source}; {source_text('iso-5725')}", outside)
 
 

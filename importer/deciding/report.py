@@ -107,7 +107,7 @@ class NothingFoundError(ValueError):
 
 def make_report(
     analyses: Sequence[Analysis],
-    scope: Sequence[str],
+    scope: str | Sequence[str],
     *,
     agreements: Sequence[Agreement] = (),
     deliveries: Sequence[Delivery] = (),
@@ -116,6 +116,7 @@ def make_report(
 
     ``analyses`` are current ones in the order of their day. Raises NothingFoundError.
     """
+    scope = (scope,) if isinstance(scope, str) else scope
     batches = [a for a in analyses if a.kind == "batch"]
     chosen = [a for a in batches if all(_in_scope(word, *_names(a)) for word in scope)]
     if not chosen:

@@ -28,6 +28,23 @@ class ReadOnlyStore(Store):
             raise explained(self.path, error) from None
 
 
+def load_analyses(
+    folder: str | Path,
+    *,
+    supplier: str | None = None,
+    malt: str | None = None,
+    batch: str | None = None,
+    first_day: str | None = None,
+    last_day: str | None = None,
+) -> tuple[Analysis, ...]:
+    """The current analyses of the store in a folder, on the EBC basis, in the order of their day.
+
+    Names are compared without case, spaces and marks, and may be a part; days are ISO 8601. Raises StoreError.
+    """
+    with ReadOnlyStore(Path(folder).expanduser()) as store:
+        return choose(store, Wanted(supplier, malt, batch, first_day, last_day)).analyses
+
+
 class Current:
     """The current analyses of a store, read anew only where something changed. Safe to share between threads."""
 
