@@ -109,7 +109,7 @@ def check_outputs(request: Request) -> None:
 
     outputs = request.outputs
     if list(outputs.values()).count(STANDARD_OUTPUT) > 1:
-        raise UsageError("Only one output can go to standard output.")
+        raise UsageError("Only one of --json, --csv, --wide and --parquet can go to standard output.")
     taken: dict[Path, str] = {}
     for option, target in outputs.items():
         if target == STANDARD_OUTPUT:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from importer.deciding.ground import header
+from importer.deciding.ground import day_of, header
 from importer.models import Analysis
 from importer.store.rows import key
 
@@ -28,12 +28,18 @@ def named_batch(analyses: Sequence[Analysis], name: str) -> tuple[Analysis, ...]
 
 
 def earlier_of(analyses: Sequence[Analysis], analysis: Analysis) -> tuple[Analysis, ...]:
-    """The batches of the same malt and supplier that stand before this one, oldest first."""
+    """The batches of the same malt and supplier that stand before this one, oldest first.
+
+    Where it is not among them (a sheet that is not in the store), its day decides; without a day it is the newest.
+    """
     own = malt_key(analysis)
     if own is None:
         return ()
     same = [a for a in analyses if a.kind == "batch" and malt_key(a) == own]
-    place = next((number for number, a in enumerate(same) if a.id == analysis.id), len(same))
+    place = next((number for number, a in enumerate(same) if a.id == analysis.id), None)
+    if place is None:
+        day = day_of(analysis)
+        place = next((number for number, a in enumerate(same) if day and day_of(a) > day), len(same))
     batch = key(header(analysis, "batch"))
     return tuple(a for a in same[:place] if batch is None or key(header(a, "batch")) != batch)
 

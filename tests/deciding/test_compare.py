@@ -197,3 +197,11 @@ def test_a_reissue_of_the_same_batch_is_not_the_last_batch() -> None:
 def test_another_harvest_is_said() -> None:
     old, new = batch_of(90.0, 1, crop="2024"), batch_of(90.0, 2, crop="2025")
     assert batch_meaning(new, [old, new]).harvest == "another harvest: 2025 after 2024"
+
+
+def test_a_sheet_that_is_not_in_the_store_is_placed_by_its_day() -> None:
+    first, second = batch_of(90.0, 1), batch_of(92.0, 5)
+    assert batch_meaning(batch_of(91.0, 3), [first, second]).against == ("last batch B1",)
+    assert batch_meaning(batch_of(91.0, 9), [first, second]).against[0] == "last batch B5"
+    undated = analysis(figure("friability", 91.0), batch="B9", day="")
+    assert batch_meaning(undated, [first, second]).against[0] == "last batch B5"
