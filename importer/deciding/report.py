@@ -244,9 +244,11 @@ def _series(found: Sequence[_Seen], results: dict[str, tuple[AgainstLimit, ...]]
     low = next((result.low for result in reversed(limits) if result.low is not None), None)
     high = next((result.high for result in reversed(limits) if result.high is not None), None)
     bands, source = _bands(found, points)
-    ground = "" if first.figure.estimated else ground_title(first.figure, first.analysis, "EBC")
+    ground = ground_title(first.figure, first.analysis, "EBC")
     if first.figure.estimated and not first.reading.estimated:
         ground = first.reading.family
+    if parameters()[name].depends_on != "mash":
+        ground = ""
     return Series(name, parameters()[name].title, unit, ground, points, bands, low, high, source)
 
 

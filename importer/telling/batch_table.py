@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Sequence
 
 from importer.deciding.results import AgainstLimit, Batch, Comparison, Difference, Effect, Named, Residue, Row
@@ -82,7 +83,8 @@ def _rows(rows: Sequence[Row], heads: Sequence[str], basis: str, style: Style) -
     widths = [min(name, max(_LEAST_FOR_NAME, left)), *cells_wide]
     lines = [style(_line(heading, widths), "dim")]
     for row, cells in zip(rows, table, strict=True):
-        text = _line(cells, widths)
+        shown, *rest = _name_lines(cells[0], widths[0])
+        text = "\n".join([_line([shown, *cells[1:]], widths), *(_INDENT * 2 + part for part in rest)])
         told = [found for found in row.differences if found is not None and found.verdict == "different"]
         lines.append(style(text, "yellow") if told else text)
         for head, found in zip(heads, row.differences, strict=True):
@@ -91,6 +93,11 @@ def _rows(rows: Sequence[Row], heads: Sequence[str], basis: str, style: Style) -
             )
             lines += [style(part, "dim") for part in _remark(against, found, style)]
     return lines
+
+
+def _name_lines(name: str, width: int) -> list[str]:
+    """A name that is too long goes on in the next line: cut off, two methods of one figure would look alike."""
+    return textwrap.wrap(name, width) or [""]
 
 
 def _line(cells: Sequence[str], widths: Sequence[int]) -> str:

@@ -38,7 +38,8 @@ svg .told { font-weight: 600; paint-order: stroke; stroke: #fff; stroke-width: 3
 .point { fill: #111; } .estimate { fill: #fff; stroke: #111; stroke-width: 1.2; } .spread { stroke: #777; }
 .out { fill: #fff; stroke: #111; stroke-width: 1.6; } .cross { stroke: #111; stroke-width: 2; }
 .complaint { border-left: 4px solid #111; padding: .1rem 0 .3rem .9rem; margin: 1rem 0; break-inside: avoid; }
-.complaint img { display: block; max-width: 100%; border: 1px solid #999; margin: .5rem 0 .1rem; }
+.complaint img { display: block; max-width: 100%; box-sizing: border-box; border: 1px solid #999;
+  margin: .5rem 0 .1rem; }
 .key { display: flex; flex-wrap: wrap; gap: .3rem 1.4rem; font-size: .88rem; margin: .4rem 0 0; padding: 0;
   list-style: none; }
 .key svg { width: 2rem; height: .95rem; display: inline-block; vertical-align: -.15rem; }

@@ -14,7 +14,7 @@ from importer.output.terminal import clean
 
 WIDTH, HEIGHT = 460, 190
 _LEFT, _RIGHT, _TOP, _BOTTOM = 46, 12, 14, 26
-_TICKS = 5
+_LEAST_TICKS = 3
 _HALF_LABEL = 16
 _MARGIN = 0.08
 
@@ -75,14 +75,16 @@ def _ends(point: Point) -> tuple[float, float]:
     return point.value - spread, point.value + spread
 
 
-def nice_ticks(low: float, high: float, count: int = _TICKS) -> list[float]:
-    """Round numbers between two ends, about ``count`` of them."""
-    rough = (high - low) / max(count - 1, 1)
-    size = 10 ** math.floor(math.log10(rough))
-    step = next(factor * size for factor in (1, 2, 5, 10) if rough <= factor * size * 1.0001)
-    first = math.ceil(low / step - 1e-9)
-    last = math.floor(high / step + 1e-9)
-    return [round(number * step, 10) for number in range(first, last + 1)]
+def nice_ticks(low: float, high: float) -> list[float]:
+    """Round numbers between two ends: as few as there can be from three on."""
+    size = 10 ** math.floor(math.log10(high - low))
+    found: list[float] = []
+    for step in (size, size / 2, size / 5, size / 10):
+        first, last = math.ceil(low / step - 1e-9), math.floor(high / step + 1e-9)
+        found = [round(number * step, 10) for number in range(first, last + 1)]
+        if len(found) >= _LEAST_TICKS:
+            break
+    return found
 
 
 def _axes(x: _Scale, y: _Scale) -> Iterator[str]:

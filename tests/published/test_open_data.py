@@ -1,8 +1,8 @@
 """Ranges that no malt leaves, against an open data set of barley trials: steptoe.morex.pheno of the R package agridat.
 
-USDA and GrainGenes; Hayes et al. 1993: 152 lines in 9 environments with quality figures, six-row, North American methods.
-The package names CC BY-SA 4.0 and a licence file of its own; until that is settled the data do not come with the project.
-Put the CSV file where OPEN_DATA says to run these tests.
+USDA and GrainGenes; Hayes et al. 1993: 152 lines in 9 environments with quality figures, six-row, North American
+methods. The package names CC BY-SA 4.0 and a licence file of its own; until that is settled the data do not come with
+the project. Put the CSV file where OPEN_DATA says to run these tests.
 """
 
 from __future__ import annotations
