@@ -14,6 +14,7 @@ from importer.deciding.report import Complaint, NothingFoundError, make_report
 from importer.output.atomic import write_text
 from importer.store.ledger import Store
 from importer.store.originals import original
+from importer.store.selection import days
 from importer.telling.evidence import crop_of
 from importer.telling.report_page import report_page
 
@@ -37,7 +38,9 @@ def report(request: Request) -> int:
         raise UsageError(f"--html: {request.html} is a folder, or there is no folder {request.html.parent}.")
     with opened(request.store) as store:
         try:
-            found = make_report(stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries)
+            found = make_report(
+                stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries, days=days(store)
+            )
         except NothingFoundError as nothing:
             raise UsageError(str(nothing)) from None
         page = report_page(found, lambda one: _evidence(store, one))

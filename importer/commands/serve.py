@@ -29,12 +29,11 @@ def serve(store: Path | None, port: int) -> int:
     address = f"http://{LOOPBACK}:{listening.getsockname()[1]}"
     tell(f"Answers at {address}/v1/malts, for this machine only; described at {address}/openapi.json. Ctrl+C ends it.")
     try:
-        server.serve_forever()
-    except KeyboardInterrupt:
-        tell("Ended.")
+        server.serve_forever()  # comes back when it is interrupted
     finally:
         server.server_close()
         listening.close()
+    tell("Ended.")
     return READ
 
 

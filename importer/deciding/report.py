@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 import statistics
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from importer.deciding.agreed import Agreement, against_limits, agreement_for
@@ -84,13 +84,18 @@ class MaltReport:
 
 @dataclass(frozen=True, slots=True)
 class Report:
-    """The whole of it. ``residues`` is true where any sheet has such figures, which are not judged."""
+    """The whole of it. ``residues`` is true where any sheet has such figures, which are not judged.
+
+    ``undated`` counts batches that may belong to it, but tell no day; ``days`` is the day of every batch by id.
+    """
 
     scope: str
     malts: tuple[MaltReport, ...]
     missing: tuple[Delivery, ...]
     deliveries: int
     residues: bool
+    undated: int
+    days: Mapping[str, str]
 
     @property
     def complaints(self) -> tuple[Complaint, ...]:
@@ -111,14 +116,19 @@ def make_report(
     *,
     agreements: Sequence[Agreement] = (),
     deliveries: Sequence[Delivery] = (),
+    days: Mapping[str, str] | None = None,
 ) -> Report:
     """The report on what ``scope`` names: years, and malts or suppliers by name or a part of it; all of them hold.
 
-    ``analyses`` are current ones in the order of their day. Raises NothingFoundError.
+    ``analyses`` are current ones in the order of their day; ``days`` gives the day, by id, of those whose sheet tells
+    none. Raises NothingFoundError.
     """
     scope = (scope,) if isinstance(scope, str) else scope
     batches = [a for a in analyses if a.kind == "batch"]
-    chosen = [a for a in batches if all(_in_scope(word, *_names(a)) for word in scope)]
+    known = {a.id: day_of(a) or (days or {}).get(a.id, "") for a in batches}
+    chosen = [a for a in batches if all(_in_scope(word, known[a.id], *_names(a)) for word in scope)]
+    places = [word for word in scope if not _is_year(word)]
+    undated = [a for a in batches if not known[a.id] and all(_in_scope(word, "", *_names(a)) for word in places)]
     if not chosen:
         raise NothingFoundError(f"No batch in the store is of {' and '.join(scope)}.")
     by_malt: dict[MaltKey, list[Analysis]] = {}
@@ -126,19 +136,24 @@ def make_report(
         by_malt.setdefault(malt_key(analysis) or ("", ""), []).append(analysis)
     wanted = [d for d in deliveries if all(_in_scope(word, d.day, d.supplier, d.malt) for word in scope)]
     residues = any(_is_residue(figure) for analysis in chosen for figure in analysis.figures)
-    malts = tuple(_malt(found, agreements) for _, found in sorted(by_malt.items()))
-    return Report(" · ".join(scope), malts, without_sheet(wanted, batches), len(wanted), residues)
+    malts = tuple(_malt(found, agreements, known) for _, found in sorted(by_malt.items()))
+    missing = without_sheet(wanted, batches)
+    return Report(" · ".join(scope), malts, missing, len(wanted), residues, len(undated), known)
 
 
-def _names(analysis: Analysis) -> tuple[str, str, str]:
-    return day_of(analysis), header(analysis, "supplier"), header(analysis, "malt")
+def _names(analysis: Analysis) -> tuple[str, str]:
+    return header(analysis, "supplier"), header(analysis, "malt")
 
 
 def _in_scope(word: str, day: str, supplier: str, malt: str) -> bool:
-    if len(word) == 4 and word.isascii() and word.isdigit():
+    if _is_year(word):
         return day.startswith(word)
     wanted = key(word)
     return wanted is not None and any(wanted in (key(name) or "") for name in (supplier, malt))
+
+
+def _is_year(word: str) -> bool:
+    return len(word) == 4 and word.isascii() and word.isdigit()
 
 
 def _is_residue(figure: Figure) -> bool:
@@ -146,7 +161,7 @@ def _is_residue(figure: Figure) -> bool:
     return entry is not None and entry.food_safety
 
 
-def _malt(batches: Sequence[Analysis], agreements: Sequence[Agreement]) -> MaltReport:
+def _malt(batches: Sequence[Analysis], agreements: Sequence[Agreement], days: Mapping[str, str]) -> MaltReport:
     results: dict[str, tuple[AgainstLimit, ...]] = {}
     agreed = False
     for analysis in batches:
@@ -164,8 +179,8 @@ def _malt(batches: Sequence[Analysis], agreements: Sequence[Agreement]) -> MaltR
         supplier=header(batches[-1], "supplier"),
         malt=header(batches[-1], "malt"),
         batches=tuple(batches),
-        series=tuple(_all_series(batches, results)),
-        harvests=_harvests(batches),
+        series=tuple(_all_series(batches, results, days)),
+        harvests=_harvests(batches, days),
         complaints=tuple(complaints),
         not_said=tuple(silent),
         agreed=agreed,
@@ -180,11 +195,11 @@ def _printed(analysis: Analysis, parameter: str) -> Figure | None:
     return next((f for f in analysis.figures if f.parameter in figure.from_), None)
 
 
-def _harvests(batches: Iterable[Analysis]) -> tuple[tuple[str, str], ...]:
+def _harvests(batches: Iterable[Analysis], days: Mapping[str, str]) -> tuple[tuple[str, str], ...]:
     found: list[tuple[str, str]] = []
     last = ""
     for analysis in batches:
-        crop, day = header(analysis, "crop_year"), day_of(analysis)
+        crop, day = header(analysis, "crop_year"), days[analysis.id]
         if crop and last and crop != last and day:
             found.append((day, crop))
         last = crop or last
@@ -199,9 +214,12 @@ class _Seen:
     reading: Reading
     figure: Figure
     analysis: Analysis
+    day: str
 
 
-def _all_series(batches: Sequence[Analysis], results: dict[str, tuple[AgainstLimit, ...]]) -> Iterable[Series]:
+def _all_series(
+    batches: Sequence[Analysis], results: dict[str, tuple[AgainstLimit, ...]], days: Mapping[str, str]
+) -> Iterable[Series]:
     """A trend for each printed figure, and for a derived one that was agreed on; on the ground that most stand on."""
     agreed = {one.parameter for found in results.values() for one in found}
     seen: dict[Ground, list[_Seen]] = {}
@@ -211,10 +229,10 @@ def _all_series(batches: Sequence[Analysis], results: dict[str, tuple[AgainstLim
                 continue
             if figure.printed is None and figure.parameter not in agreed:
                 continue
-            if not day_of(analysis):
+            if not days[analysis.id]:
                 continue
             for reading in readings(figure, analysis):
-                seen.setdefault(reading.ground, []).append(_Seen(reading, figure, analysis))
+                seen.setdefault(reading.ground, []).append(_Seen(reading, figure, analysis, days[analysis.id]))
     order = list(parameters())
     best: dict[str, list[_Seen]] = {}
     for ground, found in sorted(seen.items(), key=lambda pair: order.index(pair[0].parameter)):
@@ -254,7 +272,7 @@ def _series(found: Sequence[_Seen], results: dict[str, tuple[AgainstLimit, ...]]
 
 def _point(one: _Seen, result: AgainstLimit | None) -> Point:
     return Point(
-        day=day_of(one.analysis),
+        day=one.day,
         batch=header(one.analysis, "batch"),
         crop_year=header(one.analysis, "crop_year"),
         value=one.reading.value,

@@ -11,6 +11,7 @@ from flask import Flask, Response, request
 from werkzeug.exceptions import HTTPException
 
 from importer.deciding.choosing import named_batch
+from importer.deciding.compare import compare
 from importer.deciding.feed import Feed, recipe_feed
 from importer.deciding.ground import header
 from importer.deciding.meaning_of import batch_meaning
@@ -25,6 +26,7 @@ from importer.telling.recipe_out import to_recipe_csv, to_recipe_json
 HOSTS = frozenset({"localhost", "127.0.0.1", "[::1]"})
 JSON = "application/json"
 _MOST = 1000
+_MOST_COMPARED = 20
 _LONGEST = 200
 
 
@@ -84,6 +86,15 @@ def make_app(folder: Path) -> Flask:
         everything = current.get()[1]
         one = _one(list(named_batch(everything, name)), name)
         return _answer(batch_meaning(one, everything).model_dump_json(by_alias=True, indent=2) + "\n", JSON)
+
+    @app.get("/v1/compare")
+    def side_by_side() -> Response:
+        everything = current.get()[1]
+        names = dict.fromkeys(request.args.getlist("batch"))
+        if not 2 <= len(names) <= _MOST_COMPARED:
+            raise FaultError(400, f"Name from 2 to {_MOST_COMPARED} batches: ?batch=Q4127&batch=Q4163.")
+        found = compare([_one(list(named_batch(everything, name)), name) for name in names])
+        return _answer(found.model_dump_json(by_alias=True, indent=2) + "\n", JSON)
 
     @app.errorhandler(Exception)
     def _fault(error: Exception) -> tuple[dict[str, str], int]:

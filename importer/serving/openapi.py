@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, Literal
 
+from pydantic import BaseModel
 from pydantic.json_schema import models_json_schema
 
 from importer import __version__
 from importer.deciding.feed import Feed
-from importer.deciding.results import Batch
+from importer.deciding.results import Batch, Comparison
 from importer.models import Document
 
 _FILTERS = {
@@ -20,8 +21,10 @@ _FILTERS = {
 
 def describe(address: str = "/") -> dict[str, Any]:
     """The description; ``address`` is where the endpoint is."""
-    kinds = [(Document, "serialization"), (Feed, "serialization"), (Batch, "serialization")]
-    _, definitions = models_json_schema(kinds, by_alias=True, ref_template="#/components/schemas/{model}")  # type: ignore[arg-type]
+    kinds: list[tuple[type[BaseModel], Literal["validation", "serialization"]]] = [
+        (model, "serialization") for model in (Document, Feed, Batch, Comparison)
+    ]
+    _, definitions = models_json_schema(kinds, by_alias=True, ref_template="#/components/schemas/{model}")
     schemas = dict(definitions["$defs"])
     schemas["Fault"] = {
         "type": "object",
@@ -46,6 +49,8 @@ def describe(address: str = "/") -> dict[str, Any]:
 def _paths() -> dict[str, Any]:
     pin = _query("pin", "Use this batch of a malt: malt=batch; may be repeated.")
     pin["schema"] = {"type": "array", "items": {"type": "string"}}
+    compared = _query("batch", "Batch number, or id of the analysis; two or more.")
+    compared |= {"required": True, "schema": {"type": "array", "items": {"type": "string"}, "minItems": 2}}
     pages = [
         _query("limit", "At most so many, from 1 to 1000; 100 if left out.", {"type": "integer", "default": 100}),
         _query("offset", "Leave out so many at the start.", {"type": "integer", "default": 0}),
@@ -63,6 +68,7 @@ def _paths() -> dict[str, Any]:
             "Batch",
             [_path("batch", "Batch number, or id of the analysis.")],
         ),
+        "/v1/compare": _get("Batches side by side, each held against the first", "compare", "Comparison", [compared]),
     }
 
 

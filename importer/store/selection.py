@@ -88,6 +88,14 @@ def current(store: Store, wanted: Wanted) -> tuple[int, tuple[str, ...]]:
     return int(change), tuple(identity for (identity,) in found)
 
 
+def days(store: Store) -> dict[str, str]:
+    """The day that each analysis is filed under, by id: also where its sheet tells none. Raises StoreError."""
+    try:
+        return dict(store.connection.execute("SELECT id, dated FROM analyses WHERE dated IS NOT NULL"))
+    except sqlite3.Error as error:
+        raise explained(store.path, error) from None
+
+
 def _conditions(wanted: Wanted) -> tuple[list[str], list[str]]:
     conditions: list[str] = []
     values: list[str] = []

@@ -98,9 +98,11 @@ def _count(many: int, one: str, more: str) -> str:
 
 
 def _summary(report: Report) -> Iterator[str]:
-    days = [day for malt in report.malts for a in malt.batches if (day := day_of(a))]
+    days = [day for malt in report.malts for a in malt.batches if (day := report.days[a.id])]
     span = f", {min(days)} to {max(days)}" if days else ""
     yield f"<p>{_count(report.batches, 'batch', 'batches')} of {_count(len(report.malts), 'malt', 'malts')}{span}.</p>"
+    if report.undated:
+        yield f"<p>{_count(report.undated, 'batch tells', 'batches tell')} no day and may be missing here.</p>"
     yield '<table><thead><tr><th>Supplier</th><th>Malt</th><th class="n">Batches</th><th>Crop</th>'
     yield '<th class="n">Outside what was agreed</th><th class="n">Without a certificate</th></tr></thead><tbody>'
     for malt in report.malts:

@@ -174,6 +174,16 @@ def test_text_of_a_sheet_steers_no_terminal(filled: Fill) -> None:
     assert "\u202e" not in result.stdout
 
 
+def test_described_results_steer_no_terminal(filled: Fill) -> None:
+    texts = ("normal", "musty\x1b[2J\u202e")
+    folder = filled(*(analysis(figure("odour", None, None, text=t), batch=f"B{n}") for n, t in enumerate(texts)))
+    result = CliRunner().invoke(app, ["compare", "B0", "B1", "--store", str(folder)])
+    assert result.exit_code == 0, result.output
+    assert "musty" in result.stdout
+    assert "\x1b" not in result.stdout
+    assert "\u202e" not in result.stdout
+
+
 # ---------------------------------------------------------------- feed and report
 
 

@@ -144,6 +144,17 @@ def test_scopes_narrow_each_other(tmp_path: Path) -> None:
             make_report(analyses, scope)
 
 
+def test_batches_without_a_day_are_filed_by_arrival_or_said_to_be_missing() -> None:
+    undated = [analysis(figure("friability", 90.0), batch=f"U{n}", day="") for n in range(3)]
+    found = make_report([*year(90, 91), *undated], "2025")
+    assert (found.batches, found.undated) == (2, 3)
+    assert "3 batches tell no day and may be missing here" in report_page(found)
+    days = {one.id: f"2025-06-0{n + 1}" for n, one in enumerate(undated)}
+    found = make_report([*year(90, 91), *undated], "2025", days=days)
+    assert (found.batches, found.undated) == (5, 0)
+    assert len(found.malts[0].series[0].points) == 5
+
+
 def test_a_year_without_limits_complains_of_nothing() -> None:
     found = make_report(year(90, 20, 91), "2025")
     assert found.complaints == ()

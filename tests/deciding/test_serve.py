@@ -4,13 +4,18 @@ from __future__ import annotations
 
 import http.client
 import json
+import re
+import signal
 import sqlite3
+import subprocess
+import sys
 import threading
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
+from urllib.request import urlopen
 
 import pytest
 from flask.testing import FlaskClient
@@ -71,9 +76,16 @@ def test_what_a_batch_means(client: FlaskClient) -> None:
     assert found["rows"][0]["differences"][1]["verdict"] == "within-scatter"
 
 
+def test_batches_side_by_side(client: FlaskClient) -> None:
+    found = get(client, "/v1/compare?batch=B1&batch=B2")
+    assert [one["batch"] for one in found["analyses"]] == ["B1", "B2"]
+    assert "Name from 2 to 20" in get(client, "/v1/compare?batch=B1&batch=B1", 400)["message"]
+
+
 @pytest.mark.parametrize(
     ("path", "status", "told"),
     [
+        ("/v1/compare?batch=B1&batch=B9", 404, "no B9"),
         ("/v1/batches/B9", 404, "no B9"),
         ("/v1/analyses/none", 404, "no none"),
         ("/v1/analyses?limit=-1", 400, "whole number"),
@@ -119,7 +131,7 @@ def test_the_description_is_valid_openapi_and_leads_to_answers(client: FlaskClie
     assert found["info"] == describe()["info"]
     for path in found["paths"]:
         real = path.replace("{id}", "x").replace("{batch}", "B1")
-        assert client.get(real, base_url="http://localhost").status_code in (200, 404)
+        assert client.get(real, base_url="http://localhost").status_code in (200, 400, 404)
 
 
 def test_answers_follow_the_store(filled: Fill) -> None:
@@ -205,3 +217,22 @@ def test_fifty_readers_while_the_store_is_written(filled: Fill) -> None:
         writer.result()
     assert all(before <= shown for seen in answers for before, shown in seen)
     assert written[0] == 59
+
+
+def test_the_command_answers_and_says_where(filled: Fill) -> None:
+    command = [sys.executable, "-m", "importer", "serve", "--store", str(filled(malt(1))), "--port"]
+    with subprocess.Popen([*command, "0"], stderr=subprocess.PIPE, text=True) as server:
+        try:
+            assert server.stderr is not None
+            told = server.stderr.readline()
+            (port,) = re.findall(r"http://127\.0\.0\.1:(\d+)/v1/malts,", told)
+            with urlopen(f"http://127.0.0.1:{port}/v1/malts", timeout=30) as answer:
+                assert json.load(answer)["malts"][0]["batch"] == "B1"
+            second = subprocess.run([*command, port], capture_output=True, text=True, timeout=60)
+            assert second.returncode == 2
+            assert f"Port {port} cannot be used" in second.stderr
+            server.send_signal(signal.SIGINT)
+            assert server.wait(30) == 0
+            assert server.stderr.read() == "Ended.\n"
+        finally:
+            server.kill()
