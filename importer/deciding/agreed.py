@@ -27,6 +27,7 @@ from importer.meaning.convert import Context, Start, to_basis
 from importer.meaning.possible import class_of, within_possible
 from importer.meaning.relations import family_of_unit
 from importer.models import Analysis, Family, Figure, Mash
+from importer.output.table_line import short
 from importer.store.rows import key
 from importer.vocabulary.parameters import MoistureBasis, Parameter
 
@@ -54,7 +55,7 @@ class Limit:
             f"min {self.low:g}" if self.low is not None else "",
             f"max {self.high:g}" if self.high is not None else "",
         ]
-        on = f" ({self.family})" if self.parameter.depends_on == "mash" else ""
+        on = f" ({self.family})" if self.parameter.depends_on == "mash" and self.unit != self.family else ""
         on = " (65 °C mash)" if self.mash == "isothermal-65" and self.family != "IoB" else on
         return f"{' and '.join(end for end in ends if end)} {self.unit}{on}".strip()
 
@@ -290,17 +291,15 @@ def _placed(
     if reading.estimated and reading.spread is None:
         return _said(limit, "not-said", "an estimate whose spread is not known: cannot be said", **place)
     if (reading.estimated or ends.estimated) and -spread < over <= spread:
-        return _said(limit, "not-said", f"an estimate, and its spread (±{spread:.2g}) reaches over the limit", **place)
+        return _said(
+            limit, "not-said", f"an estimate, and its spread (±{short(spread)}) reaches over the limit", **place
+        )
     if over <= slack:
         return _said(limit, "within", "within what was agreed", **place)
     held = Held(figure, analysis)
     found = scatter(reading, setting_of(held, held))
     small = found is not None and over <= found.allowance
-    words = f"outside what was agreed by {_short(over)} {reading.ground.unit}"
+    words = f"outside what was agreed by {short(over, 3)} {reading.ground.unit}"
     if found is not None:
-        words += f", {'no more' if small else 'more'} than the method's own scatter (±{found.allowance:.2g})"
+        words += f", {'no more' if small else 'more'} than the method's own scatter (±{short(found.allowance)})"
     return _said(limit, "outside", words, within_scatter=small, **place)
-
-
-def _short(value: float) -> str:
-    return f"{value:.3g}"

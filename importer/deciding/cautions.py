@@ -10,6 +10,7 @@ from importer.deciding.results import Effect
 from importer.meaning.one_value import ConversionError, convert_value
 from importer.meaning.possible import class_of, malt_classes
 from importer.models import Analysis, Figure
+from importer.output.table_line import short
 from importer.vocabulary.parameters import parameters
 
 
@@ -73,7 +74,7 @@ def _said(rule: Caution, reading: Reading, analysis: Analysis, title: str) -> Ef
         words, edge, source = rule.high, f"above {rule.above:g}", rule.high_source
     else:
         return None
-    told = f"{reading.value:.4g}{f' ± {spread:.2g}' if spread else ''} {rule.unit}"
+    told = f"{short(reading.value, 4)}{f' ± {short(spread)}' if spread else ''} {rule.unit}"
     return Effect(
         subject=rule.subject,
         kind="caution",

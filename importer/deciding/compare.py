@@ -21,6 +21,7 @@ from importer.deciding.ground import (
 from importer.deciding.precision import Scatter, Setting, scatter
 from importer.deciding.results import Comparison, Difference, Named, Residue, Row, Shown
 from importer.models import Analysis, Family, Figure
+from importer.output.table_line import short
 from importer.output.words import CAUTION
 from importer.store.rows import key
 from importer.vocabulary.parameters import parameters
@@ -228,7 +229,7 @@ def _against(
     cause = "the spread of the estimate" if estimates else "the method's own scatter"
     inside = abs(gap) <= allowance * (1 + 1e-9)
     beyond = f"no more than {cause}" if inside else f"more than {cause}"
-    words = f"{told}, {beyond} (±{allowance:.2g})"
+    words = f"{told}, {beyond} (±{short(allowance)})"
     if found is not None and found.outside:
         words += "; the precision was found on other values"
     return Difference(

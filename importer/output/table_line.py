@@ -114,6 +114,11 @@ def rounded(value: float, decimals: int) -> str:
     return f"{value:.{decimals}f}"
 
 
+def short(value: float, digits: int = 2) -> str:
+    """A number with so many digits that count, without an exponent."""
+    return plain(float(f"{value:.{digits}g}"))
+
+
 def plain(value: float) -> str:
     """A number without an exponent and without needless zeros."""
     text = f"{value:.10g}"

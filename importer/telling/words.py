@@ -8,6 +8,8 @@ from importer.output.terminal import clean
 from importer.vocabulary.parameters import parameters
 
 SIGNS: dict[Verdict, str] = {"equal": "=", "within-scatter": "≈", "not-said": "?", "different": "≠"}
+# From here on a ".0" says nothing.
+_WHOLE_FROM = 100
 LEGEND = (
     "= the same · ≈ no more than the method's own scatter, or than the spread of an estimate · "
     "↑ ↓ more than that · ? cannot be said: no precision is known, or the reason is told below"
@@ -17,7 +19,8 @@ LEGEND = (
 def number(value: float, parameter: str) -> str:
     """A value at the decimals of its parameter."""
     entry = parameters().get(parameter)
-    return rounded(value, entry.decimals if entry else 2).replace("-", "−")
+    text = rounded(value, entry.decimals if entry else 2).replace("-", "−")
+    return text.removesuffix(".0") if abs(value) >= _WHOLE_FROM else text
 
 
 def shown_text(shown: Shown | None, parameter: str) -> str:
