@@ -54,7 +54,10 @@ def batch(request: Request) -> int:
         for analysis in chosen
     ]
     if request.as_json:
-        document = {"format": "onebasis/1", "batches": [one.model_dump(mode="json", by_alias=True) for one in meanings]}
+        document = {
+            "format": "onebasis-batch/1",
+            "batches": [one.model_dump(mode="json", by_alias=True) for one in meanings],
+        }
         print(json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False))
     else:
         print("\n".join(batch_table(one) for one in meanings), end="")
@@ -70,7 +73,7 @@ def compare(request: Request) -> int:
         raise UsageError("One batch is named twice.")
     found = compared(chosen, request.basis)
     if request.as_json:
-        document = {"format": "onebasis/1", "comparison": found.model_dump(mode="json", by_alias=True)}
+        document = {"format": "onebasis-comparison/1", "comparison": found.model_dump(mode="json", by_alias=True)}
         print(json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False))
     else:
         print(comparison_table(found), end="")

@@ -18,10 +18,9 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
 
-from importer.deciding.compare import Held, setting_of
 from importer.deciding.files import Entry, OwnFileError, read_toml
 from importer.deciding.ground import Reading, figures_of, ground_of, ground_title, header, readings
-from importer.deciding.precision import scatter
+from importer.deciding.precision import against_a_value
 from importer.deciding.results import AgainstLimit
 from importer.meaning.convert import Context, Start, to_basis
 from importer.meaning.possible import class_of, within_possible
@@ -207,7 +206,7 @@ def _judge(limit: Limit, figure: Figure, analysis: Analysis, basis: Family) -> A
     reading, ends = min(options, key=lambda option: option[0].estimated + option[1].estimated)
     if figure.bound is not None:
         return _bounded(limit, figure, ends, ground)
-    return _placed(limit, figure, analysis, reading, ends, ground)
+    return _placed(limit, reading, ends, ground)
 
 
 def _plain(figure: Figure, analysis: Analysis) -> Iterator[Reading]:
@@ -277,9 +276,7 @@ def _bounded(limit: Limit, figure: Figure, ends: _Ends, ground: str) -> AgainstL
     return _said(limit, "not-said", "only a bound or a range is given: cannot be said", ground=ground, unit=figure.unit)
 
 
-def _placed(
-    limit: Limit, figure: Figure, analysis: Analysis, reading: Reading, ends: _Ends, ground: str
-) -> AgainstLimit:
+def _placed(limit: Limit, reading: Reading, ends: _Ends, ground: str) -> AgainstLimit:
     # A limit that was converted is not taken more exactly than the parameter is written.
     slack = 0.05 * 10.0**-limit.parameter.decimals if ends.converted else 1e-9 * abs(reading.value)
     over = max(
@@ -296,8 +293,7 @@ def _placed(
         )
     if over <= slack:
         return _said(limit, "within", "within what was agreed", **place)
-    held = Held(figure, analysis)
-    found = scatter(reading, setting_of(held, held))
+    found = against_a_value(reading)
     small = found is not None and over <= found.allowance
     words = f"outside what was agreed by {short(over, 3)} {reading.ground.unit}"
     if found is not None:

@@ -10,14 +10,15 @@ from dataclasses import dataclass
 
 from importer.deciding.choosing import MaltKey, malt_key
 from importer.deciding.effects_data import effect_constants, grist_power, mash_temperature
-from importer.deciding.ground import figures_of, ground_of, header, readings
+from importer.deciding.ground import Ground, Reading, figures_of, ground_of, header, readings
 from importer.deciding.recipe_file import Line, Planned, Recipe
 from importer.deciding.results import Effect
+from importer.meaning.convert import Context, Start, to_basis
 from importer.meaning.formulas import as_is_from_dry, constants, mass_for_new_extract, weighted_mean
 from importer.meaning.one_value import ConversionError, convert_value
 from importer.meaning.possible import class_of, is_pale_barley
 from importer.meaning.relations import source_text
-from importer.models import Analysis, Figure
+from importer.models import Analysis, Family, Figure
 from importer.store.rows import key
 from importer.vocabulary.parameters import parameters
 
@@ -130,12 +131,25 @@ def _like_planned(batch: Analysis | None, planned: Planned, line: Line) -> float
     for figure in figures_of(batch):
         if figure.parameter == planned.parameter and figure.state == "accepted":
             for reading in readings(figure, batch):
-                if reading.ground == wanted and not reading.estimated and reading.value > 0:
-                    return reading.value
+                value = _brought(reading, wanted, planned.family)
+                if value is not None and value > 0:
+                    return value
     title = parameters()[planned.parameter].title.lower()
     raise MissingError(
         f"it needs {title} on {planned.family}, and the sheet of {_name(line, batch)} is on another method"
     )
+
+
+def _brought(reading: Reading, wanted: Ground, family: Family) -> float | None:
+    """A measured number on another ground, where nothing but units lies between; None where an estimate would."""
+    if reading.estimated or reading.ground == wanted:
+        return None if reading.estimated else reading.value
+    start = Start(wanted.parameter, reading.value, reading.ground.unit, reading.family, reading.mash)
+    result = to_basis(start, family, Context())
+    mash = reading.mash if "not-convertible" in result.flags else None
+    there = ground_of(result.parameter, result.unit, result.family, mash)
+    exact = all(step.kind != "correlation" for step in result.steps)
+    return result.value if there == wanted and exact else None
 
 
 # ---------------------------------------------------------------- weight and colour

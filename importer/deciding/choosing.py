@@ -58,9 +58,14 @@ def in_use(analyses: Sequence[Analysis], pins: Mapping[str, str] | None = None) 
     found: dict[MaltKey, Analysis] = {}
     for analysis in analyses:
         own = malt_key(analysis)
-        if own is not None and analysis.kind == "batch" and analysis.state == "accepted":
+        if own is not None and analysis.kind == "batch" and _without_doubt(analysis):
             found[own] = analysis
     return dict(sorted((found | pinned(analyses, pins or {})).items()))
+
+
+def _without_doubt(analysis: Analysis) -> bool:
+    """Nothing is in review, and the malt's name is certain: figures must not go out under another name."""
+    return analysis.state == "accepted" and analysis.header["malt"].state == "accepted"
 
 
 def pinned(analyses: Sequence[Analysis], pins: Mapping[str, str]) -> dict[MaltKey, Analysis]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any, Literal
 
@@ -65,6 +65,17 @@ def between_months(repeatability: float, reproducibility: float, n: int = 1) -> 
     √((r² + R²) ÷ 2) for two single results; a mean of n scatters by √n less.
     """
     return math.sqrt((repeatability**2 + reproducibility**2) / 2) * math.sqrt((1 + 1 / n) / 2)
+
+
+def against_a_value(reading: Reading) -> Scatter | None:
+    """How far a single result may lie from a fixed value, such as a limit, by scatter alone (ISO 5725-6): ÷ √2.
+
+    A fixed value has no scatter of its own, so that it is less than between two results.
+    """
+    found = scatter(reading, "same-laboratory")
+    if found is None:
+        return None
+    return replace(found, allowance=found.allowance / math.sqrt(2), formula=f"({found.formula}) ÷ √2")
 
 
 def scatter(reading: Reading, setting: Setting, *, mean_of: int = 1, method: str | None = None) -> Scatter | None:

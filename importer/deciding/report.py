@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 import statistics
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
@@ -11,7 +10,7 @@ from importer.deciding.agreed import Agreement, against_limits, agreement_for
 from importer.deciding.choosing import MaltKey, malt_key
 from importer.deciding.deliveries import Delivery, without_sheet
 from importer.deciding.ground import Ground, Reading, day_of, figures_of, ground_title, header, readings
-from importer.deciding.precision import scatter
+from importer.deciding.precision import against_a_value
 from importer.deciding.results import AgainstLimit
 from importer.models import Analysis, Figure
 from importer.store.rows import key
@@ -220,7 +219,10 @@ class _Seen:
 def _all_series(
     batches: Sequence[Analysis], results: dict[str, tuple[AgainstLimit, ...]], days: Mapping[str, str]
 ) -> Iterable[Series]:
-    """A trend for each printed figure, and for a derived one that was agreed on; on the ground that most stand on."""
+    """A trend for each printed figure, and for a derived one that was agreed on; methods are not mixed in one.
+
+    An estimate stands as it was before it was estimated, where the sheet prints that.
+    """
     agreed = {one.parameter for found in results.values() for one in found}
     seen: dict[Ground, list[_Seen]] = {}
     for analysis in batches:
@@ -231,34 +233,26 @@ def _all_series(
                 continue
             if not days[analysis.id]:
                 continue
-            for reading in readings(figure, analysis):
+            reading = min(readings(figure, analysis), key=lambda one: one.estimated, default=None)
+            if reading is not None:
                 seen.setdefault(reading.ground, []).append(_Seen(reading, figure, analysis, days[analysis.id]))
     order = list(parameters())
-    best: dict[str, list[_Seen]] = {}
-    for ground, found in sorted(seen.items(), key=lambda pair: order.index(pair[0].parameter)):
-        known = best.get(ground.parameter)
-        if known is None or _worth(found) > _worth(known):
-            best[ground.parameter] = found
-    for found in best.values():
+    for _, found in sorted(seen.items(), key=lambda pair: order.index(pair[0].parameter)):
         if len(found) >= _LEAST_POINTS:
             yield _series(found, results)
-
-
-def _worth(found: Sequence[_Seen]) -> tuple[int, int]:
-    """More points before fewer, and what was measured before what was estimated."""
-    return len(found), -sum(one.reading.estimated for one in found)
 
 
 def _series(found: Sequence[_Seen], results: dict[str, tuple[AgainstLimit, ...]]) -> Series:
     first = found[0]
     unit = first.reading.ground.unit
     name = first.reading.ground.parameter
-    judged = {
-        one.analysis.id: next((r for r in results[one.analysis.id] if r.parameter == name and r.unit == unit), None)
+    points = tuple(_point(one, [r for r in results[one.analysis.id] if r.parameter == name]) for one in found)
+    limits = [
+        result
         for one in found
-    }
-    points = tuple(_point(one, judged[one.analysis.id]) for one in found)
-    limits = [result for result in judged.values() if result is not None]
+        for result in results[one.analysis.id]
+        if (result.parameter, result.unit, result.value) == (name, unit, one.reading.value)
+    ]
     low = next((result.low for result in reversed(limits) if result.low is not None), None)
     high = next((result.high for result in reversed(limits) if result.high is not None), None)
     bands, source = _bands(found, points)
@@ -270,7 +264,7 @@ def _series(found: Sequence[_Seen], results: dict[str, tuple[AgainstLimit, ...]]
     return Series(name, parameters()[name].title, unit, ground, points, bands, low, high, source)
 
 
-def _point(one: _Seen, result: AgainstLimit | None) -> Point:
+def _point(one: _Seen, judged: Sequence[AgainstLimit]) -> Point:
     return Point(
         day=one.day,
         batch=header(one.analysis, "batch"),
@@ -278,12 +272,12 @@ def _point(one: _Seen, result: AgainstLimit | None) -> Point:
         value=one.reading.value,
         spread=one.reading.spread if one.reading.estimated else None,
         estimated=one.reading.estimated,
-        outside=result is not None and result.standing == "outside",
+        outside=any(result.standing == "outside" for result in judged),
     )
 
 
 def _bands(found: Sequence[_Seen], points: Sequence[Point]) -> tuple[tuple[Band, ...], str]:
-    """For each harvest the median ± (what two results may differ by ÷ √2): where single results lie."""
+    """For each harvest the median ± how far a single result may lie from it by scatter alone."""
     groups: dict[str, list[Point]] = {}
     for point in points:
         groups.setdefault(point.crop_year, []).append(point)
@@ -292,11 +286,10 @@ def _bands(found: Sequence[_Seen], points: Sequence[Point]) -> tuple[tuple[Band,
     for crop, group in groups.items():
         middle = statistics.median(point.value for point in group)
         reading = found[0].reading
-        held = scatter(Reading(reading.ground, middle, reading.family, reading.mash), "same-laboratory")
+        held = against_a_value(Reading(reading.ground, middle, reading.family, reading.mash))
         if held is None:
             return (), ""
-        half = held.allowance / math.sqrt(2)
         days = sorted(point.day for point in group)
-        bands.append(Band(days[0], days[-1], crop, middle - half, middle + half))
+        bands.append(Band(days[0], days[-1], crop, middle - held.allowance, middle + held.allowance))
         source = held.source
     return tuple(bands), source

@@ -14,7 +14,7 @@ from importer.deciding.files import OwnFileError
 from importer.deciding.recipe_file import read_recipe
 from importer.deciding.results import Effect
 from importer.meaning.formulas import mass_for_new_extract, weighted_mean
-from importer.models import Analysis
+from importer.models import Analysis, Family
 from tests.deciding.factory import analysis, estimate, figure
 
 EBC_PLAN = '{ value = 77.8, unit = "%", family = "EBC", grind = "fine" }'
@@ -69,6 +69,15 @@ def test_planning_values_in_points_per_pound(tmp_path: Path) -> None:
     batch = analysis(figure("extract_coarse_as_is", 80.0, "%", "EBC"))
     found = only(effects(tmp_path, line(extract=plan), batch), "weight")
     assert found.value == pytest.approx(100.0, abs=0.05)
+
+
+@pytest.mark.parametrize(("value", "unit", "family"), [(165, "EBC", "EBC"), (83.76, "°L", "ASBC")])
+def test_a_plan_in_srm_for_a_colour_on_either_basis(tmp_path: Path, value: float, unit: str, family: Family) -> None:
+    """75 SRM are 147.75 EBC, 165 EBC are 83.76 SRM (EBC = 1.97 × SRM, factors of the Standard Reference Method)."""
+    batch = analysis(figure("colour", value, unit, family), malt="Crystal Malt", family=family)
+    text = line("Crystal Malt", 10, colouring="true", colour='{ value = 75, unit = "SRM", family = "ASBC" }')
+    found = only(effects(tmp_path, text, batch), "colour")
+    assert found.value == pytest.approx(10 * 75 / 83.76, abs=0.005)
 
 
 def test_power_of_a_grist_with_adjunct() -> None:

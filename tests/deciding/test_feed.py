@@ -75,6 +75,15 @@ def test_the_latest_batch_without_doubt_is_in_use() -> None:
     assert (feed.malts[0].batch, feed.malts[0].pinned) == ("B2", False)
 
 
+def test_a_batch_whose_malt_is_not_certain_is_not_in_use() -> None:
+    one = pale()
+    doubtful = one.model_copy(
+        update={"header": one.header | {"malt": one.header["malt"].model_copy(update={"state": "review"})}}
+    )
+    assert recipe_feed([doubtful]).malts == ()
+    assert recipe_feed([doubtful]).without_batch == ("Nordtal Malting Pale Ale Malt",)
+
+
 def test_a_pinned_batch_is_used_whatever_came_later() -> None:
     old, new = pale("B1", "2025-01-01"), pale("B2", "2025-02-01")
     feed = recipe_feed([old, new], {"pale ale malt": "b1"})

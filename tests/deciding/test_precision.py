@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from importer.deciding.ground import Reading, ground_of
 from importer.deciding.precision import (
+    against_a_value,
     between_months,
     precisions,
     scatter,
@@ -35,6 +36,15 @@ def test_two_laboratories_single_results() -> None:
 def test_two_laboratories_means_of_two() -> None:
     """ISO 5725-6, formula from memory: √(2.9² − 0.5²(1 − 1/4 − 1/4)) = 2.88."""
     assert critical_difference(0.5, 2.9, 2, 2) == pytest.approx(2.88, abs=0.01)
+
+
+def test_against_a_fixed_value_the_scatter_is_smaller() -> None:
+    """ISO 5725-6, from memory: a value without scatter of its own divides the critical difference by √2."""
+    at = reading("final_attenuation", 83.9, "%")
+    two, one = scatter(at, "same-laboratory"), against_a_value(at)
+    assert two is not None
+    assert one is not None
+    assert one.allowance == pytest.approx(two.allowance / math.sqrt(2))
 
 
 @given(POSITIVE, POSITIVE, st.integers(1, 20), st.integers(1, 20))

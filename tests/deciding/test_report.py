@@ -20,7 +20,7 @@ from importer.output.words import CAUTION
 from importer.telling.evidence import crop_of
 from importer.telling.report_page import report_page
 from importer.telling.svg import nice_ticks, trend
-from tests.deciding.factory import analysis, figure
+from tests.deciding.factory import analysis, estimate, figure
 
 
 def year(*values: float, malt: str = "Pale Ale Malt", supplier: str = "Nordtal Malting") -> list[Analysis]:
@@ -78,6 +78,29 @@ def test_a_trend_shows_limits_bands_and_the_new_harvest(tmp_path: Path) -> None:
     assert (kinds.count("point"), kinds.count("out"), kinds.count("limit"), kinds.count("band")) == (5, 1, 1, 2)
     assert kinds.count("harvest") == 1
     assert {"min 84", "crop 2025", "B3"} <= {element.text for element in drawn.iter() if element.text}
+
+
+def test_methods_have_trends_of_their_own_and_limits_stay_on_theirs(tmp_path: Path) -> None:
+    path = tmp_path / "agreed.toml"
+    path.write_text(
+        '[[agreed]]\nmalt = "Pale Ale Malt"\nlimits = [{ parameter = "nitrogen_ratio", max = 46, family = "EBC" }]\n',
+        encoding="utf-8",
+    )
+    iob = [
+        analysis(
+            estimate("nitrogen_ratio", 42.8, "%", 2.5, (38.0 + n / 10, "%", "IoB")),
+            batch=f"I{n}",
+            day=f"2025-01-0{n}",
+            family="IoB",
+            mash="isothermal-65",
+        )
+        for n in range(1, 5)
+    ]
+    ebc = [analysis(figure("nitrogen_ratio", 43.0 + n), batch=f"E{n}", day=f"2025-02-0{n}") for n in range(1, 5)]
+    (malt,) = make_report([*iob, *ebc], "2025", agreements=read_agreed(path)).malts
+    assert [(s.ground, len(s.points), s.high) for s in malt.series] == [("IoB", 4, None), ("", 4, 46.0)]
+    assert [point.value for point in malt.series[0].points] == [38.1, 38.2, 38.3, 38.4]
+    assert [one.analysis.header["batch"].value for one in malt.complaints] == ["E4"]
 
 
 def test_figures_in_review_and_residues_have_no_trend(tmp_path: Path) -> None:
