@@ -23,7 +23,7 @@ def export_recipe(target: str, wanted: Wanted, pins: Sequence[str], store_folder
         _check(Path(target))
     with opened(store_folder) as store:
         try:
-            feed = recipe_feed(stored_analyses(store, "EBC", wanted), given, handed_out(store))
+            feed = recipe_feed(stored_analyses(store, wanted), given, handed_out(store))
         except ValueError as fault:
             raise UsageError(f"--pin: {fault}") from None
         _write(feed, target)

@@ -13,7 +13,7 @@ from importer.deciding.ground import day_of, header
 from importer.models import Analysis, Family
 from importer.store.ledger import FILE_NAME, Store
 from importer.store.reading import Options, cores
-from importer.store.selection import Wanted, choose, on_basis
+from importer.store.selection import Chosen, Wanted, choose, on_basis
 
 
 def has_store(named: Path | None) -> bool:
@@ -34,9 +34,14 @@ def opened(named: Path | None) -> Iterator[Store]:
         yield store
 
 
-def stored_analyses(store: Store, basis: Family = "EBC", wanted: Wanted | None = None) -> tuple[Analysis, ...]:
-    """Every current analysis, in the order of its day, on a basis."""
-    chosen = choose(store, wanted or Wanted())
+def stored_analyses(store: Store, wanted: Wanted | None = None) -> tuple[Analysis, ...]:
+    """Every current analysis, in the order of its day, on the EBC basis."""
+    return choose(store, wanted or Wanted()).analyses
+
+
+def on_other_basis(store: Store, analyses: Sequence[Analysis], basis: Family) -> tuple[Analysis, ...]:
+    """Stored analyses of the EBC basis on another one; their originals are read again the first time."""
+    chosen = Chosen(tuple(analyses), 0, {analysis.source.sha256: analysis.source.file for analysis in analyses})
     return tuple(on_basis(store, chosen, Options(basis), cores()))
 
 

@@ -35,7 +35,7 @@ from importer.models import Family
 from importer.vocabulary.parameters import parameters
 
 _WHOLE = ("recipe", "volume", "efficiency", "strength", "gravity", "round", "line")
-_LINE = ("malt", "supplier", "batch", "adjunct", "kg", "colouring", "extract", "colour", "diastatic_power")
+_LINE = ("malt", "supplier", "adjunct", "kg", "colouring", "extract", "colour", "diastatic_power")
 _GRINDS = {"fine": "extract_fine_as_is", "coarse": "extract_coarse_as_is"}
 
 
@@ -56,7 +56,6 @@ class Line:
     name: str
     kg: float
     supplier: str = ""
-    batch: str = ""
     adjunct: bool = False
     colouring: bool = False
     extract: Planned | None = None
@@ -106,7 +105,6 @@ def _line(entry: Entry) -> Line:
         name=malt or adjunct,
         kg=kg,
         supplier=entry.text("supplier"),
-        batch=entry.text("batch"),
         adjunct=bool(adjunct),
         colouring=entry.flag("colouring"),
         extract=_extract(entry),

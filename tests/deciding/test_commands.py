@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import json
+import sys
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -182,6 +183,27 @@ def test_described_results_steer_no_terminal(filled: Fill) -> None:
     assert "musty" in result.stdout
     assert "\x1b" not in result.stdout
     assert "\u202e" not in result.stdout
+
+
+@pytest.mark.parametrize(
+    ("package", "command", "told"),
+    [
+        ("pyarrow", ("export", "--parquet", "a.parquet"), "onebasis[parquet]"),
+        ("waitress", ("serve",), "onebasis[serve]"),
+        ("flask", ("serve",), "onebasis[serve]"),
+    ],
+)
+def test_a_package_that_is_not_installed_is_named(
+    run: Run, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, package: str, command: tuple[str, ...], told: str
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    for name in [name for name in sys.modules if name.partition(".")[0] == package or name == "importer.serving.app"]:
+        monkeypatch.delitem(sys.modules, name)
+    monkeypatch.setitem(sys.modules, package, None)
+    result = run(*command)
+    assert result.exit_code in (1, 2)
+    assert told in result.output
+    assert not list(tmp_path.glob("a.*"))
 
 
 # ---------------------------------------------------------------- feed and report

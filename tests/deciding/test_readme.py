@@ -115,3 +115,12 @@ def test_the_picture_of_effects_is_what_the_command_prints(at_home: Path) -> Non
 def test_commands_can_be_copied(at_home: Path, command: str) -> None:
     result = CliRunner().invoke(app, shlex.split(command)[1:])
     assert result.exit_code == 0, result.output
+
+
+def test_a_batch_on_another_basis_is_read_again_from_the_originals(at_home: Path) -> None:
+    """The ASBC scale of diastatic power is °Lintner; no figure of it stands in the store before."""
+    result = CliRunner().invoke(app, ["batch", "Q4163", "--basis", "asbc", "--recipe-lines", "bitter.toml"])
+    assert result.exit_code == 0, result.output
+    assert "on ASBC" in result.stdout
+    assert "°Lintner ~" in result.stdout
+    assert "weigh 183 kg instead of 180 kg" in result.stdout
