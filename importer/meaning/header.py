@@ -94,7 +94,9 @@ def _plain(text: str) -> str:
 
 def _may_be_number(text: str) -> bool:
     """True for what can be a batch number under a caption that says so, although it looks like a plain number."""
-    return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
+    words = [word for word in text.split() if word.isalpha() and len(word) > 2]
+    digits = sum(c.isdigit() for c in text)
+    return not words and digits >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
 
 
 def _clean(key: str, entry: PrintedHeader, order: object) -> tuple[str, bool]:
