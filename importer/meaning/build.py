@@ -101,7 +101,7 @@ def build_analysis(
         state=state,
         figures=figures,
         derived=derived,
-        unrecognised=tuple(_unrecognised(figure) for figure in resolved.unknown),
+        unrecognised=tuple(row for figure in resolved.unknown for row in _unrecognised(figure)),
         checks=checks,
     )
 
@@ -341,7 +341,12 @@ def to_printed(figure: PrintedFigure) -> Printed:
     )
 
 
-def _unrecognised(figure: PrintedFigure) -> Unrecognised:
+def _unrecognised(figure: PrintedFigure) -> list[Unrecognised]:
+    """A row of no parameter, once for each value that could be its result."""
     label = " / ".join((*figure.section, figure.label)) if figure.section else figure.label
     value = figure.value or " ".join(text for text in (figure.low, figure.high, figure.spec) if text)
-    return Unrecognised(label=label, value=value, unit=figure.unit, page=figure.page, box=box_list(figure.box))
+    box = box_list(figure.box)
+    return [
+        Unrecognised(label=label, value=text, unit=figure.unit, page=figure.page, box=box)
+        for text in (value, *figure.rivals)
+    ]

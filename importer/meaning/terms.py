@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from importer.meaning.labels import LabelQuery, examined, recognise
+from importer.meaning.labels import LabelQuery, examined, ideas_of, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
 from importer.vocabulary.captions import column_roles, header_caption
@@ -40,6 +40,9 @@ class SheetTerms:
 
     def is_other_matter(self, text: str) -> bool:
         return len(text) <= MAX_LABEL and examined(text) != "malt"
+
+    def is_telling(self, word: str) -> bool:
+        return bool(ideas_of(word) - {"FILLER"})
 
     def is_sure_caption(self, text: str) -> bool:
         found = _caption(text)
