@@ -42,7 +42,7 @@ class SheetTerms:
         return len(text) <= MAX_LABEL and examined(text) != "malt"
 
     def is_telling(self, word: str) -> bool:
-        return bool(ideas_of(word) - {"FILLER"})
+        return not (word[:1].isalpha() and any(c.isdigit() for c in word)) and bool(ideas_of(word) - {"FILLER", "AND"})
 
     def is_sure_caption(self, text: str) -> bool:
         found = _caption(text)
