@@ -22,6 +22,8 @@ from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
 
 NUMBER_KINDS = ("number", "range")
+# Words before the unit in the heading of a group ("given in %").
+UNIT_WORDS = 3
 AMONG_BARLEY = Doubt("label-doubtful", "Other rows of its section are of barley, not of malt.")
 
 
@@ -166,7 +168,7 @@ def _settle(
     known = _known_units(entry)
     # "mm" in "> 2.5 mm" belongs to the name of the figure and is not its unit.
     label_unit = match.unit if match.unit is not None and match.unit.code in known else None
-    printed_unit = look.unit or label_unit or _column_unit(look.printed)
+    printed_unit = look.unit or label_unit or _column_unit(look.printed) or _section_unit(look.printed, known)
     implied = family_of_unit(entry.name, printed_unit.code) if printed_unit is not None else None
     family = own or implied or sheet.family
     doubts += _family_doubts(entry, match, own or implied, sheet, family)
@@ -198,6 +200,13 @@ def _settle(
 
 def _column_unit(figure: PrintedFigure) -> Unit | None:
     return parse_unit(figure.column_unit) if figure.column_unit else None
+
+
+def _section_unit(figure: PrintedFigure, known: set[str]) -> Unit | None:
+    """The unit that the heading of a group of rows gives all of them ("in %:")."""
+    heading = figure.section[-1].strip(" :") if figure.section else ""
+    words, unit = split_unit(heading)
+    return unit if unit is not None and unit.code in known and len(words.split()) <= UNIT_WORDS else None
 
 
 def _family_doubts(
