@@ -34,6 +34,34 @@ def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[st
     return fields
 
 
+def with_said_header(
+    fields: Mapping[str, HeaderField], said: Mapping[str, str | None], pages: Sequence[int]
+) -> dict[str, HeaderField]:
+    """The fields with a person's entries in place of those read; what was read, and where, stays with them."""
+    if not said:
+        return dict(fields)
+    page = pages[0] if pages else 1
+    result: dict[str, HeaderField] = {}
+    for key in HEADER_KEYS:
+        field = fields.get(key)
+        value = said.get(key, field.value if field is not None else None)
+        if value is None:
+            continue
+        if key not in said and field is not None:
+            result[key] = field
+        elif field is not None:
+            result[key] = field.model_copy(update={"value": value, "state": "accepted"})
+        else:
+            result[key] = HeaderField(value=value, text="", page=page, box=(0.0, 0.0, 0.0, 0.0), state="accepted")
+    return result
+
+
+def read_entry(key: str, text: str) -> str | None:
+    """A person's header entry as it is kept (dates in ISO 8601); None where it is nothing that the key can hold."""
+    value, _ = _clean(key, text, decide_day_order([]))
+    return value or None
+
+
 def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Mapping[int, Page]) -> HeaderField | None:
     cleaned = [(_supported(entry), *_clean(key, entry.text, order)) for entry in entries]
     usable = [item for item in cleaned if item[1]]

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
-from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family
+from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family, said_family
 from importer.meaning.labels import LabelQuery, Match, recognise
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
+from importer.meaning.said import NOTHING, Said, Statements
 from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
@@ -22,41 +23,65 @@ NUMBER_KINDS = ("number", "range")
 
 @dataclass(frozen=True, slots=True)
 class Resolved:
-    """What became of the rows of one analysis. ``unknown`` are rows with a result that no parameter was found for."""
+    """What became of the rows of one analysis. ``unknown`` are rows with a result that no parameter was found for, and
+    ``unknown_rows`` their numbers."""
 
     figures: tuple[Recognised, ...]
     unknown: tuple[PrintedFigure, ...]
     family: FamilyJudgement
+    unknown_rows: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class _Look:
-    """A first look at a row: its number, its unit and where the unit was found."""
+    """A first look at a row: its number, its unit and where the unit was found. ``printed`` has what a person said in
+    place of what was read, ``as_read`` has not."""
 
     printed: PrintedFigure
     number: Number | None
     unit: Unit | None
     unit_misread: bool
+    as_read: PrintedFigure
+    row: int
+    said: Said | None
 
 
-def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
+def resolve(analysis: PrintedAnalysis, convention: Convention, statements: Statements = NOTHING) -> Resolved:
     """Settles every row of an analysis. Rows without any result are left out; they hold nothing."""
-    looks = [_look(figure, convention, analysis.is_specification) for figure in analysis.figures]
-    looks = [look for look in looks if _has_result(look)]
-    matches = [recognise(_query(look, None)) for look in looks]
+    looks = [
+        _look(figure, row, convention, analysis.is_specification, statements.rows.get(row))
+        for row, figure in enumerate(analysis.figures)
+    ]
+    looks = [look for look in looks if _has_result(look) and not (look.said is not None and look.said.rejected)]
+    matches = [_match(look, None) for look in looks]
     clues = [_clue(look, match) for look, match in zip(looks, matches, strict=True)]
-    family = judge_family(analysis, clues)
+    read = judge_family(analysis, clues)
+    family = said_family(read, statements)
     sheet_basis = _sheet_basis(analysis)
     figures: list[Recognised] = []
-    unknown: list[PrintedFigure] = []
+    unknown: list[_Look] = []
     for look in looks:
         own = _own_family(look)
-        match = recognise(_query(look, own or (family.family if family.source != "assumed" else None)))
+        match = _match(look, own or (family.family if family.source != "assumed" else None))
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
-            unknown.append(look.printed)
+            unknown.append(look)
             continue
-        figures.append(_settle(look, match, family, sheet_basis, convention, analysis.is_specification))
-    return Resolved(tuple(figures), tuple(unknown), family)
+        figure = _settle(look, match, family, sheet_basis, convention, analysis.is_specification)
+        if statements.says_family and _family_doubts(parameters()[match.parameter], match, own, read, figure.family):
+            figure = replace(figure, notes=(*figure.notes, "corrected-by-person"))
+        figures.append(figure)
+    return Resolved(
+        tuple(figures), tuple(look.as_read for look in unknown), family, tuple(look.row for look in unknown)
+    )
+
+
+def _match(look: _Look, family: Family | None) -> Match:
+    """What the label was taken for, or what it was said to be."""
+    match = recognise(_query(look, family))
+    said = look.said
+    if said is None or said.parameter is None or (match.state == "sure" and said.is_weak("parameter")):
+        return match
+    return replace(match, parameter=said.parameter, state="sure", score=100.0, rivals=(), matrix="malt", why="")
 
 
 def _has_result(look: _Look) -> bool:
@@ -67,15 +92,29 @@ def _has_result(look: _Look) -> bool:
 # ---------------------------------------------------------------------------------------------- numbers and units
 
 
-def _look(figure: PrintedFigure, convention: Convention, specification: bool) -> _Look:
-    number = read_number(figure.value, convention)
+def _look(figure: PrintedFigure, row: int, convention: Convention, specification: bool, said: Said | None) -> _Look:
+    shown, signs = _with_said(figure, said), convention
+    if said is not None and said.value is not None:
+        signs = "."
+    number = read_number(shown.value, signs)
     if specification and (number is None or number.kind == "blank"):
-        number = _limits_as_number(figure, convention)
-    text = figure.unit or ""
+        number = _limits_as_number(shown, signs)
+    text = shown.unit or ""
     unit = parse_unit(text) if text else None
     if unit is None and text:
         _, unit = split_unit(text)
-    return _Look(figure, number, unit, bool(text) and unit is None)
+    return _Look(shown, number, unit, bool(text) and unit is None, figure, row, said)
+
+
+def _with_said(figure: PrintedFigure, said: Said | None) -> PrintedFigure:
+    """The row with a person's value and unit in place of those read; a learned unit only where none is printed."""
+    if said is None:
+        return figure
+    if said.value is not None:
+        figure = replace(figure, value=said.value, doubts=())
+    if said.unit is not None and not (figure.unit and said.is_weak("unit")):
+        figure = replace(figure, unit=said.unit, column_unit=None)
+    return replace(figure, column_family=said.family) if said.family is not None else figure
 
 
 def _limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
@@ -148,7 +187,7 @@ def _query(look: _Look, family: Family | None) -> LabelQuery:
 
 def _clue(look: _Look, match: Match) -> Clue:
     unit = look.unit or match.unit
-    column = look.printed.column_family
+    column = look.as_read.column_family
     implied = family_of_unit(match.parameter, unit.code) if match.parameter is not None and unit is not None else None
     weak = unit.family if unit is not None and unit.code != "EBC" else None
     return Clue(
@@ -197,7 +236,7 @@ def _settle(
     mash = match.mash or (sheet.mash if family == sheet.family else None)
     low, high = (None, None) if specification else limit_values(look.printed, convention)
     return Recognised(
-        printed=_with_limit_sides(look.printed, convention),
+        printed=_with_limit_sides(look.as_read, convention),
         match=match,
         parameter=at_basis(entry.name, basis),
         number=number,
@@ -210,6 +249,8 @@ def _settle(
         doubts=tuple(doubts),
         notes=("food-safety",) if entry.food_safety else (),
         text=text,
+        row=look.row,
+        said=look.said,
     )
 
 
@@ -298,6 +339,9 @@ def _basis(
         return entry.basis if entry.sibling is None else None, []
     head = split_unit(look.printed.column)[1]
     column = basis_statement(look.printed.column) or (head.basis if head is not None else None)
+    told = look.said.basis if look.said is not None else None
+    if told is not None and look.said is not None and not look.said.is_weak("basis"):
+        return told, []
     section = next((b for b in (basis_statement(text) for text in look.printed.section) if b is not None), None)
     said = [b for b in (unit.basis if unit is not None else None, match.basis, column) if b is not None]
     if said:
@@ -306,8 +350,8 @@ def _basis(
         return said[0], []
     if section is not None:
         return section, []
-    if sheet_basis is not None:
-        return sheet_basis, []
+    if sheet_basis is not None or told is not None:
+        return sheet_basis or told, []
     if entry.basis_settled:
         return entry.basis, []
     return entry.basis, [
