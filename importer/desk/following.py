@@ -1,0 +1,64 @@
+"""Lays what was learned over a supplier's other sheets, behind the back of whoever works at the desk."""
+
+from __future__ import annotations
+
+import queue
+import sqlite3
+import threading
+from collections.abc import Sequence
+from pathlib import Path
+
+from importer.store import learned, settling
+from importer.store.corrections import Case
+from importer.store.learned import Lesson
+from importer.store.ledger import Store
+from importer.store.schema import StoreError
+
+
+class Follower:
+    """One thread that goes through the sheets; it starts with the first lesson."""
+
+    def __init__(self, folder: Path) -> None:
+        self._folder = folder
+        self._waiting: queue.Queue[tuple[Case, Sequence[Lesson]] | None] = queue.Queue()
+        self._thread: threading.Thread | None = None
+        self._guard = threading.Lock()
+
+    def follow(self, case: Case, lessons: Sequence[Lesson]) -> None:
+        """Has lessons laid over the other sheets of the case's supplier."""
+        if not lessons:
+            return
+        with self._guard:
+            if self._thread is None:
+                self._thread = threading.Thread(target=self._run, daemon=True)
+                self._thread.start()
+        self._waiting.put((case, lessons))
+
+    def everything(self, case: Case) -> None:
+        """After something was taken back: whatever could rest on it is laid anew."""
+        rows = range(len(case.part.figures))
+        key = [
+            Lesson("label", learned.wording_key(case.part.figures[r]), learned.wording(case.part.figures[r]), "")
+            for r in rows
+        ]
+        taken = {record.row for record in case.records if record.withdrawn}
+        self.follow(case, [lesson for row, lesson in zip(rows, key, strict=True) if row in taken])
+
+    def done(self) -> None:
+        """Waits until nothing is left to do."""
+        self._waiting.join()
+
+    def _run(self) -> None:
+        while True:
+            found = self._waiting.get()
+            try:
+                if found is not None:
+                    with Store(self._folder) as store:
+                        settling.follow(store, *found)
+            except (
+                StoreError,
+                sqlite3.Error,
+            ):  # the disk is full, say: the lesson itself is stored and holds from now on
+                continue
+            finally:
+                self._waiting.task_done()
