@@ -6,25 +6,24 @@ import sqlite3
 from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
-from urllib.parse import quote, unquote
+from urllib.parse import quote
 
 from flask import Flask, abort, g, make_response, redirect, render_template, request
 from werkzeug.exceptions import HTTPException
 
-from importer.desk import queue, views
+from importer.desk import missing, queue, teaching, views
+from importer.desk.context import REVIEWER, case_of, own_address, reviewer, store
 from importer.desk.following import Follower
 from importer.desk.guarding import Gate, install
 from importer.desk.pages import Pictures
 from importer.models import FAMILIES, HEADER_KEYS, Family, HeaderField
 from importer.output.words import CAUTION
 from importer.store import learned, settling
-from importer.store.corrections import Case, RefusedError, StaleError, load
-from importer.store.ledger import Store
+from importer.store.corrections import Case, RefusedError, StaleError
 from importer.store.originals import original
 from importer.store.schema import StoreError, explained
 from importer.words import Box
 
-REVIEWER = "onebasis-reviewer"
 _YEAR = 365 * 24 * 3600
 _MOST_BYTES = 64 * 1024
 Answer = Any
@@ -45,7 +44,8 @@ def create_app(folder: Path, gate: Gate, hosts: Iterable[str] = (), pictures: Pi
     _lists(app)
     _steps(app, follower)
     _sheets(app, drawn)
-    _learning(app, follower)
+    app.register_blueprint(teaching.pages(follower))
+    app.register_blueprint(missing.pages(drawn))
     return app
 
 
@@ -72,28 +72,6 @@ def _store_per_request(app: Flask, folder: Path) -> None:
     app.config["FOLDER"] = folder
 
 
-def store() -> Store:
-    """The store, opened for this request."""
-    if "store" not in g:
-        from flask import current_app
-
-        g.store = Store(current_app.config["FOLDER"])
-    opened: Store = g.store
-    return opened
-
-
-def reviewer() -> str:
-    """The name that was typed once; "" before that."""
-    return " ".join(unquote(request.cookies.get(REVIEWER, "")).split())[:60]
-
-
-def case_of(identity: str) -> Case:
-    """An analysis; the page is not found where there is none."""
-    if store().connection.execute("SELECT 1 FROM analyses WHERE id = ?", (identity,)).fetchone() is None:
-        abort(404, "There is no such sheet in the store.")
-    return load(store(), identity)
-
-
 def _errors(app: Flask) -> None:
     @app.errorhandler(HTTPException)
     def told(error: HTTPException) -> Answer:
@@ -114,14 +92,14 @@ def _errors(app: Flask) -> None:
 def _lists(app: Flask) -> None:
     @app.get("/who")
     def who() -> Answer:
-        return render_template("who.html", to=_own(request.args.get("to", "/")))
+        return render_template("who.html", to=own_address(request.args.get("to", "/")))
 
     @app.post("/who")
     def name() -> Answer:
         named = " ".join(request.form.get("name", "").split())[:60]
         if not named:
             return redirect("/who", 303)
-        answer = redirect(_own(request.form.get("to", "/")), 303)
+        answer = redirect(own_address(request.form.get("to", "/")), 303)
         answer.set_cookie(REVIEWER, quote(named), max_age=_YEAR, httponly=True, samesite="Strict")
         return answer
 
@@ -130,23 +108,27 @@ def _lists(app: Flask) -> None:
         page = max(1, request.args.get("page", 1, type=int))
         found = queue.sheets(store().connection, page)
         number, figures = queue.count(store().connection)
-        aside = queue.sheets(store().connection, set_aside=True)
+        aside = queue.sheets(store().connection, kind="aside")
         return render_template(
             "list.html",
             sheets=found,
             number=number,
             figures=figures,
             aside=aside,
+            unknown=queue.number_of(store().connection, "unknown"),
             page=page,
             pages=-(-number // queue.PAGE),
             told=request.args.get("told", ""),
             last=_last_saved(),
         )
 
-
-def _own(address: str) -> str:
-    """An address within the desk, whatever was asked for."""
-    return address if address.startswith("/") and not address.startswith(("//", "/\\")) else "/"
+    @app.get("/sheets")
+    def sheets() -> Answer:
+        kind: queue.Kind = "unknown" if request.args.get("kind") == "unknown" else "all"
+        page = max(1, request.args.get("page", 1, type=int))
+        pages = -(-queue.number_of(store().connection, kind) // queue.PAGE)
+        found = queue.sheets(store().connection, page, kind)
+        return render_template("sheets.html", sheets=found, kind=kind, page=page, pages=pages)
 
 
 # ---------------------------------------------------------------------------------------------- steps
@@ -165,13 +147,15 @@ def _steps(app: Flask, follower: Follower) -> None:
     @app.post("/sheet/<identity>/<what>")
     def settle(identity: str, what: str) -> Answer:
         case = case_of(identity)
+        if what != queue.HEAD:
+            _row(case, what)
         try:
             seen = settling.with_revision(case, request.form.get("revision", -1, type=int))
             saved = _say(seen, what)
         except (RefusedError, StaleError) as error:
             stale = isinstance(error, StaleError)
             return _show(case, what, problem=str(error), typed=request.form.to_dict()), 409 if stale else 422
-        follower.follow(saved.case, saved.lessons)
+        follower.follow(learned.supplier_key(saved.case.built.analysis), saved.lessons, saved.case.id)
         return _go_on(saved, what)
 
     @app.post("/undo/<int:record>")
@@ -190,7 +174,7 @@ def _steps(app: Flask, follower: Follower) -> None:
 
 
 def _row(case: Case, what: str) -> int:
-    if not what.isdigit() or len(what) > 6 or int(what) >= len(case.part.figures):
+    if not (what.isascii() and what.isdigit()) or len(what) > 6 or int(what) >= len(case.part.figures):
         abort(404, "There is no such row on this sheet.")
     return int(what)
 
@@ -256,6 +240,7 @@ def _last_saved() -> dict[str, Any] | None:
 
 
 def _show(case: Case, what: str, problem: str = "", typed: dict[str, str] | None = None) -> str:
+    row = None if what == queue.HEAD else _row(case, what)
     steps = queue.steps(case)
     ahead, behind = queue.previous_step(store(), case, what), queue.next_step(store(), case, what)
     common = {
@@ -273,7 +258,7 @@ def _show(case: Case, what: str, problem: str = "", typed: dict[str, str] | None
         "last": _last_saved(),
         "count": queue.count(store().connection),
     }
-    if what == queue.HEAD:
+    if row is None:
         return render_template(
             "head.html",
             fields=_head_fields(case),
@@ -281,7 +266,7 @@ def _show(case: Case, what: str, problem: str = "", typed: dict[str, str] | None
             families=FAMILIES,
             **common,
         )
-    view = views.figure_view(store(), case, _row(case, what))
+    view = views.figure_view(store(), case, row)
     parameter = view.place.figure.parameter if view.place.figure else None
     return render_template(
         "figure.html",
@@ -303,7 +288,7 @@ def _head_fields(case: Case) -> list[dict[str, Any]]:
         doubtful = key in missing or (field is not None and field.state == "review")
         crop = None
         if field is not None and doubtful:
-            crop = views.crop_of(case, field.page, Box(*field.box))
+            crop = views.crop_of(case, field.page, Box(*field.box), strip=True)
         return {"key": key, "title": views.HEADER_WORDS[key], "field": field, "doubtful": doubtful, "crop": crop}
 
     fields = [entry(key, header.get(key)) for key in HEADER_KEYS]
@@ -357,21 +342,5 @@ def _sheets(app: Flask, drawn: Pictures) -> None:
             titles=views.HEADER_WORDS,
             actions=views.ACTION_WORDS,
             caution=CAUTION if any(line.food_safety for line in lines) else "",
-            told=request.args.get("told", ""),
-        )
-
-
-# ---------------------------------------------------------------------------------------------- what was learned
-
-
-def _learning(app: Flask, follower: Follower) -> None:
-    @app.get("/learned")
-    def listed() -> Answer:
-        return render_template(
-            "learned.html",
-            things=learned.everything(store().connection),
-            titles=learned.TITLES,
-            choices=views.all_parameters(),
-            names={one.name: one.title for one in views.all_parameters()},
             told=request.args.get("told", ""),
         )

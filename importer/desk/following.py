@@ -20,19 +20,19 @@ class Follower:
 
     def __init__(self, folder: Path) -> None:
         self._folder = folder
-        self._waiting: queue.Queue[tuple[Case, Sequence[Lesson]] | None] = queue.Queue()
+        self._waiting: queue.Queue[tuple[str, Sequence[Lesson], str]] = queue.Queue()
         self._thread: threading.Thread | None = None
         self._guard = threading.Lock()
 
-    def follow(self, case: Case, lessons: Sequence[Lesson]) -> None:
-        """Has lessons laid over the other sheets of the case's supplier."""
-        if not lessons:
+    def follow(self, key: str | None, lessons: Sequence[Lesson], but: str = "") -> None:
+        """Has lessons laid over the other sheets of a supplier."""
+        if key is None or not lessons:
             return
         with self._guard:
             if self._thread is None:
                 self._thread = threading.Thread(target=self._run, daemon=True)
                 self._thread.start()
-        self._waiting.put((case, lessons))
+        self._waiting.put((key, lessons, but))
 
     def everything(self, case: Case) -> None:
         """After something was taken back: whatever could rest on it is laid anew."""
@@ -42,7 +42,8 @@ class Follower:
             for r in rows
         ]
         taken = {record.row for record in case.records if record.withdrawn}
-        self.follow(case, [lesson for row, lesson in zip(rows, key, strict=True) if row in taken])
+        lessons = [lesson for row, lesson in zip(rows, key, strict=True) if row in taken]
+        self.follow(learned.supplier_key(case.built.analysis), lessons, case.id)
 
     def done(self) -> None:
         """Waits until nothing is left to do."""
@@ -52,9 +53,8 @@ class Follower:
         while True:
             found = self._waiting.get()
             try:
-                if found is not None:
-                    with Store(self._folder) as store:
-                        settling.follow(store, *found)
+                with Store(self._folder) as store:
+                    settling.follow(store, *found)
             except (
                 StoreError,
                 sqlite3.Error,

@@ -5,15 +5,20 @@ from __future__ import annotations
 import io
 import threading
 from collections import OrderedDict
+from collections.abc import Sequence
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from multiprocessing import get_context
 from typing import TYPE_CHECKING, Any
 
+from importer.desk.boxes import RowRead, read_box
 from importer.limits import MAX_MEMORY, MAX_PIXELS
+from importer.words import Box, Word
 
 if TYPE_CHECKING:
     from PIL import Image
+
+    from importer.intake.source import Source
 
 SECONDS = 60.0
 DPI = 144.0
@@ -56,6 +61,21 @@ class Pictures:
                 while len(self._kept) > MOST_KEPT:
                     self._kept.popitem(last=False)
             return drawn
+
+    def read(
+        self, data: bytes, name: str, number: int, reading: str, box: tuple[float, float, float, float], width: float
+    ) -> RowRead | None:
+        """What stands in a box of a page ``width`` points wide; None where it cannot be read."""
+        with self._guard:
+            try:
+                asked = self._ready().submit(read_box, data, name, number, reading, box, width)
+                read: RowRead = asked.result(SECONDS)
+            except (TimeoutError, BrokenProcessPool):
+                self.close()
+                return None
+            except Exception:  # as above
+                return None
+            return read
 
     def close(self) -> None:
         """Ends the drawing process, also in the midst of a page."""
@@ -105,6 +125,48 @@ def draw_page(data: bytes, name: str, number: int, reading: str) -> bytes | None
     return out.getvalue()
 
 
+def page_words(data: bytes, name: str, number: int, reading: str, box: Box, width: float) -> Sequence[Word]:
+    """The words of a page ``width`` points wide; of a scan those that the optical reader finds in the box."""
+    from importer.intake.kind import kind_of
+
+    kind = kind_of(data, name)
+    if kind == "pdf" and reading != "ocr":
+        import pypdfium2 as pdfium2
+
+        from importer.intake.pdf_drawing import read_drawing
+        from importer.intake.pdf_text import read_text_layer
+
+        page = pdfium2.PdfDocument(data)[number - 1]
+        area = Box(*page.get_cropbox())
+        return read_text_layer(page.raw, read_drawing(page.raw, area), area, page.get_rotation() // 90).words
+    if kind not in ("pdf", "picture"):
+        from importer.intake.table_file import read_table_file
+
+        pages = read_table_file(_source(data, name))
+        return next((one.words for one in pages if one.number == number), ())
+    return _words_by_eye(data, name, number, box, width)
+
+
+def _words_by_eye(data: bytes, name: str, number: int, box: Box, width: float) -> list[Word]:
+    from PIL import Image
+
+    from importer.intake import ocr
+
+    drawn = draw_page(data, name, number, "ocr")
+    if drawn is None:
+        return []
+    image = Image.open(io.BytesIO(drawn)).convert("L")
+    points = width / image.width
+    part = image.crop(tuple(round(edge / points) for edge in box))  # type: ignore[arg-type]
+    enlarge = 2
+    seen = ocr.read_block(part.resize((part.width * enlarge, part.height * enlarge)), dpi=72.0 / points * enlarge)
+    unit = points / enlarge
+    return [
+        Word(w.text, box.x0 + w.x0 * unit, box.top + w.top * unit, box.x0 + w.x1 * unit, box.top + w.bottom * unit)
+        for w in seen
+    ]
+
+
 def _pdf_page(data: bytes, number: int, reading: str) -> Image.Image:
     import pypdfium2 as pdfium2
 
@@ -142,20 +204,24 @@ def _as_read(image: Image.Image, dpi: float | None) -> Image.Image:
     return geometry.resample(image.convert("RGB"), page.matrix, (width, height))
 
 
-def _table_page(data: bytes, name: str, number: int) -> Image.Image | None:
-    """A sheet of a spreadsheet, its cells drawn where the reader placed them."""
+def _source(data: bytes, name: str) -> Source:
     import hashlib
     from datetime import UTC, datetime
     from pathlib import Path
 
-    from PIL import Image, ImageDraw, ImageFont
-
     from importer.intake.kind import kind_of
     from importer.intake.source import Source
+
+    return Source(Path(name), name, hashlib.sha256(data).hexdigest(), kind_of(data, name), data, datetime.now(UTC))
+
+
+def _table_page(data: bytes, name: str, number: int) -> Image.Image | None:
+    """A sheet of a spreadsheet, its cells drawn where the reader placed them."""
+    from PIL import Image, ImageDraw, ImageFont
+
     from importer.intake.table_file import read_table_file
 
-    source = Source(Path(name), name, hashlib.sha256(data).hexdigest(), kind_of(data, name), data, datetime.now(UTC))
-    page: Any = next((one for one in read_table_file(source) if one.number == number), None)
+    page: Any = next((one for one in read_table_file(_source(data, name)) if one.number == number), None)
     if page is None:
         return None
     scale = min(DPI / 72, (MAX_PIXELS / max(page.width * page.height, 1.0)) ** 0.5)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from dataclasses import dataclass
+from typing import Literal
 
 from importer.store.corrections import Case, load
 from importer.store.ledger import Store
@@ -11,6 +12,13 @@ from importer.store.schema import StoreError
 from importer.store.settling import header_waits, waiting_rows
 
 WAITING = "state = 'review' AND superseded_by IS NULL AND set_aside IS NULL"
+Kind = Literal["waiting", "aside", "unknown", "all"]
+_WHICH: dict[Kind, str] = {
+    "waiting": WAITING,
+    "aside": WAITING.replace("set_aside IS NULL", "set_aside IS NOT NULL"),
+    "unknown": "unknown_rows > 0 AND superseded_by IS NULL",
+    "all": "1",
+}
 HEAD = "head"
 PAGE = 50
 
@@ -58,14 +66,19 @@ def count(connection: sqlite3.Connection) -> tuple[int, int]:
     return int(sheets), int(figures)
 
 
-def sheets(connection: sqlite3.Connection, page: int = 1, *, set_aside: bool = False) -> list[Sheet]:
-    """One page of the list, the latest sheets first."""
-    condition = WAITING.replace("set_aside IS NULL", "set_aside IS NOT NULL") if set_aside else WAITING
+def number_of(connection: sqlite3.Connection, kind: Kind) -> int:
+    """How many sheets there are of a kind."""
+    (found,) = connection.execute(f"SELECT COUNT(*) FROM analyses WHERE {_WHICH[kind]}").fetchone()
+    return int(found)
+
+
+def sheets(connection: sqlite3.Connection, page: int = 1, kind: Kind = "waiting") -> list[Sheet]:
+    """One page of a list, the latest sheets first. ``figures`` are those in review, or rows without a parameter."""
+    number = "(SELECT COUNT(*) FROM figures WHERE analysis = analyses.id AND state = 'review' AND NOT derived)"
     found = connection.execute(
         "SELECT id, COALESCE(supplier, ''), COALESCE(malt, ''), COALESCE(batch, ''), dated,"
-        " (SELECT COUNT(*) FROM figures WHERE analysis = analyses.id AND state = 'review' AND NOT derived),"
-        f" json_extract(json, '$.source.file'), set_aside FROM analyses WHERE {condition}"
-        " ORDER BY dated DESC, id DESC LIMIT ? OFFSET ?",
+        f" {'unknown_rows' if kind == 'unknown' else number}, json_extract(json, '$.source.file'), set_aside"
+        f" FROM analyses WHERE {_WHICH[kind]} ORDER BY dated DESC, id DESC LIMIT ? OFFSET ?",
         (PAGE, (page - 1) * PAGE),
     )
     return [Sheet(*row) for row in found]

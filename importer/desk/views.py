@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from importer.desk.plot import Plot, plot_of
 from importer.desk.repairs import Repair, repairs
+from importer.meaning.said import NEVER_SETTLED
 from importer.models import Analysis, Figure, Flag, Step
 from importer.output.words import CAUTION, FLAG_WORDS, FROM_WORDS, MASH_WORDS, STEP_WORDS, offset_words
 from importer.store import rows
@@ -38,7 +39,8 @@ ACTION_WORDS = {
     "withdraw": "taken back",
 }
 # Around a cell, in points: enough to see its row and its neighbours.
-_LEAST_WIDTH, _LEAST_HEIGHT, _MARGIN = 330.0, 150.0, 24.0
+_LEAST_WIDTH, _LEAST_HEIGHT, _MARGIN = 420.0, 270.0, 50.0
+_STRIP_WIDTH, _STRIP_HEIGHT = 330.0, 60.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +81,7 @@ class FigureView:
     place: Place
     title: str
     label: str
+    headings: str
     value: str
     unit: str
     said: str
@@ -91,6 +94,7 @@ class FigureView:
     plot: Plot | None
     crop: Crop | None
     can_accept: bool
+    needs_care: bool
     family: str
     basis: str
     has_basis: bool
@@ -111,7 +115,8 @@ def figure_view(store: Store, case: Case, row: int) -> FigureView:
     return FigureView(
         place=place,
         title=entry.title if entry else "No parameter found",
-        label=" / ".join((*printed.section, printed.label)),
+        label=printed.label,
+        headings=" / ".join(printed.section),
         value=value,
         unit=printed.unit or "",
         said=_said_value(said),
@@ -127,7 +132,8 @@ def figure_view(store: Store, case: Case, row: int) -> FigureView:
         limits=limits_of(figure) if figure is not None else "",
         plot=plot_of(store, built.analysis, figure) if figure is not None else None,
         crop=crop_of(case, printed.page, printed.box, printed.label_box),
-        can_accept=figure is not None and "no-moisture" not in flags,
+        can_accept=figure is not None and not flags & NEVER_SETTLED,
+        needs_care="outside-possible" in flags,
         family=known.family if known else built.analysis.method_family,
         basis=(known.basis or "") if known else "",
         has_basis=bool(entry and entry.basis),
@@ -160,8 +166,8 @@ def limits_of(figure: Figure) -> str:
     return f"at least {low:g}" if low is not None else (f"at most {high:g}" if high is not None else "")
 
 
-def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None) -> Crop | None:
-    """The part of a page around a box; the whole page where there is no box."""
+def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None, *, strip: bool = False) -> Crop | None:
+    """The part of a page around a box, or only a strip of it; the whole page where there is no box."""
     page = case.kept.by_number.get(number)
     if page is None or page.width <= 0 or page.height <= 0:
         return None
@@ -170,8 +176,10 @@ def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None) 
             _picture(case, number), number, page.width, page.height, Box(0, 0, page.width, page.height), None, None
         )
     around = box.union(label) if label is not None else box
-    wide = min(page.width, max(_LEAST_WIDTH, around.width + 2 * _MARGIN))
-    high = min(page.height, max(_LEAST_HEIGHT, around.height + 2 * _MARGIN))
+    least_width, least_height = (_STRIP_WIDTH, _STRIP_HEIGHT) if strip else (_LEAST_WIDTH, _LEAST_HEIGHT)
+    margin = 0.3 * _MARGIN if strip else _MARGIN
+    wide = min(page.width, max(least_width, around.width + 2 * margin))
+    high = min(page.height, max(least_height, around.height + 2 * margin))
     left = min(max(0.0, around.centre - wide / 2), page.width - wide)
     top = min(max(0.0, around.middle - high / 2), page.height - high)
     part = Box(left, top, left + wide, top + high)

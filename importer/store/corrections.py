@@ -27,7 +27,7 @@ from importer.words import Box
 Action = Literal["confirm", "change", "reject", "withdraw"]
 HEADER, SHEET = "header", "sheet"
 _NOT_THERE = "There is no analysis {} in the store."
-_NOTHING_KEPT = (
+NOTHING_KEPT = (
     "{} was taken in by an earlier version, which kept nothing that corrections can be laid over, and its original is "
     "not there any more. Put it back where it was."
 )
@@ -115,7 +115,7 @@ def load(store: Store, identity: str) -> Case:
     as_read = evidence.as_read(store.connection, identity, text)
     kept = evidence.kept_of(store.connection, sha256)
     if kept is None or len(kept.parts) < number:
-        raise StoreError(_NOTHING_KEPT.format(as_read.source.file))
+        raise StoreError(NOTHING_KEPT.format(as_read.source.file))
     records = records_of(store.connection, identity)
     standing = Analysis.model_validate_json(text)
     learnt = learned.statements(kept.parts[number - 1], learned.known(store.connection, learned.supplier_key(standing)))
@@ -154,13 +154,9 @@ def statements_of(records: Sequence[Record]) -> Statements:
     header: dict[str, str | None] = {}
     family = None
     for record in records:
-        if record.action == "withdraw":
+        if record.action == "withdraw" or record.withdrawn:
             continue
         row = record.row
-        if record.withdrawn:
-            if row is not None and "added" in record.value:
-                said[row] = Said(rejected=True)
-            continue
         told = record.value.get("set", {})
         if row is not None:
             said[row] = _with(said.get(row, Said()), record, told)
@@ -168,6 +164,9 @@ def statements_of(records: Sequence[Record]) -> Statements:
             header.update(told)
         elif "family" in told:
             family = told["family"]
+    for record in records:  # an added row keeps its number when it is taken back, so that later ones keep theirs
+        if record.withdrawn and record.row is not None and "added" in record.value:
+            said[record.row] = Said(rejected=True)
     return Statements(said, family, False, header)
 
 
@@ -239,8 +238,8 @@ def write_standing(store: Store, identity: str) -> Analysis:
     columns["json"] = analysis.model_dump_json(by_alias=True)
     assignments = ", ".join(f"{name} = ?" for name in columns)
     connection.execute(
-        f"UPDATE analyses SET {assignments}, sure = ?, change = ? WHERE id = ?",
-        (*columns.values(), rows.is_sure(analysis), store.next_change(), identity),
+        f"UPDATE analyses SET {assignments}, sure = ?, unknown_rows = ?, change = ? WHERE id = ?",
+        (*columns.values(), rows.is_sure(analysis), len(analysis.unrecognised), store.next_change(), identity),
     )
     store.write_figures(analysis)
     connection.execute("DELETE FROM renderings WHERE id = ?", (identity,))

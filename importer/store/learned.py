@@ -88,6 +88,14 @@ def everything(connection: sqlite3.Connection) -> list[Learned]:
     return [Learned(*row) for row in found]
 
 
+def one(connection: sqlite3.Connection, identity: int) -> Learned | None:
+    """One thing that holds; None where it was taken back."""
+    row = connection.execute(
+        f"SELECT {_COLUMNS} FROM learned WHERE id = ? AND withdrawn_at IS NULL", (identity,)
+    ).fetchone()
+    return Learned(*row) if row is not None else None
+
+
 def statements(part: PrintedAnalysis, things: Iterable[Learned]) -> Statements:
     """What was learned, as it bears on the rows of a sheet."""
     by_wording: dict[str, list[Learned]] = {}
@@ -185,24 +193,44 @@ def learn(
             continue
         if before is not None:
             withdraw(connection, before.id, person, made_at)
-        connection.execute(
-            "INSERT INTO learned (supplier_key, supplier, kind, wording_key, wording, means, analysis, correction,"
-            " person, made_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            (
-                key,
-                analysis.header["supplier"].value,
-                lesson.kind,
-                lesson.wording_key,
-                lesson.wording,
-                lesson.means,
-                analysis.id,
-                correction,
-                person,
-                made_at,
-            ),
-        )
+        _insert(connection, key, analysis.header["supplier"].value, lesson, analysis.id, correction, person, made_at)
         taught.append(lesson)
     return taught
+
+
+def _insert(
+    connection: sqlite3.Connection,
+    key: str,
+    supplier: str,
+    lesson: Lesson,
+    analysis: str,
+    correction: int | None,
+    person: str,
+    made_at: str,
+) -> None:
+    connection.execute(
+        "INSERT INTO learned (supplier_key, supplier, kind, wording_key, wording, means, analysis, correction, person,"
+        " made_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        (
+            key,
+            supplier,
+            lesson.kind,
+            lesson.wording_key,
+            lesson.wording,
+            lesson.means,
+            analysis,
+            correction,
+            person,
+            made_at,
+        ),
+    )
+
+
+def change(connection: sqlite3.Connection, thing: Learned, means: str, person: str, at: str) -> None:
+    """Says that it means something else."""
+    withdraw(connection, thing.id, person, at)
+    lesson = Lesson(thing.kind, thing.wording_key, thing.wording, means)
+    _insert(connection, thing.supplier_key, thing.supplier, lesson, thing.analysis, thing.correction, person, at)
 
 
 def withdraw(connection: sqlite3.Connection, identity: int, person: str, at: str) -> None:

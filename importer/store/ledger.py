@@ -226,6 +226,7 @@ class Store:
             __version__,
             analysis.model_dump_json(by_alias=True),
             None,
+            len(analysis.unrecognised),
         )
         self.connection.execute(f"INSERT INTO analyses VALUES ({', '.join('?' * len(values))})", values)
         self.write_figures(analysis)

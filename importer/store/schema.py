@@ -201,10 +201,12 @@ MIGRATIONS: tuple[str, ...] = (
     CREATE INDEX learned_supplier ON learned (supplier_key) WHERE withdrawn_at IS NULL;
 
     ALTER TABLE analyses ADD COLUMN set_aside TEXT;  -- why a person has set it aside, NULL: it was not
+    ALTER TABLE analyses ADD COLUMN unknown_rows INTEGER NOT NULL DEFAULT 0;  -- rows that no parameter was found for
+    UPDATE analyses SET unknown_rows = json_array_length(json, '$.unrecognised');
+    CREATE INDEX analyses_unknown ON analyses (dated, id) WHERE unknown_rows > 0 AND superseded_by IS NULL;
     CREATE INDEX analyses_waiting ON analyses (dated, id)
         WHERE state = 'review' AND superseded_by IS NULL AND set_aside IS NULL;
     CREATE INDEX analyses_malt ON analyses (supplier_key, malt_key, dated);
-    CREATE INDEX figures_label ON figures (label);
     """,
 )
 VERSION = len(MIGRATIONS)

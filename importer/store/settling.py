@@ -280,15 +280,9 @@ def _unlearn(store: Store, correction: int, person: str) -> None:
         learned.withdraw(store.connection, identity, person, now())
 
 
-def follow(store: Store, case: Case, lessons: Sequence[Lesson]) -> int:
-    """Lays new lessons over the supplier's other sheets, each on its own; returns how many have changed."""
-    key = learned.supplier_key(case.built.analysis)
-    if key is None or not lessons:
-        return 0
-    changed = 0
-    for identity in following(store, key, lessons, case.id):
-        changed += refresh(store, identity)
-    return changed
+def follow(store: Store, key: str, lessons: Sequence[Lesson], but: str = "") -> int:
+    """Lays new lessons over a supplier's other sheets, each on its own; returns how many have changed."""
+    return sum(refresh(store, identity) for identity in following(store, key, lessons, but))
 
 
 def refresh(store: Store, identity: str) -> bool:

@@ -67,3 +67,29 @@ document.addEventListener("DOMContentLoaded", () => {
   box.checked = !localStorage.getItem(OFF);
   box.addEventListener("change", () => (box.checked ? localStorage.removeItem(OFF) : localStorage.setItem(OFF, "yes")));
 });
+
+// A box drawn on a page, in points of the page.
+const page = document.querySelector("svg.draw");
+if (page) {
+  const mark = document.getElementById("drawn");
+  let start = null;
+  const place = (event) => new DOMPoint(event.clientX, event.clientY).matrixTransform(page.getScreenCTM().inverse());
+  page.addEventListener("pointerdown", (event) => {
+    start = place(event);
+    page.setPointerCapture(event.pointerId);
+  });
+  page.addEventListener("pointermove", (event) => {
+    if (!start) return;
+    const now = place(event);
+    const box = { x0: Math.min(start.x, now.x), top: Math.min(start.y, now.y), x1: Math.max(start.x, now.x), bottom: Math.max(start.y, now.y) };
+    mark.setAttribute("x", box.x0);
+    mark.setAttribute("y", box.top);
+    mark.setAttribute("width", box.x1 - box.x0);
+    mark.setAttribute("height", box.bottom - box.top);
+    for (const [edge, value] of Object.entries(box)) document.getElementById(edge).value = value.toFixed(1);
+  });
+  page.addEventListener("pointerup", () => {
+    start = null;
+    if (mark.getAttribute("width") > 2 && mark.getAttribute("height") > 2) document.getElementById("box").requestSubmit();
+  });
+}
