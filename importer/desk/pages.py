@@ -87,7 +87,20 @@ class Pictures:
 
 
 def _limit() -> None:
+    """Sets the limits of the drawing process, and has it end with the desk, however that ends."""
+    import multiprocessing
+    import os
     import sys
+    from multiprocessing.connection import wait
+
+    parent = multiprocessing.parent_process()
+
+    def end_with_parent() -> None:
+        if parent is not None:
+            wait([parent.sentinel])
+            os._exit(0)
+
+    threading.Thread(target=end_with_parent, daemon=True).start()
 
     if sys.platform != "win32":
         import resource

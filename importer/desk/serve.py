@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import signal
 import socket
 import threading
 import webbrowser
 from collections.abc import Callable
 from pathlib import Path
+from types import FrameType
 
 from waitress.server import create_server
 
@@ -40,6 +42,7 @@ def serve(folder: Path, host: str, port: int, *, browser: bool, told: Callable[[
             "this in a network that you trust only."
         )
     pictures.warm_up()
+    signal.signal(signal.SIGTERM, _stop)
     if browser:
         threading.Thread(target=webbrowser.open, args=(address,), daemon=True).start()
     try:
@@ -47,6 +50,11 @@ def serve(folder: Path, host: str, port: int, *, browser: bool, told: Callable[[
     finally:
         app.extensions["follower"].done()
         pictures.close()
+
+
+def _stop(number: int, frame: FrameType | None) -> None:
+    """Being told to end is as good as Ctrl-C: what is going on is brought to its end."""
+    raise KeyboardInterrupt
 
 
 def _name(host: str) -> str:
