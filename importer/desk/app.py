@@ -137,7 +137,8 @@ def _lists(app: Flask) -> None:
 def _steps(app: Flask, follower: Follower) -> None:
     @app.get("/sheet/<identity>")
     def sheet(identity: str) -> Answer:
-        step = queue.first_step(store(), case_of(identity).id)
+        found = queue.steps(case_of(identity))
+        step = found[-1 if request.args.get("last") else 0] if found else None
         return redirect(step.address if step else f"/batch/{identity}", 303)
 
     @app.get("/sheet/<identity>/<what>")
@@ -242,7 +243,6 @@ def _last_saved() -> dict[str, Any] | None:
 def _show(case: Case, what: str, problem: str = "", typed: dict[str, str] | None = None) -> str:
     row = None if what == queue.HEAD else _row(case, what)
     steps = queue.steps(case)
-    ahead, behind = queue.previous_step(store(), case, what), queue.next_step(store(), case, what)
     common = {
         "case": case,
         "analysis": case.built.analysis,
@@ -250,13 +250,12 @@ def _show(case: Case, what: str, problem: str = "", typed: dict[str, str] | None
         "what": what,
         "position": next((n for n, step in enumerate(steps, 1) if step.what == what), 0),
         "steps": len(steps),
-        "next": behind.address if behind and behind.address != f"/sheet/{case.id}/{what}" else None,
-        "previous": ahead.address if ahead and ahead.address != f"/sheet/{case.id}/{what}" else None,
+        "next": queue.next_address(store(), case, what),
+        "previous": queue.previous_address(store(), case, what),
         "problem": problem,
         "typed": typed or {},
         "told": request.args.get("told", ""),
         "last": _last_saved(),
-        "count": queue.count(store().connection),
     }
     if row is None:
         return render_template(

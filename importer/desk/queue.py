@@ -15,11 +15,14 @@ WAITING = "state = 'review' AND superseded_by IS NULL AND set_aside IS NULL"
 Kind = Literal["waiting", "aside", "unknown", "all"]
 _WHICH: dict[Kind, str] = {
     "waiting": WAITING,
-    "aside": WAITING.replace("set_aside IS NULL", "set_aside IS NOT NULL"),
+    "aside": "set_aside IS NOT NULL",
     "unknown": "unknown_rows > 0 AND superseded_by IS NULL",
     "all": "1",
 }
 HEAD = "head"
+LATER_FIRST, EARLIER_FIRST = ("<", "DESC"), (">", "ASC")
+"""How the list is gone through: the latest sheets first, and the other way round."""
+AHEAD = 20
 PAGE = 50
 
 
@@ -59,7 +62,8 @@ def count(connection: sqlite3.Connection) -> tuple[int, int]:
     """How many sheets wait, and how many figures on them."""
     (sheets,) = connection.execute(f"SELECT COUNT(*) FROM analyses WHERE {WAITING}").fetchone()
     (figures,) = connection.execute(
-        "SELECT COUNT(*) FROM figures f JOIN analyses a ON a.id = f.analysis"
+        # CROSS: from the few sheets that wait to their figures, never the other way round
+        "SELECT COUNT(*) FROM analyses a CROSS JOIN figures f ON f.analysis = a.id"
         " WHERE a.state = 'review' AND superseded_by IS NULL AND set_aside IS NULL"
         " AND f.state = 'review' AND NOT derived"
     ).fetchone()
@@ -107,13 +111,32 @@ def _order(what: str) -> int:
 
 
 def next_step(store: Store, case: Case, what: str) -> Step | None:
-    """The next step on this sheet, else the first one of the next sheet that waits, else of the first one."""
-    return after(case, what) or _beyond(store, case, "<", "DESC")
+    """The next step on this sheet, else the first one of the next sheet that waits."""
+    step = after(case, what)
+    if step is not None:
+        return step
+    for identity in _beyond(store, case, LATER_FIRST):
+        try:
+            found = first_step(store, identity)
+        except StoreError:  # of an earlier version, and its original is gone: it can be seen, not settled
+            continue
+        if found is not None:
+            return found
+    return next(iter(steps(case)), None)
 
 
-def previous_step(store: Store, case: Case, what: str) -> Step | None:
-    """The step ahead of one, on this sheet or the one ahead of it."""
-    return before(case, what) or _beyond(store, case, ">", "ASC")
+def next_address(store: Store, case: Case, what: str) -> str | None:
+    """Where the next step is, without looking into another sheet."""
+    step = after(case, what)
+    ahead = None if step is not None else next(iter(_beyond(store, case, LATER_FIRST)), None)
+    return step.address if step is not None else (f"/sheet/{ahead}" if ahead else None)
+
+
+def previous_address(store: Store, case: Case, what: str) -> str | None:
+    """The step ahead of one likewise, on this sheet or the one ahead of it."""
+    step = before(case, what)
+    behind = None if step is not None else next(iter(_beyond(store, case, EARLIER_FIRST)), None)
+    return step.address if step is not None else (f"/sheet/{behind}?last=1" if behind else None)
 
 
 def first_step(store: Store, identity: str) -> Step | None:
@@ -121,20 +144,13 @@ def first_step(store: Store, identity: str) -> Step | None:
     return next(iter(steps(load(store, identity))), None)
 
 
-def _beyond(store: Store, case: Case, sign: str, direction: str) -> Step | None:
+def _beyond(store: Store, case: Case, order: tuple[str, str]) -> list[str]:
+    """Sheets that wait behind one (or ahead of it), then those at the other end of the list."""
+    sign, direction = order
     connection = store.connection
     row = connection.execute("SELECT dated, id FROM analyses WHERE id = ?", (case.id,)).fetchone()
-    order = f"ORDER BY dated {direction}, id {direction} LIMIT 20"
-    ahead = connection.execute(f"SELECT id FROM analyses WHERE {WAITING} AND (dated, id) {sign} (?, ?) {order}", row)
+    sorting = f"ORDER BY dated {direction}, id {direction} LIMIT {AHEAD}"
+    ahead = connection.execute(f"SELECT id FROM analyses WHERE {WAITING} AND (dated, id) {sign} (?, ?) {sorting}", row)
     found = [identity for (identity,) in ahead]
-    around = connection.execute(f"SELECT id FROM analyses WHERE {WAITING} AND id <> ? {order}", (case.id,))
-    found += [identity for (identity,) in around]
-    for identity in found:
-        try:
-            other = steps(load(store, identity))
-        except StoreError:  # of an earlier version, and its original is gone: it can be seen, not settled
-            continue
-        if other:
-            return other[0] if sign == "<" else other[-1]
-    own = steps(case)
-    return (own[0] if sign == "<" else own[-1]) if own else None
+    around = connection.execute(f"SELECT id FROM analyses WHERE {WAITING} AND id <> ? {sorting}", (case.id,))
+    return found + [identity for (identity,) in around]

@@ -15,6 +15,7 @@ from waitress.server import create_server
 from importer.desk.app import create_app
 from importer.desk.guarding import LOOPBACK, Gate
 from importer.desk.pages import Pictures
+from importer.store.ledger import Store
 
 THREADS = 6
 
@@ -46,7 +47,9 @@ def serve(folder: Path, host: str, port: int, *, browser: bool, told: Callable[[
     if browser:
         threading.Thread(target=webbrowser.open, args=(address,), daemon=True).start()
     try:
-        server.run()
+        # One connection stays open: the last one that closes writes the whole log back into the store.
+        with Store(folder):
+            server.run()
     finally:
         app.extensions["follower"].done()
         pictures.close()

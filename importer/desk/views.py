@@ -40,6 +40,7 @@ ACTION_WORDS = {
 }
 # Around a cell, in points: enough to see its row and its neighbours.
 _LEAST_WIDTH, _LEAST_HEIGHT, _MARGIN = 420.0, 270.0, 50.0
+_BESIDE = 70.0
 _STRIP_WIDTH, _STRIP_HEIGHT = 330.0, 60.0
 
 
@@ -176,6 +177,8 @@ def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None, 
             _picture(case, number), number, page.width, page.height, Box(0, 0, page.width, page.height), None, None
         )
     around = box.union(label) if label is not None else box
+    if not strip:  # the unit and the limits stand to the right of a result
+        around = around._replace(x1=min(page.width, around.x1 + _BESIDE))
     least_width, least_height = (_STRIP_WIDTH, _STRIP_HEIGHT) if strip else (_LEAST_WIDTH, _LEAST_HEIGHT)
     margin = 0.3 * _MARGIN if strip else _MARGIN
     wide = min(page.width, max(least_width, around.width + 2 * margin))

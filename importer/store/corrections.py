@@ -62,7 +62,8 @@ class Record:
 
 @dataclass(frozen=True, eq=False)
 class Case:
-    """One analysis as it stands, with all that it rests on. ``revision`` grows with every change of it."""
+    """One analysis as it stands, with all that it rests on. ``revision`` grows with every change of it; ``before`` is
+    what the store shows of it so far."""
 
     id: str
     sha256: str
@@ -70,6 +71,7 @@ class Case:
     revision: int
     set_aside: str | None
     as_read: Analysis
+    before: Analysis
     kept: Kept
     records: tuple[Record, ...]
     learnt: Statements
@@ -112,12 +114,12 @@ def load(store: Store, identity: str) -> Case:
     if row is None:
         raise StoreError(_NOT_THERE.format(identity))
     sha256, number, change, text, set_aside = row
-    as_read = evidence.as_read(store.connection, identity, text)
+    standing = Analysis.model_validate_json(text)
+    as_read = evidence.as_read(store.connection, identity) or standing
     kept = evidence.kept_of(store.connection, sha256)
     if kept is None or len(kept.parts) < number:
         raise StoreError(NOTHING_KEPT.format(as_read.source.file))
     records = records_of(store.connection, identity)
-    standing = Analysis.model_validate_json(text)
     learnt = learned.statements(kept.parts[number - 1], learned.known(store.connection, learned.supplier_key(standing)))
     return Case(
         id=identity,
@@ -126,6 +128,7 @@ def load(store: Store, identity: str) -> Case:
         revision=change,
         set_aside=set_aside,
         as_read=as_read,
+        before=standing,
         kept=_with_added(kept, number, records),
         records=records,
         learnt=learnt,
@@ -216,38 +219,32 @@ def insert(store: Store, case: Case, record: Record) -> int:
     return cursor.lastrowid
 
 
-def write_standing(store: Store, identity: str) -> Analysis:
+def write_standing(store: Store, identity: str) -> Case:
     """Lays everything said over the reading once more and stores what stands. To be called in a transaction."""
+    connection = store.connection
+    connection.execute("UPDATE analyses SET change = ? WHERE id = ?", (store.next_change(), identity))
     case = load(store, identity)
     analysis = case.built.analysis
-    connection = store.connection
     text, dated, overtaken = connection.execute(
         "SELECT json, dated, superseded_by FROM analyses WHERE id = ?", (identity,)
     ).fetchone()
-    before = Analysis.model_validate_json(text)
     evidence.keep_reading(connection, identity, text)
     header = rows.values(analysis)
     named = ("supplier", "malt", "batch", "certificate", "crop_year", "analysed_on", "produced_on", "delivered_on")
-    columns = {name: header.get(name) for name in named}
+    columns: dict[str, object] = {name: header.get(name) for name in named}
     columns |= {f"{name}_key": rows.key(header.get(name)) for name in ("supplier", "malt", "batch")}
-    columns |= {
-        "state": analysis.state,
-        "dated": rows.date_of(analysis, dated),
-        "method_family": analysis.method_family,
-    }
+    columns |= {"state": analysis.state, "dated": rows.date_of(analysis, dated), "sure": rows.is_sure(analysis)}
+    columns |= {"method_family": analysis.method_family, "unknown_rows": len(analysis.unrecognised)}
     columns["json"] = analysis.model_dump_json(by_alias=True)
     assignments = ", ".join(f"{name} = ?" for name in columns)
-    connection.execute(
-        f"UPDATE analyses SET {assignments}, sure = ?, unknown_rows = ?, change = ? WHERE id = ?",
-        (*columns.values(), rows.is_sure(analysis), len(analysis.unrecognised), store.next_change(), identity),
-    )
+    connection.execute(f"UPDATE analyses SET {assignments} WHERE id = ?", (*columns.values(), identity))
     store.write_figures(analysis)
     connection.execute("DELETE FROM renderings WHERE id = ?", (identity,))
     _write_document_state(connection, case.sha256)
-    known_before = rows.is_sure(before) and rows.key_of_batch(before) == rows.key_of_batch(analysis)
+    known_before = rows.is_sure(case.before) and rows.key_of_batch(case.before) == rows.key_of_batch(analysis)
     if overtaken is None and not known_before:
         store.settle_reissue(analysis)
-    return analysis
+    return case
 
 
 def _write_document_state(connection: sqlite3.Connection, sha256: str) -> None:

@@ -32,7 +32,7 @@ def kept_of(connection: sqlite3.Connection, sha256: str) -> Kept | None:
     return kept.unpack(row[0]) if row is not None else None
 
 
-def as_read(connection: sqlite3.Connection, identity: str, otherwise: str) -> Analysis:
-    """An analysis as it was read; ``otherwise`` is its JSON where nothing was ever laid over it."""
+def as_read(connection: sqlite3.Connection, identity: str) -> Analysis | None:
+    """An analysis as it was read; None where nothing was ever laid over it."""
     row = connection.execute("SELECT json FROM as_read WHERE id = ?", (identity,)).fetchone()
-    return Analysis.model_validate_json(row[0] if row is not None else otherwise)
+    return Analysis.model_validate_json(row[0]) if row is not None else None

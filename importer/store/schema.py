@@ -206,6 +206,7 @@ MIGRATIONS: tuple[str, ...] = (
     CREATE INDEX analyses_unknown ON analyses (dated, id) WHERE unknown_rows > 0 AND superseded_by IS NULL;
     CREATE INDEX analyses_waiting ON analyses (dated, id)
         WHERE state = 'review' AND superseded_by IS NULL AND set_aside IS NULL;
+    CREATE INDEX analyses_aside ON analyses (dated, id) WHERE set_aside IS NOT NULL;
     CREATE INDEX analyses_malt ON analyses (supplier_key, malt_key, dated);
     """,
 )

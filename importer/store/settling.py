@@ -263,10 +263,10 @@ def _save(
             _unlearn(store, int(value["withdraws"]), person)
         aside = _set_aside(store, case.id)
         store.connection.execute("UPDATE analyses SET set_aside = ? WHERE id = ?", (aside, case.id))
-        write_standing(store, case.id)
+        standing = write_standing(store, case.id)
         detail = rows.as_json({"target": target, "action": action, "person": person})
         store.tell("corrected", case.sha256, case.id, detail)
-    return Saved(load(store, case.id), number, tuple(taught))
+    return Saved(standing, number, tuple(taught))
 
 
 def _set_aside(store: Store, identity: str) -> str | None:

@@ -88,6 +88,7 @@ class Person:
         if driver.find_elements(By.ID, "name"):
             self._type(f"{name}\n")
             self.wait("no name page", lambda: not driver.find_elements(By.ID, "name"))
+        self.complaints()  # of whoever was here before
         self.strokes = 0
 
     def _type(self, keys: str) -> None:

@@ -11,7 +11,7 @@ import pytest
 selenium = pytest.importorskip("selenium", reason="selenium is not installed")
 
 from selenium import webdriver  # noqa: E402
-from selenium.webdriver.common.action_chains import ActionChains  # noqa: E402
+from selenium.webdriver.common.actions.action_builder import ActionBuilder  # noqa: E402
 from selenium.webdriver.common.by import By  # noqa: E402
 
 from importer.models import Analysis  # noqa: E402
@@ -62,6 +62,14 @@ def driver(tmp_path_factory: pytest.TempPathFactory) -> Iterator[webdriver.Chrom
 def stored(folder: Path, batch: str = "") -> Analysis:
     with Store(folder) as store:
         return choose(store, Wanted(batch=batch or None)).analyses[0]
+
+
+def on_screen(driver: webdriver.Chrome, x: float, y: float) -> tuple[int, int]:
+    """Where a point of the drawn page is in the window."""
+    place = "const p = new DOMPoint(arguments[0], arguments[1]).matrixTransform("
+    place += "document.querySelector('svg.draw').getScreenCTM()); return [p.x, p.y];"
+    left, top = driver.execute_script(place, x, y)
+    return round(left), round(top)
 
 
 def settle_everything(person: Person, most: int = 40) -> None:
@@ -217,15 +225,12 @@ def test_a_missing_row_is_drawn_and_added(driver: webdriver.Chrome, tmp_path: Pa
     with Running(folder) as desk:
         person = Person(driver, desk.address)
         driver.get(f"{person.home}sheet/{identity}/missing")
-        drawing = driver.find_element(By.CSS_SELECTOR, "svg.draw")
-        scale = drawing.size["width"] / 595.28
         # The last row as `draw` places it: so many points above the foot of an A4 page.
         middle = 841.89 - (780 - 4 * 20 - 50 - 9 * 22) - 4
-        left, top = 50 * scale, (middle - 9) * scale
-        start = ActionChains(driver).move_to_element_with_offset(
-            drawing, round(left - drawing.size["width"] / 2), round(top - drawing.size["height"] / 2)
-        )
-        start.click_and_hold().move_by_offset(round(420 * scale), round(18 * scale)).release().perform()
+        actions = ActionBuilder(driver)
+        actions.pointer_action.move_to_location(*on_screen(driver, 50, middle - 9)).pointer_down()
+        actions.pointer_action.move_to_location(*on_screen(driver, 480, middle + 9)).pointer_up()
+        actions.perform()
         person.wait("what was read", lambda: driver.find_element(By.ID, "value").get_attribute("value"))
         assert driver.find_element(By.ID, "label").get_attribute("value") == "Something of our own"
         assert driver.find_element(By.ID, "value").get_attribute("value") == "5.9"
