@@ -70,7 +70,7 @@ class _Run:
 
     def once(self) -> None:
         """Everything that is still by now."""
-        self._filer.carry_out()
+        self._filer.tidy()
         with self._readers() as readers:
             list(self._looking.look())
             if not self._looking.moving:
@@ -83,7 +83,7 @@ class _Run:
 
     def watch(self) -> None:
         """Everything that comes, until interrupted. A regular look is what counts; a wake-up only makes it sooner."""
-        self._filer.carry_out()
+        self._filer.tidy()
         tell(f"Watching {self._request.folder}. Stop with Ctrl-C.")
         with self._readers() as readers, Waking(self._request.folder) as waking:
             while True:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import csv
 import io
 from collections.abc import Iterator
@@ -16,6 +17,7 @@ from importer.output.terminal import clean
 from importer.store import learned, settling
 from importer.store.catching_up import load_anyway
 from importer.store.corrections import Case, RefusedError, StaleError
+from importer.store.filing import file_settled
 from importer.store.learned import Lesson
 from importer.store.ledger import Store
 from importer.store.schema import StoreError
@@ -110,6 +112,8 @@ def take(store: Store, path: Path, person: str) -> int:
     for key, taught in lessons:  # last, so that no line of the file is about a sheet that has changed meanwhile
         if key is not None and taught:
             settling.follow(store, key, taught)
+    with contextlib.suppress(StoreError):  # `inbox` is at work, and files them itself
+        file_settled(store)
     tell(f"{taken} taken, {refused} not taken.")
     return NOT_ALL_READ if refused else READ
 

@@ -157,6 +157,8 @@ def _steps(app: Flask, follower: Follower) -> None:
             stale = isinstance(error, StaleError)
             return _show(case, what, problem=str(error), typed=request.form.to_dict()), 409 if stale else 422
         follower.follow(learned.supplier_key(saved.case.built.analysis), saved.lessons, saved.case.id)
+        if saved.case.built.analysis.state == "accepted":
+            follower.tidy()
         return _go_on(saved, what)
 
     @app.post("/undo/<int:record>")

@@ -209,3 +209,32 @@ def test_a_harmful_document_costs_its_picture_and_nothing_else(tmp_path: Path) -
         assert pictures.draw("3", b"", "sheet.pdf", 1, "text") == first
     finally:
         pictures.close()
+
+
+def test_the_original_of_a_settled_sheet_leaves_the_set_aside_folder(tmp_path: Path, open_desk: OpenDesk) -> None:
+    path = draw(tmp_path / "in" / "sheet.pdf", changed("Colour", "5.2", unit=""))
+    data = path.read_bytes()
+    folder = take_in(tmp_path / "store", path, filed=True)
+    aside = folder / "set-aside" / "to-review" / "sheet.pdf"
+    assert aside.read_bytes() == data
+    desk = open_desk(folder)
+    address = f"/sheet/{identity(folder)}/3"
+    desk.say(address, revision=desk.revision(address), action="accept")
+    desk.done()
+    filed = folder / "filed" / "Nordtal Malting" / "2024" / "N-1041" / "sheet.pdf"
+    assert filed.read_bytes() == data
+    assert list(aside.parent.iterdir()) == []
+    assert desk.client.get(f"/page/{identity(folder)}/1.png").status_code == 200
+
+
+def test_nothing_is_moved_while_files_are_taken_in(tmp_path: Path, open_desk: OpenDesk) -> None:
+    from importer.store.lock import only_writer
+
+    path = draw(tmp_path / "in" / "sheet.pdf", changed("Colour", "5.2", unit=""))
+    folder = take_in(tmp_path / "store", path, filed=True)
+    desk = open_desk(folder)
+    address = f"/sheet/{identity(folder)}/3"
+    with only_writer(folder):
+        desk.say(address, revision=desk.revision(address), action="accept")
+        desk.done()
+        assert (folder / "set-aside" / "to-review" / "sheet.pdf").is_file()
