@@ -65,9 +65,9 @@ def judge_family(analysis: PrintedAnalysis, clues: Sequence[Clue]) -> FamilyJudg
 
 
 def said_family(read: FamilyJudgement, statements: Statements) -> FamilyJudgement:
-    """The family that a person named; one that was learned only where the sheet itself gives none."""
+    """The family that a person named; one that was learned only where the sheet itself gives no sign of any."""
     family = statements.family
-    if family is None or (statements.family_learned and read.source != "assumed"):
+    if family is None or (statements.family_learned and (read.source != "assumed" or read.conflict)):
         return read
     mash = read.mash if read.mash_stated else _mash_of(family, None)
     return replace(read, family=family, source="inferred", mash=mash, conflict=False)

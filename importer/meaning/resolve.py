@@ -112,7 +112,7 @@ def _with_said(figure: PrintedFigure, said: Said | None) -> PrintedFigure:
         return figure
     if said.value is not None:
         figure = replace(figure, value=said.value, doubts=())
-    if said.unit is not None and not (figure.unit and said.is_weak("unit")):
+    if said.unit is not None and not (said.is_weak("unit") and (figure.unit or figure.column_unit)):
         figure = replace(figure, unit=said.unit, column_unit=None)
     return replace(figure, column_family=said.family) if said.family is not None else figure
 

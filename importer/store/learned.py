@@ -55,8 +55,9 @@ class Lesson:
 
 
 def wording_key(figure: PrintedFigure) -> str:
-    """The label of a row with the headings above it, without case, spaces and marks."""
-    return " / ".join(rows.key(text) or text.strip() for text in (*figure.section, figure.label))
+    """The label of a row with the headings above it. Only case and spaces do not matter: "> 2.2 mm" and "< 2.2 mm"
+    must never be taken for the same."""
+    return " / ".join(" ".join(text.casefold().split()) for text in (*figure.section, figure.label))
 
 
 def wording(figure: PrintedFigure) -> str:

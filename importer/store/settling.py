@@ -140,7 +140,7 @@ def change(store: Store, case: Case, row: int, person: str, said: Mapping[str, s
     before = place_of(case.built, row)
     told = _checked(said, before)
     if not told:
-        return accept(store, case, row, person)
+        raise RefusedError("Nothing was changed. Accept the figure as it is shown, or say what is right.")
     draft = Record(0, f"rows/{row}", "change", {"set": told}, person, now())
     after = place_of(case.with_record(draft).built, row)
     if after.recognised is None:
@@ -355,7 +355,7 @@ def _lessons(case: Case, before: Place, after: Place, told: Mapping[str, str]) -
     lessons: list[Lesson] = []
     if "parameter" in told or "label-doubtful" in doubted:
         lessons.append(Lesson("label", key, words, figure.parameter))
-    if not printed.unit and figure.unit and ("unit" in told or "unit-assumed" in doubted):
+    if not (printed.unit or printed.column_unit) and figure.unit and ("unit" in told or "unit-assumed" in doubted):
         lessons.append(Lesson("unit", key, words, figure.unit))
     if figure.basis and ("basis" in told or "moisture-basis-assumed" in doubted):
         lessons.append(Lesson("basis", key, words, figure.basis))

@@ -133,6 +133,8 @@ def test_a_lost_decimal_point_is_typed_in_and_taken_back(driver: webdriver.Chrom
         assert "45 % is not possible for Moisture." in person.text
         person.press("\n")  # nothing happens: what no malt has is not accepted by a slip
         assert person.where.endswith("/0")
+        person.go("c\n")  # nor by saving it as it is
+        assert "Nothing was changed" in person.text
         person.go("c4.5\n")
         assert "Nothing waits" in person.text
         assert figure(stored(folder), "moisture").value == 4.5

@@ -131,6 +131,30 @@ def test_a_unit_that_is_never_printed_is_asked_once(tmp_path: Path, case_in: Cas
     assert figure(third.built.analysis, "colour").value == pytest.approx(2.8 * 1.97, rel=0.1)
 
 
+def test_signs_of_a_label_tell_two_wordings_apart(tmp_path: Path, case_in: CaseIn) -> None:
+    """What lies on a sieve must never be taken for what falls through it."""
+    over, under = ("Fraction > 2.2 X", "3.1", "%"), ("Fraction < 2.2 X", "0.8", "%")
+    folder = take_in(tmp_path / "store", draw(tmp_path / "first.pdf", (*SOUND, over)))
+    store, case = case_in(folder)
+    settling.change(store, case, row_of(case, over[0]), "Anna", {"parameter": "sieve_2_2_to_2_5"})
+    take_in(folder, draw(tmp_path / "second.pdf", (*SOUND, under), batch="N-1042"))
+    _, second = case_in(folder, "N-1042")
+    assert not second.learnt.rows
+    assert all(one.parameter != "sieve_2_2_to_2_5" for one in second.built.analysis.figures)
+
+
+def test_a_unit_in_the_head_of_the_column_outvotes_a_learned_one() -> None:
+    from importer.meaning.resolve import resolve
+    from importer.meaning.said import Said, Statements
+    from importer.printed import PrintedAnalysis, PrintedFigure
+    from importer.words import Box
+
+    printed = PrintedFigure("Colour", "2.6", None, 1, Box(0, 0, 1, 1), column_unit="SRM")
+    part = PrintedAnalysis((1,), (), (printed,))
+    (figure_read,) = resolve(part, ".", Statements({0: Said(unit="EBC", by_person=False)})).figures
+    assert figure_read.unit != "EBC"
+
+
 def test_learned_things_are_listed_changed_and_taken_back(taught: Path, open_desk: Callable[..., Desk]) -> None:
     desk = open_desk(taught)
     page = desk.text("/learned")

@@ -155,6 +155,8 @@ def test_a_unit_a_family_and_a_basis_can_be_said(tmp_path: Path, case_in: CaseIn
         ({"parameter": "wetness"}, "no parameter"),
         ({"family": "XYZ"}, "method family"),
         ({"basis": "moist"}, "moisture basis"),
+        ({}, "Nothing was changed"),
+        ({"parameter": "moisture", "value": " "}, "Nothing was changed"),
         ({"value": "4" * 300}, "too long"),
     ],
 )
