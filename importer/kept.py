@@ -5,6 +5,7 @@ from __future__ import annotations
 import zlib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from typing import Literal
 
 from pydantic import TypeAdapter
@@ -38,7 +39,9 @@ class KeptSheet(Sheet):
     as_read: tuple[Analysis, ...] = ()
 
 
-_ADAPTER = TypeAdapter(Kept)
+@cache
+def _adapter() -> TypeAdapter[Kept]:
+    return TypeAdapter(Kept)
 
 
 def to_json(parts: Sequence[PrintedAnalysis], pages: Mapping[int, Page], convention: DecimalSign) -> str:
@@ -46,12 +49,12 @@ def to_json(parts: Sequence[PrintedAnalysis], pages: Mapping[int, Page], convent
     used = sorted({number for part in parts for number in part.pages} | {f.page for p in parts for f in p.figures})
     header = [entry for part in parts for entry in part.header]
     kept = Kept(tuple(parts), tuple(_slim(pages[n], header) for n in used if n in pages), convention)
-    return _ADAPTER.dump_json(kept).decode()
+    return _adapter().dump_json(kept).decode()
 
 
 def from_json(text: str | bytes) -> Kept:
     """The printed stage again. Raises ValueError for anything else."""
-    return _ADAPTER.validate_json(text)
+    return _adapter().validate_json(text)
 
 
 def pack(text: str) -> bytes:

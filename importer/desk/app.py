@@ -19,7 +19,7 @@ from importer.desk.pages import Pictures
 from importer.models import FAMILIES, HEADER_KEYS, Family, HeaderField
 from importer.output.words import CAUTION
 from importer.store import learned, settling
-from importer.store.corrections import Case, RefusedError, StaleError
+from importer.store.corrections import HEADER, Case, RefusedError, StaleError
 from importer.store.originals import original
 from importer.store.schema import StoreError, explained
 from importer.words import Box
@@ -238,7 +238,7 @@ def _last_saved() -> dict[str, Any] | None:
     )
     if row is None:
         return None
-    told = row[3] if row[4] not in (queue.HEAD, "sheet") else ("head of the sheet" if row[4] == queue.HEAD else row[3])
+    told = "head of the sheet" if row[4] == HEADER else row[3]
     return {"id": row[0], "analysis": row[1], "told": f"{views.ACTION_WORDS[row[2]]}: {told or 'left out'}"}
 
 
@@ -342,6 +342,7 @@ def _sheets(app: Flask, drawn: Pictures) -> None:
             methods=views.methods_of(built.analysis),
             titles=views.HEADER_WORDS,
             actions=views.ACTION_WORDS,
+            words=views.told_of_record,
             caution=CAUTION if any(line.food_safety for line in lines) else "",
             told=request.args.get("told", ""),
         )

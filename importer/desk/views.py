@@ -283,6 +283,13 @@ def methods_of(analysis: Analysis) -> str:
     return f"{analysis.method_family} methods ({FROM_WORDS[analysis.family_from]}){mash}"
 
 
+def told_of_record(value: object) -> str:
+    """Before or after of a record, in words; the head of a sheet is said entry by entry."""
+    if isinstance(value, dict):
+        return "; ".join(f"{HEADER_WORDS.get(key, key)}: {text or '–'}" for key, text in value.items())
+    return str(value or "–")
+
+
 def name_of(analysis: Analysis) -> str:
     """A sheet by malt and batch."""
     header = rows.values(analysis)

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Literal, Self
 
 from importer import __version__
 from importer.intake.parcel import Item
-from importer.store import evidence, learned, reissue, rows
+from importer.store import evidence, reissue, rows
 from importer.store.schema import connect, explained, transaction
 
 if TYPE_CHECKING:
@@ -111,6 +111,8 @@ class Store:
             raise explained(self.path, error) from None
 
     def _record(self, delivery: Delivery, sheets: Mapping[str, Sheet]) -> Iterator[Taken]:
+        from importer.store import learned  # loads all that gives rows their meaning: not before it is needed
+
         known = {sha256: learned.lay_over(self.connection, sheet) for sha256, sheet in sheets.items()}
         yield from self._item(delivery, delivery.item, known, None, 0)
         if delivery.way == "bulk":

@@ -8,10 +8,8 @@ from concurrent.futures import Future
 from dataclasses import asdict, dataclass
 
 from importer import __version__
-from importer.meaning import build
 from importer.models import Analysis, Sheet
 from importer.store import rows
-from importer.store.corrections import load
 from importer.store.evidence import kept_of
 from importer.store.ledger import Store, now
 from importer.store.originals import original
@@ -137,6 +135,9 @@ def _is_rendered(store: Store, sha256: str, options: Options) -> bool:
 
 def _rebuild(store: Store, sha256: str, options: Options) -> bool:
     """Puts the analyses of a document on another basis from what was kept of it; False where nothing was."""
+    from importer.meaning import build
+    from importer.store.corrections import load
+
     found = store.connection.execute("SELECT id FROM analyses WHERE sha256 = ?", (sha256,)).fetchall()
     if kept_of(store.connection, sha256) is None:
         return False

@@ -135,6 +135,7 @@ def test_a_lost_decimal_point_is_typed_in_and_taken_back(driver: webdriver.Chrom
         assert person.where.endswith("/0")
         person.go("c\n")  # nor by saving it as it is
         assert "Nothing was changed" in person.text
+        assert all("422" in told for told in person.complaints())
         person.go("c4.5\n")
         assert "Nothing waits" in person.text
         assert figure(stored(folder), "moisture").value == 4.5

@@ -238,3 +238,18 @@ def test_nothing_is_moved_while_files_are_taken_in(tmp_path: Path, open_desk: Op
         desk.say(address, revision=desk.revision(address), action="accept")
         desk.done()
         assert (folder / "set-aside" / "to-review" / "sheet.pdf").is_file()
+
+
+def test_the_head_is_told_in_words(tmp_path: Path, open_desk: OpenDesk) -> None:
+    folder = take_in(tmp_path / "store", draw(tmp_path / "sheet.pdf", batch="?"))
+    with Store(folder) as store:
+        (sheet,) = store.connection.execute("SELECT id FROM analyses").fetchone()
+    desk = open_desk(folder)
+    address = f"/sheet/{sheet}/head"
+    desk.say(
+        address, revision=desk.revision(address), action="header", **{"h-batch": "N-1049", "h-malt": "Pale Ale Malt"}
+    )
+    assert "corrected: head of the sheet" in desk.text("/?told=saved")
+    page = desk.text(f"/batch/{sheet}")
+    assert "Batch: N-1049" in page
+    assert "{" not in page.partition("What was said")[2]
