@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sqlite3
 from collections.abc import Iterable
 from pathlib import Path
@@ -34,7 +35,6 @@ def create_app(folder: Path, gate: Gate, hosts: Iterable[str] = (), pictures: Pi
     app = Flask(__name__)
     app.config.update(MAX_CONTENT_LENGTH=_MOST_BYTES, MAX_FORM_PARTS=100)
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
-    app.json.sort_keys = False  # type: ignore[attr-defined]
     install(app, gate, hosts)
     drawn = pictures or Pictures()
     follower = Follower(folder)
@@ -80,6 +80,14 @@ def _errors(app: Flask) -> None:
     @app.errorhandler(StoreError)
     def store_told(error: StoreError) -> Answer:
         return render_template("message.html", title="That did not work", message=str(error)), 409
+
+    @app.errorhandler(Exception)
+    def fault_told(error: Exception) -> Answer:
+        if os.environ.get("ONEBASIS_DEBUG"):
+            raise error
+        told = f"This is a fault of the program ({type(error).__name__}). Nothing was saved. Please report it; with "
+        told += "ONEBASIS_DEBUG=1 set, the terminal shows the details."
+        return render_template("message.html", title="That did not work", message=told), 500
 
     @app.errorhandler(sqlite3.Error)
     def base_told(error: sqlite3.Error) -> Answer:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import signal
 import socket
 import threading
@@ -44,6 +45,7 @@ def serve(folder: Path, host: str, port: int, *, browser: bool, told: Callable[[
         )
     pictures.warm_up()
     signal.signal(signal.SIGTERM, _stop)
+    logging.getLogger("waitress").setLevel(logging.ERROR)
     if browser:
         threading.Thread(target=webbrowser.open, args=(address,), daemon=True).start()
     try:

@@ -202,3 +202,13 @@ def test_a_flood_is_refused(desk: Desk) -> None:
     address = f"/sheet/{identity(desk.folder)}/0"
     assert desk.client.post(address, data={"value": "4" * 200_000}, headers=OWN).status_code == 413
     assert corrections(desk.folder) == 0
+
+
+def test_a_fault_of_the_program_shows_no_traceback(desk: Desk, monkeypatch: pytest.MonkeyPatch) -> None:
+    from importer.desk import queue
+
+    monkeypatch.delenv("ONEBASIS_DEBUG", raising=False)
+    monkeypatch.setattr(queue, "count", lambda _: 1 / 0)
+    text = desk.text("/", 500)
+    assert "a fault of the program (ZeroDivisionError)" in text
+    assert "Traceback" not in text
