@@ -12,6 +12,7 @@ from types import TracebackType
 from typing import Any, Self
 
 from selenium import webdriver
+from selenium.common.exceptions import NoSuchElementException, StaleElementReferenceException
 from selenium.webdriver.common.action_chains import ActionChains
 from selenium.webdriver.common.by import By
 from selenium.webdriver.support.ui import WebDriverWait
@@ -112,7 +113,10 @@ class Person:
         return bool(found) and found[0].id != before and ready
 
     def wait(self, what: str, holds: Any) -> None:
-        WebDriverWait(self.driver, PATIENCE, poll_frequency=0.05).until(lambda _: holds(), what)
+        gone = (StaleElementReferenceException, NoSuchElementException)  # the page is just being exchanged
+        WebDriverWait(self.driver, PATIENCE, poll_frequency=0.05, ignored_exceptions=gone).until(
+            lambda _: holds(), what
+        )
 
     @property
     def text(self) -> str:

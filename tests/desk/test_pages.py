@@ -253,3 +253,19 @@ def test_the_head_is_told_in_words(tmp_path: Path, open_desk: OpenDesk) -> None:
     page = desk.text(f"/batch/{sheet}")
     assert "Batch: N-1049" in page
     assert "{" not in page.partition("What was said")[2]
+
+
+@pytest.mark.ocr
+def test_a_box_on_a_scan_is_read_by_eye() -> None:
+    """The row of friability on the drawn scan of the demo, in the place that the reader gave for it."""
+    from importer.desk.boxes import read_box
+    from importer.kept import from_json
+    from importer.pipeline import read_and_keep
+
+    path = Path(__file__).parents[2] / "fixtures" / "demo" / "quillbrook-lager-scan.png"
+    kept = from_json(read_and_keep(path).printed)
+    row = next(one for one in kept.parts[0].figures if one.label == "Friability")
+    page = kept.by_number[1]
+    box = (20.0, row.box.top - 5, page.width - 20, row.box.bottom + 5)
+    read = read_box(path.read_bytes(), path.name, 1, "ocr", box, page.width)
+    assert (read.label, read.value, read.unit) == ("Friability", "88", "%")
