@@ -25,6 +25,8 @@ class PrintedFigure:
     ``low`` and ``high`` are limit cells of the row as printed; ``spec`` is a single cell that holds a limit or a
     range in words ("max. 4.5", "80 - 82"). ``value`` may be empty: a row whose result cell was left blank.
     ``second`` are independent readings of the value's place on a scan.
+    ``in_sentence``: found in running text, not in a row. ``heading``: the lines above the table, where another table
+    or part of the sheet came before.
     """
 
     label: str
@@ -44,6 +46,8 @@ class PrintedFigure:
     confidence: float = 1.0
     second: tuple[SecondReading, ...] = ()
     doubts: tuple[Concern, ...] = ()
+    in_sentence: bool = False
+    heading: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

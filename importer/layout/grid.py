@@ -156,6 +156,30 @@ def cells_by_column(line: Line, spans: Sequence[Span]) -> dict[int, Cell]:
     return {i: join_cells(parts) for i, parts in columns.items()}
 
 
+def by_edges(cell: Cell, spans: Sequence[Span], em: float) -> dict[int, Cell]:
+    """The words of several close heads by column, where each begins with the values below it or ends with them."""
+    touched = [i for i, span in enumerate(spans) if span.overlap(cell.box) > 0]
+    near = 0.35 * em
+    for left in (True, False):
+        starts: list[int] = []
+        for i in touched[1:]:
+            places = [
+                k
+                for k in range(1, len(cell.words))
+                if abs(
+                    cell.words[k].x0 - spans[i].x0 if left else cell.words[k - 1].x1 - spans[touched[len(starts)]].x1
+                )
+                < near
+            ]
+            if len(places) != 1 or (starts and places[0] <= starts[-1]):
+                break
+            starts.append(places[0])
+        if len(starts) == len(touched) - 1:
+            edges = [0, *starts, len(cell.words)]
+            return {i: make_cell(cell.words[a:b]) for i, (a, b) in zip(touched, pairwise(edges), strict=True)}
+    return {}
+
+
 def join_cells(parts: Sequence[Cell]) -> Cell:
     """One cell of several, in reading order."""
     if len(parts) == 1:

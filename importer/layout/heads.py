@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
@@ -44,22 +45,29 @@ def with_parted_heads(line: Line, terms: Terms) -> Line:
     """The line with cells parted that hold two heads side by side ("Result Norm")."""
     if len(line.cells) < 2:
         return line
-    cells = [part for cell in line.cells for part in _parted(cell, line.em, terms)]
+    cells = [part for cell in line.cells for part in _parted(cell, _word_space(line, cell), line.em, terms)]
     return line if len(cells) == len(line.cells) else Line(tuple(cells), line.box, line.em, line.page)
 
 
-def _parted(cell: Cell, em: float, terms: Terms) -> list[Cell]:
+def _word_space(line: Line, cell: Cell) -> float:
+    """The narrowest space between two words in the other cells of a line: typewriter faces have wide ones."""
+    gaps = [b.x0 - a.x1 for other in line.cells if other is not cell for a, b in pairwise(other.words)]
+    return max(min(gaps, default=0.0), 0.0)
+
+
+def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
     if len(cell.words) < 2 or len(cell.words) > 6:
         return [cell]
     whole = terms.roles(cell.text)
     if len(whole) == 1:
         return [cell]
     for cut in range(1, len(cell.words)):
-        if cell.words[cut].x0 - cell.words[cut - 1].x1 < (CLOSE_HEADS if whole else WORD_SPACE) * em:
+        gap = cell.words[cut].x0 - cell.words[cut - 1].x1
+        if gap < (max(CLOSE_HEADS * em, 1.2 * space) if whole else WORD_SPACE * em):
             continue
         left, right = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
         if terms.roles(left.text):
-            rest = _parted(right, em, terms)
+            rest = _parted(right, space, em, terms)
             if all(terms.roles(part.text) for part in rest):
                 return [left, *rest]
     return [cell]
@@ -90,8 +98,8 @@ def _is_captioned(line: Line, terms: Terms) -> bool:
 
 
 def _looks_like_batches(line: Line, terms: Terms) -> bool:
-    first = terms.roles(line.cells[0].text)
-    return "label" in first and not any(
+    first = line.cells[0].text
+    return ("label" in terms.roles(first) or terms.caption(first) == "batch") and not any(
         terms.is_unit(cell.text) for cell in line.cells[1:] if not terms.roles(cell.text)
     )
 
@@ -114,7 +122,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     gap = line.box.top - near.box.bottom if below else near.box.top - line.box.bottom
     if gap > HEAD_GAP * line.em:
         return False
-    if _is_captioned(line, terms):
+    if _is_captioned(line, terms) or (not below and _is_entry_row(line, terms)):
         return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
     if values and any(not terms.is_unit(cell.text) for cell in values):
@@ -141,6 +149,17 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
             and (len(line.cells) > 1 or (_stands_under(line.cells[0], core[:]) and gap < 0.4 * line.em))
         )
     return len(line.cells) > 1 or (bool(terms.roles(line.cells[0].text)) and _stands_under(line.cells[0], core))
+
+
+def _is_entry_row(line: Line, terms: Terms) -> bool:
+    """True for a caption and its entries of several columns ("Lot  24-1174  24-1175"), which are rows of the table."""
+    first, *rest = line.cells
+    key = terms.caption(first.text.rstrip(": "))
+    return (
+        len(rest) > 1
+        and key not in (None, "ignore")
+        and not any(terms.roles(cell.text) or terms.caption(cell.text) for cell in rest)
+    )
 
 
 def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:

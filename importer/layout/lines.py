@@ -19,6 +19,9 @@ MARK_SIZE = 0.78
 
 _LEADER = re.compile(r"(?:[.·•_…‧∙⋅]\s?){3,}|…+")
 _DOTS = set("._·…•")
+# Rules of tables that are drawn with characters.
+_UPRIGHT = ("|", "¦", "│", "║")
+_LEVEL = re.compile(r"^(?=.{5,}$|.*[+|])[-+=_|─━═┼]{2,}$")
 _MARK = re.compile(r"^[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
 
 
@@ -125,6 +128,14 @@ def _group_by_height(words: list[Word]) -> list[list[Word]]:
     return lines
 
 
+def _without_typed_rules(words: list[Word]) -> tuple[list[Word], list[Box]]:
+    """Words without those that draw the rules of a table ("|", "-----+----"), and the places of the upright ones."""
+    if not any(word.text in _UPRIGHT or word.text[0] in "-+=_|─━═┼" for word in words):
+        return words, []
+    strokes = [word.box for word in words if word.text in _UPRIGHT]
+    return [word for word in words if word.text not in _UPRIGHT and not _LEVEL.match(word.text)], strokes
+
+
 def _is_small(word: Word, before: Word) -> bool:
     if word.size and before.size:
         return word.size < MARK_SIZE * before.size
@@ -200,11 +211,16 @@ def find_lines(page: Page) -> list[Line]:
     cuts = tuple(rule for rule in page.rules if rule.width < 2 and rule.height > 0.7 * em)
     limit = CELL_GAP if page.reading != "ocr" else CELL_GAP_OCR
     lines: list[Line] = []
+    typed = page.reading != "ocr"
     for group in _group_by_height([word for word in page.words if word.text.strip()]):
         group.sort(key=lambda word: word.x0)
+        if typed:
+            group, strokes = _without_typed_rules(group)
+        if not group:
+            continue
         sizes = [word.size for word in group if word.size > 0]
         line_em = median(sizes) if sizes else em
-        cells = _cells(_split_leaders(group), line_em, limit, cuts)
+        cells = _cells(_split_leaders(group), line_em, limit, (*cuts, *strokes) if typed and strokes else cuts)
         if not cells:
             continue
         box = cells[0].box

@@ -7,7 +7,8 @@ means; :class:`Terms` answers whether a text is one.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import pairwise
 from statistics import median
 
 from importer.layout.grid import (
@@ -20,7 +21,7 @@ from importer.layout.grid import (
     ruled_spans,
     split_span,
 )
-from importer.layout.heads import Head, HeadCell, find_heads
+from importer.layout.heads import Head, HeadCell
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
@@ -41,7 +42,8 @@ class Column:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """``headed`` is false where no head was found. ``lines`` are the indices of the page's lines used."""
+    """``headed`` is false where no head was found. ``lines`` are the indices of the page's lines used, ``head_line``
+    that of the first line of the head."""
 
     page: int
     columns: tuple[Column, ...]
@@ -50,11 +52,13 @@ class Table:
     headed: bool
     ruled: bool
     em: float
+    head_line: int | None = None
 
 
-def find_tables(lines: Sequence[Line], page: Page, terms: Terms, carried: Table | None = None) -> list[Table]:
-    """All tables of a page; ``carried`` is the last table of the page before, which may go on without a head."""
-    heads = find_heads(lines, terms)
+def find_tables(
+    lines: Sequence[Line], heads: Sequence[Head], page: Page, terms: Terms, carried: Table | None = None
+) -> list[Table]:
+    """All tables of a page with their heads; ``carried`` is the last table of the page before, which may go on."""
     tables: list[Table] = []
     first = heads[0].first if heads else len(lines)
     if carried is not None and carried.headed:
@@ -118,7 +122,10 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
         spans = cut_spans(river_spans(valued, em), borders)
     spans = _with_heads(spans, head.cells, valued)
     columns = _columns(spans, head.cells, terms)
-    return _fill(lines, start, end, columns, page, terms, ruled, em, headed=True)
+    # Batch numbers, dates and malts of the columns may stand above their heads.
+    above = _captions_above(lines, head.first, set(), terms)
+    table = _fill(lines, [*above, *range(start, end)], columns, page, terms, ruled, em, headed=True)
+    return replace(table, head_line=head.first) if table is not None else None
 
 
 def _is_header_line(line: Line, terms: Terms) -> bool:
@@ -166,8 +173,7 @@ def _columns(spans: Sequence[Span], heads: Sequence[HeadCell], terms: Terms) -> 
 
 def _fill(
     lines: Sequence[Line],
-    start: int,
-    end: int,
+    indices: Sequence[int],
     columns: tuple[Column, ...],
     page: Page,
     terms: Terms,
@@ -180,7 +186,9 @@ def _fill(
     kept: list[tuple[int, Line, dict[int, Cell]]] = []
     last_bottom: float | None = None
     usual = 2.2 * em
-    for i in range(start, end):
+    # The lines of entries above a head are rows; the head itself heads no entries of the line below it.
+    start = next((b for a, b in pairwise(indices) if b > a + 1), indices[0])
+    for i in indices:
         line = lines[i]
         if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):
             break
@@ -213,7 +221,7 @@ def _carry_on(lines: Sequence[Line], page: Page, terms: Terms, carried: Table) -
         start += 1
     if start >= len(lines):
         return None
-    return _fill(lines, start, len(lines), carried.columns, page, terms, carried.ruled, carried.em, headed=True)
+    return _fill(lines, range(start, len(lines)), carried.columns, page, terms, carried.ruled, carried.em, headed=True)
 
 
 def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: Terms) -> list[Table]:
@@ -331,4 +339,4 @@ def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Term
     if len(spans) < 2:
         return None
     columns = tuple(Column(span, "", ()) for span in spans)
-    return _fill(lines, run[0], run[-1] + 1, columns, page, terms, ruled, em, headed=False)
+    return _fill(lines, range(run[0], run[-1] + 1), columns, page, terms, ruled, em, headed=False)

@@ -25,3 +25,6 @@ class Terms(Protocol):
 
     def is_sure_caption(self, text: str) -> bool:
         """True for a caption that can mean nothing else."""
+
+    def is_other_matter(self, text: str) -> bool:
+        """True for a text that speaks of barley, beer or another product, and not of malt."""

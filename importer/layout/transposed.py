@@ -6,7 +6,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from statistics import median
 
-from importer.layout.grid import Span, cells_by_column, cut_spans, nearest, river_spans, rule_borders, ruled_spans
+from importer.layout.grid import (
+    Span,
+    by_edges,
+    cells_by_column,
+    cut_spans,
+    nearest,
+    river_spans,
+    rule_borders,
+    ruled_spans,
+)
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.words import Page
@@ -122,7 +131,9 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
                 # A title or a group of heads over several columns names none of them.
                 texts.clear()
                 continue
-            for column, part in cells_by_column(Line((cell,), cell.box, lines[k].em, page.number), spans).items():
+            alone = Line((cell,), cell.box, lines[k].em, page.number)
+            parts = (by_edges(cell, spans, em) if crossed > 1 else {}) or cells_by_column(alone, spans)
+            for column, part in parts.items():
                 texts.setdefault(column, []).append(part)
         if len(lines[k].cells) > 1:
             used_heads.append(k)

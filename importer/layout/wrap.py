@@ -193,6 +193,10 @@ def _side(
         return "before"
     if after is not None and after.anchor and not after.label and down < far:
         return "after"
+    if after is not None and after.anchor and down < far and _closes(item.label, after.label):
+        return "after"
+    if before is not None and before.anchor and up < far and _closes(before.label, item.label):
+        return "before"
     if not item.label:
         return "before" if up <= down and up < far else ("after" if down < far else "alone")
     tight = NEARER * usual
@@ -205,6 +209,11 @@ def _side(
         if terms.is_label(joined) or not terms.is_label(item.label):
             return "before"
     return "alone"
+
+
+def _closes(first: str, second: str) -> bool:
+    """True where a bracket that the first line opens is closed in the second."""
+    return first.count("(") > first.count(")") and second.count(")") > second.count("(")
 
 
 def _reads_on(first: str, second: str) -> bool:

@@ -136,6 +136,8 @@ def _groups(figures: Sequence[Recognised], basis: Family) -> list[list[Recognise
         groups.setdefault(figure.parameter, []).append(figure)
     out: list[list[Recognised]] = []
     for name, group in groups.items():
+        # What a sentence tells again of a row is not a second result.
+        group = [figure for figure in group if not figure.printed.in_sentence] or group
         unit = parameters()[name].units[basis]
         ranked = sorted(group, key=lambda f: _distance(f, basis, unit))
         out.append(_without_conflict(ranked))

@@ -30,6 +30,7 @@ class Rule:
     why: str
     alone: bool
     default: bool
+    ordinary: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,9 @@ class Candidate:
     backed: bool = False
 
 
-_FIELDS = {"parameter", "as_is", "needs", "also", "unless", "families", "units", "doubt", "why", "alone", "default"}
+_FIELDS = {"parameter", "as_is", "needs", "also", "unless", "families", "units", "doubt", "why", "alone", "default"} | {
+    "ordinary"
+}
 
 
 @cache
@@ -89,6 +92,7 @@ def _rule(number: int, raw: dict[str, Any]) -> Rule:
     for name in (raw.get("parameter"), raw.get("as_is")):
         if name is not None and name not in parameters():
             raise DataError(f"{where}: {name} is not a parameter")
+    ordinary = raw.get("ordinary")
     if not needs:
         raise DataError(f"{where} needs nothing")
     return Rule(
@@ -104,6 +108,7 @@ def _rule(number: int, raw: dict[str, Any]) -> Rule:
         why=raw.get("why", ""),
         alone=bool(raw.get("alone")),
         default=bool(raw.get("default")),
+        ordinary=(float(ordinary[0]), float(ordinary[1])) if ordinary else None,
     )
 
 
@@ -167,6 +172,11 @@ def _ranges(entry: Parameter, unit: Unit | None) -> list[tuple[float, float]]:
     return [entry.possible[code] for code in set(entry.units.values()) if code in entry.possible]
 
 
+def is_ordinary(rule: Rule, value: float | None) -> bool:
+    """False where the value lies outside the range in which the rule reads its label with certainty."""
+    return rule.ordinary is None or value is None or rule.ordinary[0] <= value <= rule.ordinary[1]
+
+
 def weigh(candidate: Candidate, unit: Unit | None, value: float | None) -> Candidate:
     """A candidate with what unit and value say of it."""
     name = candidate.parameter
@@ -174,6 +184,8 @@ def weigh(candidate: Candidate, unit: Unit | None, value: float | None) -> Candi
         return candidate
     by_unit = unit_fits(name, unit, candidate.rule)
     by_value = possible(name, unit, value)
+    if by_value and not is_ordinary(candidate.rule, value):
+        by_value = False
     fit = sum((1 if said else -1) for said in (by_unit, by_value) if said is not None)
     backed = (by_unit is True and unit is not None and unit.code != "%") or (by_unit is not False and by_value is True)
     return Candidate(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
@@ -30,6 +31,9 @@ class _Sizes:
     congress: tuple[float, float]
     strong: Ideas
 
+
+_COUNTING = re.compile("i{1,3}|iv|v")
+"""Roman numbers count the sieves of a set ("Sieve II (2.5 mm)"); the size says which sieve it is."""
 
 NOTHING = Measures(frozenset(), {}, frozenset())
 
@@ -64,6 +68,10 @@ def measures(found: list[Token], spans: list[Span]) -> Measures:
     at: dict[int, Ideas] = {}
     used: set[int] = set()
     rest = [i for i in numbers if not _strength(found, i, ideas, at, used)]
+    rest = [i for i in rest if not _wavelength(found, i, used) and not _end_point(found, i, ideas, at, used)]
+    if any("ACROSPIRE" in said for said in ideas.values()):
+        # "Acrospire 3/4 – 1": the share of the grains of one length.
+        at.update((i, frozenset(("LENGTH_CLASS",))) for i in rest)
     rest = [i for i in rest if not _temperature(found, i, ideas, at, used)]
     rest = [i for i in rest if not _inches(found, i, at, used)]
     _millimetres(found, rest, ideas, at, used)
@@ -96,6 +104,23 @@ def _strength(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[
     if not is_congress_strength(strength):
         at[place] = frozenset(("STRENGTH_OTHER",))
     used.update(range(place, place + width))
+    return True
+
+
+def _wavelength(found: list[Token], place: int, used: set[int]) -> bool:
+    """ "430 nm": the light that a colour or a haze is measured in, which makes no other figure of it."""
+    if _text(found, place + 1) != "nm":
+        return False
+    used.update((place, place + 1))
+    return True
+
+
+def _end_point(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]) -> bool:
+    """ "Acidity, pH 8.2": the pH at which a titration ends."""
+    if _text(found, place - 1) != "ph" or not any("ACIDITY" in said for said in ideas.values()):
+        return False
+    at[place] = frozenset(("TITRATED",))
+    used.add(place)
     return True
 
 
@@ -168,6 +193,7 @@ def _millimetres(
         at[sieves[0]] = frozenset((_sieve(found, sieves, ideas, every),))
         used.update(sieves)
         used.update(i for i, token in enumerate(found) if token.raw in "<>≤≥+" and _near(i, sieves))
+        used.update(i for i, token in enumerate(found) if token.kind == "word" and _COUNTING.fullmatch(token.text))
         _use_strokes(found, sieves, used)
     elif sieving and every & {"SIEVE", "OVER", "UNDER", "SCREENINGS"}:
         for i in numbers:
@@ -197,6 +223,9 @@ def _sieve(found: list[Token], sieves: list[int], ideas: dict[int, Ideas], every
     if len(names) == 2:
         return _pair(names, between, ideas, low, high, over and under, "BETWEEN" in every)
     name = names[0].replace(".", "")
+    if not (over or under) and _text(found, low - 1) == "+" and low in (1, 2) and found[0].kind != "number":
+        # "+ 2.8 mm", "Sieve + 2.8 mm": what is larger.
+        over = True
     if over == under:
         return f"BARE_{name}"
     if over:
@@ -213,5 +242,5 @@ def _pair(
     if summed and not joined and not both:
         return "OVER_25" if names == ["2.8", "2.5"] else "SIEVE_OTHER"
     if "/" in between and not both:
-        return f"BARE_{names[1].replace('.', '')}"
+        return f"STROKE_{names[1].replace('.', '')}"
     return "FROM_25_TO_28" if names == ["2.8", "2.5"] else "FROM_22_TO_25"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -17,6 +18,8 @@ SHORTEST = 5
 """Letters: shorter words are taken as they stand or not at all, for one letter makes another word of them."""
 LONG = 8
 """Letters: words from here on may be two letters off."""
+SHORTEST_CUT = 4
+"""Letters that are left of a shortened word ("Wilg.") at least."""
 TOO_FAR = 2.0
 """Cost of a reading that is never certain."""
 LOOK_ALIKE = 0.5
@@ -40,12 +43,13 @@ _UMLAUTS = (("ae", "a"), ("oe", "o"), ("ue", "u"), ("aa", "a"))
 
 @dataclass(frozen=True, slots=True)
 class _Spelling:
-    """All words of all wordings; by look-alike form; by length and start or end; by length."""
+    """All words of all wordings; by look-alike form; by length and start or end; by length; in order."""
 
     known: frozenset[str]
     alike: dict[str, tuple[str, ...]]
     near: dict[tuple[int, str], list[str]]
     by_length: dict[int, list[str]]
+    listed: list[str]
 
 
 @lru_cache(maxsize=2)
@@ -69,6 +73,7 @@ def _spelling(words: Lexicon) -> _Spelling:
         {form: tuple(sorted(found)) for form, found in alike.items()},
         dict(near),
         dict(by_length),
+        listed,
     )
 
 
@@ -84,8 +89,11 @@ def look(word: str) -> str:
     return word
 
 
-def respell(found: list[Token], words: Lexicon) -> tuple[list[Token], dict[int, float]]:
-    """Puts known words in the place of misread ones; tells which tokens were changed and at what cost."""
+def respell(
+    found: list[Token], words: Lexicon, cut_off: frozenset[str] = frozenset()
+) -> tuple[list[Token], dict[int, float]]:
+    """Puts known words in the place of misread ones and of those that are ``cut_off``; tells which tokens were changed
+    and at what cost."""
     needed = [i for i, token in enumerate(found) if token.kind == "word" and not _plain(token, words)]
     if not needed:
         return found, {}
@@ -105,7 +113,10 @@ def respell(found: list[Token], words: Lexicon) -> tuple[list[Token], dict[int, 
                 continue
         if token.kind == "word" and token.text not in spelling.known:
             beside = (found[place - 1].text if place else "", found[place + 1].text if place + 1 < len(found) else "")
-            word, cost = _nearest(token, beside, words, spelling)
+            word = _completed(token.text, words, spelling) if token.text in cut_off else None
+            cost = LOOK_ALIKE
+            if word is None:
+                word, cost = _nearest(token, beside, words, spelling)
             if cost:
                 costs[len(result)] = cost
             if word:
@@ -113,6 +124,23 @@ def respell(found: list[Token], words: Lexicon) -> tuple[list[Token], dict[int, 
         result.append(token)
         place += 1
     return result, costs
+
+
+def _completed(text: str, words: Lexicon, spelling: _Spelling) -> str | None:
+    """The word that a shortened one stands for, where all words that begin so mean the same."""
+    if len(text) < SHORTEST_CUT or _derived(text, words):
+        return None
+    listed = spelling.listed
+    found: list[str] = []
+    for word in listed[bisect_left(listed, text) :]:
+        if not word.startswith(text):
+            break
+        # What is joined on to a word that was found already is no other reading of the same letters.
+        if not (found and word.startswith(found[-1])):
+            found.append(word)
+    if not found or len(found[0]) < len(text) + 2 or not _ideas(found[0], words):
+        return None
+    return max(found, key=len) if _same(tuple(found), words) else None
 
 
 def _plain(token: Token, words: Lexicon) -> bool:

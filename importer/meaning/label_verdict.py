@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
-from importer.meaning.label_choice import Candidate, fitting, possible, rules, twin, unit_fits, weigh
+from importer.meaning.label_choice import Candidate, fitting, is_ordinary, possible, rules, twin, unit_fits, weigh
 from importer.meaning.label_words import Part, Wording
 from importer.models import Family
 from importer.vocabulary.lexicon import Ideas, concepts
@@ -113,7 +113,8 @@ def _verdict(part: Part, evidence: _Evidence) -> Verdict:
         return Verdict(None, False, 10.0, rivals, "the only word of the label is near a known one", ideas=best.ideas)
     doubts = [_rivalry(named, candidates), *_own_doubts(best, part, evidence)]
     if len(candidates) == len(named) and len(part.meanings) > 1:
-        foreign = [ideas for ideas in part.meanings if not fitting(ideas, evidence.family) and _foreign([ideas])]
+        others = [ideas for ideas in part.meanings if not fitting(ideas, evidence.family)]
+        foreign = [ideas for ideas in others if _foreign([ideas - best.rule.named])]
         doubts.append(f"it may be another figure: {_foreign(foreign)}" if foreign else "")
     return _finish(best, named[1:], [doubt for doubt in doubts if doubt], part, evidence)
 
@@ -135,7 +136,8 @@ def _rivalry(named: list[Candidate], every: list[Candidate]) -> str:
     if best.rule.default and best.fit == second.fit and not best.against:
         return ""
     if second.rule.doubt and not best.rule.doubt and not best.against and best.rule.needs == second.rule.needs:
-        return ""
+        # Where values decide between the two, a missing value decides nothing.
+        return "" if best.rule.ordinary is None else f"it may be {_title(best)} or {_title(second)}"
     return f"it may be {_title(best)} or {_title(second)}"
 
 
@@ -153,6 +155,8 @@ def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
     )
     if "DOUBT" in best.ideas and not best.backed and not best.rule.named & part.measured:
         doubts.append("the wording also means something else")
+    if not is_ordinary(best.rule, evidence.value):
+        doubts.append(f"{evidence.value:g} would be unusual for {parameters()[name].title.lower()}")
     if part.cost and not (agrees and part.cost <= 1 and part.explained >= FUZZY_LETTERS):
         doubts.append("a word of the label is misspelt or misread")
     if unit_fits(name, evidence.unit) is False and evidence.unit is not None:

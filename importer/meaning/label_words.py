@@ -8,6 +8,7 @@ from functools import lru_cache
 from itertools import pairwise, product
 from typing import NamedTuple
 
+from importer.meaning.label_limits import without_limits
 from importer.meaning.label_sizes import measures
 from importer.meaning.label_spelling import respell
 from importer.models import Family
@@ -75,9 +76,9 @@ class Wording:
 
 
 _METHOD = re.compile(
-    r"[\[(]?\b(?:Analytica[\s-]*)?(?P<body>EBC|MEBAK|ASBC|IoB|IOB|IBD|ISO|DIN|AOAC|ICC|EN|PN|[ČC]SN|GOST|ГОСТ|NEN|NF|UNE|UNI)"
+    r"[\[(]?\b(?:Analytica[\s-]*)?(?P<body>EBC|MEBAK|ASBC|IoB|IOB|IBD|ISO|DIN|AOAC|ICC|EN|PN|[ČC]SN|GOST|ГОСТ|NEN|NF|UNE|UNI|SOP)"
     r"(?:[\s,:/-]*(?:method|methode|m[ée]thode|metoda|m[ée]todo|metodo|norm|analytica|band|vol|nr|no|Malt|Wort|R|EN|ISO))*"
-    r"[\s.,:#-]*(?:[IV]{1,3}[\s,]+)?(?:R-)?\d+(?:[.\-]\d+[a-z]?)*\b[\])]?",
+    r"[\s.,:#-]*(?:[IV]{1,3}[\s,]+)?(?:R-|(?<=PN-)[A-Z]-|(?<=NF )[A-Z])?\d+(?:[.\-]\d+[a-z]?)*\b[\])]?",
 )
 
 
@@ -98,17 +99,18 @@ def _without_method(text: str) -> tuple[str, Family | None]:
 def understand(text: str, with_unit: bool = False) -> Wording:
     """Cuts up one label. Never fails; a text without meaning has no ideas. ``with_unit``: a unit stays words."""
     words = lexicon()
-    label, unit, bare = _split(text[:240], with_unit)
+    text, limit_unit = without_limits(text[:240])
+    label, unit, bare = _split(text, with_unit)
     cleaned = clean(label, numbered=not _counted(label, words))
     known = words.labels.get(key_of(tokens(cleaned))) if words.labels else None
     cleaned, method = _without_method(cleaned)
     found = _spelt_out([token for token in tokens(cleaned) if token.raw != "\n"], words)
-    found, costs = respell(found, words)
+    found, costs = respell(found, words, _cut_off(label, found))
     hits = _hits(found, costs, words)
     sizes = measures(found, [(hit.start, hit.end, _ideas_of(hit)) for hit in hits])
     whole, halves = _parts(found, hits, sizes.at, sizes.used)
     sign = next((token.raw for i, token in enumerate(found) if token.raw in "<>≤≥" and i not in sizes.used), "")
-    return Wording(cleaned, whole, halves, unit, bare, method, known, sign)
+    return Wording(cleaned, whole, halves, unit or limit_unit, bare, method, known, sign)
 
 
 def _split(text: str, with_unit: bool) -> tuple[str, Unit | None, bool]:
@@ -153,6 +155,14 @@ def _spelt_out(found: list[Token], words: Lexicon) -> list[Token]:
     return result
 
 
+def _cut_off(label: str, found: list[Token]) -> Ideas:
+    """Words that a stop cuts short ("Grobschr."); at the end of a label the stop may be lost."""
+    stopped = {fold(word) for word in _STOPPED.findall(label)}
+    last = next((token.text for token in reversed(found) if token.kind == "word"), "")
+    return frozenset(stopped | {last})
+
+
+_STOPPED = re.compile(r"([^\W\d_]{4,})\.")
 _NUMBER_ONLY = re.compile(r"\W*(?:\d{1,2}\W*|[A-Za-z]\)\W*)")
 _COUNTED = re.compile(r"\W*(\d{1,2}|[ivxIVX]{1,4})[.):]?\s+([^\W\d_]+)")
 

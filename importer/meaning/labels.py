@@ -97,6 +97,11 @@ def recognise(query: LabelQuery) -> Match:
     )
 
 
+def examined(text: str) -> Matrix:
+    """What a heading says was examined; malt where it says nothing."""
+    return _matrix(_first(understand(text)), ())
+
+
 def _verdict(wording: Wording, sections: tuple[Wording, ...], query: LabelQuery) -> Verdict:
     unit, value = query.unit or wording.unit, query.value
     named = _named_family(wording)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
@@ -10,17 +11,18 @@ from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_
 from importer.meaning.footnotes import footnote_doubts, footnotes, footnotes_of, without_footnotes
 from importer.meaning.label_sizes import is_congress_strength
 from importer.meaning.labels import LabelQuery, Match, recognise
+from importer.meaning.printed_limits import limit_values, limits_as_number, with_limit_sides
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
 from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
-from importer.reading.values import split_value
 from importer.vocabulary.captions import basis_of_some, basis_statement
 from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
 
 NUMBER_KINDS = ("number", "range")
+AMONG_BARLEY = Doubt("label-doubtful", "Other rows of its section are of barley, not of malt.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,16 +58,30 @@ def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
     but_some = next((note for note in general if len(note.split()) > 2 and basis_of_some(note)), "")
     figures: list[Recognised] = []
     unknown: list[PrintedFigure] = []
+    barley = _of_barley(looks, matches)
     for look in looks:
         own = _own_family(look)
         match = recognise(_query(look, own or (family.family if family.source != "assumed" else None)))
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
             unknown.append(look.printed)
             continue
-        figures.append(
-            _settle(look, match, family, sheet_basis, but_some, notes, convention, analysis.is_specification)
-        )
+        figure = _settle(look, match, family, sheet_basis, but_some, notes, convention, analysis.is_specification)
+        figures.append(_doubted(figure, AMONG_BARLEY) if _place(look) in barley else figure)
     return Resolved(tuple(figures), tuple(unknown), family)
+
+
+def _place(look: _Look) -> tuple[int, tuple[str, ...]]:
+    return look.printed.page, look.printed.section
+
+
+def _of_barley(looks: Sequence[_Look], matches: Sequence[Match]) -> set[tuple[int, tuple[str, ...]]]:
+    """The sections of which several rows say that barley was examined; the rows between them need not say it."""
+    said = Counter(_place(look) for look, match in zip(looks, matches, strict=True) if match.matrix == "barley")
+    return {place for place, count in said.items() if count > 1}
+
+
+def _doubted(figure: Recognised, doubt: Doubt) -> Recognised:
+    return replace(figure, doubts=(*figure.doubts, doubt))
 
 
 def _has_result(look: _Look) -> bool:
@@ -79,7 +95,7 @@ def _has_result(look: _Look) -> bool:
 def _look(figure: PrintedFigure, convention: Convention, specification: bool) -> _Look:
     number = read_number(figure.value, convention)
     if specification and (number is None or number.kind == "blank"):
-        number = _limits_as_number(figure, convention)
+        number = limits_as_number(figure, convention)
     text = figure.unit or ""
     unit = parse_unit(text) if text else None
     words = ""
@@ -87,55 +103,6 @@ def _look(figure: PrintedFigure, convention: Convention, specification: bool) ->
         words, unit = split_unit(text)
     unexplained = words if unit is not None and any(c.isalpha() for c in words) else ""
     return _Look(figure, number, unit, bool(text) and unit is None, unexplained)
-
-
-def _limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
-    """The limits of a specification row as the figure itself: a range, "<" for a maximum, ">" for a minimum."""
-    low, high = limit_values(figure, convention)
-    shown = " - ".join(t for t in (figure.low, figure.high) if t) or figure.spec
-    sample = read_number(split_value(figure.high or figure.low or figure.spec)[0], convention)
-    if sample is None or (low is None and high is None):
-        return sample
-    if low is not None and high is not None:
-        return replace(sample, value=None, bound="range", low=low, high=high, kind="range", text=shown)
-    if high is not None:
-        return replace(sample, value=high, bound="<", low=None, high=None, kind="number", text=shown)
-    return replace(sample, value=low, bound=">", low=None, high=None, kind="number", text=shown)
-
-
-def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float | None, float | None]:
-    """Printed limits as numbers in the figure's unit: (low, high), None where there is none or it is not clear."""
-    low = _limit(figure.low, convention, "low")
-    high = _limit(figure.high, convention, "high")
-    if figure.spec and low is None and high is None:
-        spec = read_number(split_value(figure.spec)[0], convention)
-        if spec is not None and not spec.ambiguous:
-            if spec.bound == "range":
-                return spec.low, spec.high
-            if spec.bound in ("<", "max"):
-                return None, spec.value
-            if spec.bound in (">", "min"):
-                return spec.value, None
-    return low, high
-
-
-def _with_limit_sides(figure: PrintedFigure, convention: Convention) -> PrintedFigure:
-    """A limit of one cell put on the side that it belongs to, as printed; a range in one cell stays whole."""
-    if not figure.spec or figure.low or figure.high:
-        return figure
-    low, high = limit_values(figure, convention)
-    if low is not None and high is None:
-        return replace(figure, low=figure.spec, spec="")
-    return replace(figure, high=figure.spec, spec="") if high is not None and low is None else figure
-
-
-def _limit(text: str, convention: Convention, side: str) -> float | None:
-    number = read_number(split_value(text)[0], convention) if text else None
-    if number is None or number.ambiguous:
-        return None
-    if number.bound == "range":
-        return number.low if side == "low" else number.high
-    return number.value
 
 
 def _query(look: _Look, family: Family | None) -> LabelQuery:
@@ -213,7 +180,7 @@ def _settle(
     mash = match.mash or (sheet.mash if family == sheet.family else None)
     low, high = (None, None) if specification else limit_values(look.printed, convention)
     return Recognised(
-        printed=_with_limit_sides(look.printed, convention),
+        printed=with_limit_sides(look.printed, convention),
         match=match,
         parameter=at_basis(entry.name, basis),
         number=number,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from importer.meaning.labels import LabelQuery, recognise
+from importer.meaning.labels import LabelQuery, examined, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
 from importer.vocabulary.captions import column_roles, header_caption
@@ -38,14 +38,22 @@ class SheetTerms:
         found = _caption(text)
         return found[0] if found is not None else None
 
+    def is_other_matter(self, text: str) -> bool:
+        return len(text) <= MAX_LABEL and examined(text) != "malt"
+
     def is_sure_caption(self, text: str) -> bool:
         found = _caption(text)
         return found is not None and found[1] >= SURE_CAPTION
 
 
+def _is_letter(text: str) -> bool:
+    """True for a lone letter, which names a sample ("A", "B") or stands for too many words to tell."""
+    return len(text.strip(" .:")) == 1 and text.strip(" .:").isalpha() and text.isascii()
+
+
 @lru_cache(maxsize=8192)
 def _roles(text: str) -> tuple[str, ...]:
-    if len(text) > MAX_LABEL or _is_value(text):
+    if len(text) > MAX_LABEL or _is_value(text) or _is_letter(text):
         return ()
     return tuple(column_roles(text))
 
@@ -76,7 +84,7 @@ def _is_value(text: str) -> bool:
 
 @lru_cache(maxsize=8192)
 def _caption(text: str) -> tuple[str, float] | None:
-    if not text or len(text) > MAX_LABEL:
+    if not text or len(text) > MAX_LABEL or _is_letter(text):
         return None
     found = header_caption(text)
     if found is None or found[1] < CAPTION_SCORE:

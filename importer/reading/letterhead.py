@@ -3,48 +3,42 @@
 from __future__ import annotations
 
 import re
-import tomllib
-import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass
-from functools import cache
 
-from importer.data import mappings_folder
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
+from importer.reading.malt_names import fold, has_word, name_words, names_malt
+from importer.vocabulary.captions import document_title, family_statement
 from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.
 TOP = 0.42
 MAX_WORDS = 7
+# A maltster's word at the top of a page may be a caption ("Malting batch"): larger or bold type speaks for a name.
+SURE_COMPANY = 2.4
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
 
-@dataclass(frozen=True, slots=True)
-class _Words:
-    maltsters: tuple[str, ...]
-    legal_forms: tuple[str, ...]
-    malts: tuple[str, ...]
-    stems: tuple[str, ...]
-    not_malts: tuple[str, ...]
+def _has_legal_form(text: str) -> bool:
+    """True for a text with a company form; "as" and "co" are words as well, and forms only in capitals."""
+    folded = fold(text)
+    found = [form for form in name_words().legal_forms if has_word(folded, (form,))]
+    return any(
+        not form.isalpha() or len(form) > 3 or re.search(rf"(?<!\w){form}(?!\w)", text) is None for form in found
+    )
 
 
-@cache
-def _words() -> _Words:
-    with (mappings_folder() / "letterhead.toml").open("rb") as file:
-        raw = tomllib.load(file)
-    return _Words(*(tuple(raw[name]) for name in ("maltsters", "legal_forms", "malts", "stems", "not_malts")))
-
-
-def _fold(text: str) -> str:
-    plain = unicodedata.normalize("NFKD", text.casefold().replace("ß", "ss"))
-    return "".join(c for c in plain if not unicodedata.combining(c))
-
-
-def _has_word(folded: str, words: Sequence[str]) -> bool:
-    return any(re.search(rf"(?<!\w){re.escape(word)}(?!\w)", folded) for word in words)
+def _is_other(text: str, terms: Terms) -> bool:
+    """True for a text that names neither a company nor a malt: a title, a head, a caption, a note on methods."""
+    return (
+        terms.is_label(text)
+        or bool(terms.roles(text))
+        or terms.caption(text) is not None
+        or document_title(text) is not None
+        or family_statement(text) is not None
+    )
 
 
 def letterhead_events(page: Page, lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[Event]:
@@ -74,7 +68,7 @@ def page_titles(page: Page, lines: Sequence[Line], terms: Terms) -> tuple[str, .
         for line in top
         if len(line.cells) == 1
         and line.em > 1.15 * usual
-        and not _is_company(_fold(line.cells[0].text))
+        and not _is_company(line.cells[0].text)
         and not terms.is_label(line.cells[0].text)
     )
 
@@ -83,11 +77,11 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
     best: tuple[float, Cell] | None = None
     for cell, line in cells:
         text = cell.text.strip()
-        folded = _fold(text)
-        if len(text.split()) > MAX_WORDS or ":" in text or any(c.isdigit() for c in text) or terms.is_label(text):
+        folded = fold(text)
+        if len(text.split()) > MAX_WORDS or ":" in text or any(c.isdigit() for c in text) or _is_other(text, terms):
             continue
-        maltster = any(word in folded for word in _words().maltsters)
-        legal = _has_word(folded, _words().legal_forms)
+        maltster = any(word in folded for word in name_words().maltsters)
+        legal = _has_legal_form(text)
         score = 2.0 * maltster + 1.0 * legal
         if score and not (legal and not maltster and len(text.split()) < 2):
             score += 0.8 * (line.em > 1.2 * _usual(cells)) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
@@ -96,8 +90,8 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
     if best is None or best[0] < 1.5:
         return []
     name = _PARTS.split(best[1].text.strip())[0]
-    name = name if any(w in _fold(name) for w in _words().maltsters) else best[1].text.strip()
-    return [_event("supplier", name, best[1], page, sure=best[0] >= 2.3)]
+    name = name if any(w in fold(name) for w in name_words().maltsters) else best[1].text.strip()
+    return [_event("supplier", name, best[1], page, sure=best[0] >= SURE_COMPANY)]
 
 
 def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
@@ -110,12 +104,12 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
     for cell, line in cells:
         for part in _PARTS.split(cell.text.strip()):
             text = re.sub(r"^(for|of|für|von|de|du|van|di)\s+", "", part.strip(), flags=re.IGNORECASE)
-            folded = _fold(text)
-            if not text or len(text.split()) > 5 or terms.is_label(text) or terms.caption(text) or _is_company(folded):
+            folded = fold(text)
+            if not text or len(text.split()) > 5 or _is_other(text, terms) or _is_company(text):
                 continue
-            if not _names_malt(folded) or _has_word(folded, _words().not_malts):
+            if not names_malt(text) or has_word(folded, name_words().not_malts):
                 continue
-            if folded in _words().stems:
+            if folded in name_words().stems:
                 continue
             score = 1.0 + (line.em > 1.1 * _usual(cells)) + 0.5 * cell.bold
             if best is None or score > best[0]:
@@ -125,14 +119,8 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
     return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0)]
 
 
-def _names_malt(folded: str) -> bool:
-    """True for a text with a word for malt, which may end a compound ("Weizenmalz"), or for a kind of malt."""
-    stems = tuple(_words().stems)
-    return any(word.endswith(stems) for word in re.findall(r"\w+", folded)) or _has_word(folded, _words().malts)
-
-
-def _is_company(folded: str) -> bool:
-    return any(word in folded for word in _words().maltsters) or _has_word(folded, _words().legal_forms)
+def _is_company(text: str) -> bool:
+    return any(word in fold(text) for word in name_words().maltsters) or _has_legal_form(text)
 
 
 def _event(key: str, text: str, cell: Cell, page: Page, sure: bool) -> Event:

@@ -18,6 +18,8 @@ _METHOD = re.compile(
 _LIMITS = frozenset({"spec", "min", "max", "typical", "previous"})
 Test = Callable[[str], bool]
 SEVERAL_RESULTS = "More than one column could hold the result, and no head says which."
+SHIFTED = "Units stand under a head of results or limits; the heads do not belong to the columns below them."
+NO_RESULT = "No value stands under the head of the results; it was found in another column."
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +27,8 @@ class Panel:
     """Columns of one table that go together. ``results`` are (column, method family of the column or None).
 
     ``limits_only`` is true where the table has no result column but limits or typical values. ``doubt`` says why the
-    result column is not sure.
+    result column is not sure, ``rivals`` are the other columns that could be it. ``sublabel`` is a column of words that
+    go on with the labels left of it, where one label stands for several rows.
     """
 
     label: int
@@ -39,6 +42,8 @@ class Panel:
     limits_only: bool = False
     doubt: str | None = None
     batches: bool = False
+    rivals: tuple[int, ...] = ()
+    sublabel: int | None = None
 
 
 def _share(table: Table, column: int, test: Test) -> float:
@@ -117,18 +122,22 @@ def _is_result(names: tuple[str, ...]) -> bool:
 def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     names = table.columns[column].roles
     content = _content_role(table, column, terms)
-    if not names:
+    # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
+    if not names or content == "unit":
         return (content,)
-    if names == ("label",) and content in ("value", "unit"):
+    if names == ("label",) and content == "value":
         return (content,)
+    if content == "label" and set(names) <= {"number", "remark", "method", "precision", "date"}:
+        # "Batch no." over the names heads the batch numbers to its right.
+        return ("label",)
     if names == ("date",) and content == "value":
         # "Analysed" heads the result of some sheets and the day of others.
         return ("result",)
     # A family over a column of method numbers names the methods, not results.
     if any(name.startswith("family:") for name in names) and content == "method":
         return ("method",)
-    if "method" in names and content == "unit":
-        return ("unit",)
+    if names == ("remark",) and content == "value":
+        return ("value",)
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
     return names
@@ -182,22 +191,27 @@ def _panel(
     if not unknown:
         # Values may stand before the names.
         unknown = [i for i in range(first, last) if "value" in roles[i]]
+    left = [i for i in range(first, label) if "value" in roles[i]] if unknown and unknown[0] > label else []
+    if any(_holds_batch(table.columns[i].head, is_batch) for i in left):
+        unknown = [*left, *unknown]
     doubt: str | None = None
     batches = False
+    if unknown and results and not any(_is_filled(table, i) for i, _ in results):
+        results, stated, doubt = [], [], NO_RESULT
     if not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
         results, batches = [(i, None) for i in unknown], True
     elif not results and unknown:
-        results, doubt, batches = _from_unknown(table, unknown, terms, is_batch)
+        results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
+        doubt = doubt or unsure
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
         if others and not batches and any(table.columns[i].head for i, _ in results):
             doubt = SEVERAL_RESULTS
     elif len(stated) > 1 and all(family is None for _, family in results):
         heads = [table.columns[i].head for i in stated]
-        one_wording = len({_family_word(head) for head in heads}) == 1
         if (
-            one_wording
-            or any(_holds_batch(head, is_batch) for head in heads)
+            any(_holds_batch(head, is_batch) for head in heads)
             or _has_batch_row(table, stated, terms, is_batch)
+            or _goes_on(table, stated, batch_spans)
         ):
             batches = True
         else:
@@ -208,6 +222,8 @@ def _panel(
         batches = True
     elif results and not batches and _rivals(table, unknown, results):
         doubt = SEVERAL_RESULTS
+    if any(_is_shifted(table.columns[i].roles, roles[i]) for i in range(first, last)):
+        doubt = SHIFTED
     if any(_LIMITS & set(roles[i]) for i, _ in results):
         # Two heads over one column: whose values these are is not known.
         doubt = SEVERAL_RESULTS
@@ -240,7 +256,49 @@ def _panel(
         limits_only,
         doubt,
         batches,
+        _others(table, roles, first, last, results, terms) if doubt else (),
+        _sublabel(table, roles, label, results),
     )
+
+
+def _others(
+    table: Table,
+    roles: Sequence[tuple[str, ...]],
+    first: int,
+    last: int,
+    results: Sequence[tuple[int, Family | None]],
+    terms: Terms,
+) -> tuple[int, ...]:
+    """The columns of values beside the one taken for the result, where it is not sure that it is."""
+    taken = {column for column, _ in results}
+    return tuple(
+        i
+        for i in range(first, last)
+        if i not in taken
+        and not {"label", "number", "method"} & set(roles[i])
+        and _share(table, i, terms.is_value) >= 0.5
+    )
+
+
+def _sublabel(
+    table: Table, roles: Sequence[tuple[str, ...]], label: int, results: Sequence[tuple[int, Family | None]]
+) -> int | None:
+    """The column of words right of the labels, where rows with a result have no label of their own."""
+    column = label + 1
+    if column >= len(roles) or roles[column] != ("text",) or column in {i for i, _ in results}:
+        return None
+    rows = [row for row in table.rows if row.has_value]
+    unnamed = [row for row in rows if label not in row.cells and column in row.cells]
+    return column if unnamed and len(unnamed) < len(rows) else None
+
+
+def _is_shifted(named: Sequence[str], found: Sequence[str]) -> bool:
+    """True for a column of units under a head of results or limits."""
+    return found == ("unit",) and "unit" not in named and bool({"result", *_LIMITS} & set(named))
+
+
+def _is_filled(table: Table, column: int) -> bool:
+    return any(column in row.cells for row in table.rows if row.has_value)
 
 
 def _rivals(table: Table, unknown: Sequence[int], results: Sequence[tuple[int, Family | None]]) -> bool:
@@ -255,10 +313,6 @@ def _goes_on(table: Table, columns: Sequence[int], spans: Sequence[Span]) -> boo
         return False
     pairs = zip((table.columns[i].span for i in columns), spans, strict=True)
     return all(min(a.x1, b.x1) - max(a.x0, b.x0) > -table.em for a, b in pairs)
-
-
-def _family_word(text: str) -> str:
-    return re.sub(r"\W+", "", text).casefold()
 
 
 def _from_unknown(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from importer.layout.grid import Span
@@ -14,6 +14,7 @@ from importer.layout.wrap import Row
 from importer.models import Family
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
+from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
 from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
@@ -32,61 +33,80 @@ class BatchColumns:
 
 
 def table_events(
-    table: Table, page: Page, terms: Terms, above: BatchColumns, titles: tuple[str, ...] = ()
+    table: Table,
+    page: Page,
+    terms: Terms,
+    above: BatchColumns,
+    titles: tuple[str, ...] = (),
+    legend: Mapping[str, str] | None = None,
 ) -> tuple[list[Event], BatchColumns]:
     """All figures and header entries of a table, and its batch columns (those of the table above if it has none).
 
-    ``titles`` are the titles of the page; they say what was examined.
+    ``titles`` are the titles of the page; they say what was examined. ``legend`` is the batch number of heads that only
+    count the batches.
     """
     events: list[Event] = []
-    for panel in find_panels(table, terms, looks_like_batch, above.spans):
+    numbers = _numbers_in_heads(table, terms, legend or {})
+    for panel in find_panels(table, terms, lambda text: text in numbers or looks_like_batch(text), above.spans):
         groups = _group_texts(table, panel)
-        lanes = _lanes(table, panel, above)
+        lanes = _lanes(table, panel, above, numbers)
         if panel.batches:
             above = BatchColumns(
                 tuple(table.columns[column].span for column, _ in panel.results), tuple(str(n) for n in lanes.values())
             )
-            events += _head_batches(table, panel, lanes)
+            events += _head_entries(table, panel, lanes, numbers)
         for number, row in enumerate(table.rows):
             if row.has_value:
                 events += _row_events(table, panel, row, titles, groups.get(number, ()), lanes, page, terms)
     return events, above
 
 
-def _lanes(table: Table, panel: Panel, above: BatchColumns) -> dict[int, str | None]:
-    """A name for each batch column: its head where that is a batch number, else that of the column above it."""
-    if not panel.batches:
-        return {column: None for column, _ in panel.results}
-    if len(above.lanes) == len(panel.results) and not any(_batch_in(table.columns[c].head) for c, _ in panel.results):
-        return {column: lane for (column, _), lane in zip(panel.results, above.lanes, strict=True)}
-    lanes: dict[int, str | None] = {}
-    for position, (column, _) in enumerate(panel.results):
-        batch = _batch_in(table.columns[column].head)
-        lanes[column] = batch or f"#{position}"
-    if len(set(lanes.values())) < len(lanes):
-        return {column: f"#{position}" for position, (column, _) in enumerate(panel.results)}
-    return lanes
+def _numbers_in_heads(table: Table, terms: Terms, legend: Mapping[str, str]) -> dict[str, str]:
+    """The batch number in each head that has one."""
+    # "Batch no." over the names of the parameters makes numbers of all plain figures beside it.
+    counted = any(terms.caption(column.head) == "batch" for column in table.columns)
+    found = {column.head: _batch_in(column.head, terms, counted) for column in table.columns}
+    return {**{head: batch for head, batch in found.items() if batch is not None}, **legend}
 
 
-def _batch_in(head: str) -> str | None:
-    """The batch number in a column head, if there is one."""
-    if looks_like_batch(head):
+def _batch_in(head: str, terms: Terms, counted: bool) -> str | None:
+    words = head.split()
+    for n in range(min(3, len(words) - 1), 0, -1):
+        rest = " ".join(words[n:])
+        if terms.caption(" ".join(words[:n])) == "batch" and any(c.isdigit() for c in rest):
+            return rest
+    if looks_like_batch(head) or (counted and sum(c.isdigit() for c in head) > 2):
         return head.strip()
-    for part in reversed(head.split()):
+    for part in reversed(words):
         if looks_like_batch(part) and parse_unit(part) is None:
             return part
     return None
 
 
-def _head_batches(table: Table, panel: Panel, lanes: dict[int, str | None]) -> list[Event]:
+def _lanes(table: Table, panel: Panel, above: BatchColumns, numbers: Mapping[str, str]) -> dict[int, str | None]:
+    """A name for each batch column: its head where that is a batch number, else that of the column above it."""
+    if not panel.batches:
+        return {column: None for column, _ in panel.results}
+    heads = {column: table.columns[column].head for column, _ in panel.results}
+    if len(above.lanes) == len(panel.results) and not any(head in numbers for head in heads.values()):
+        return {column: lane for (column, _), lane in zip(panel.results, above.lanes, strict=True)}
+    lanes: dict[int, str | None] = {
+        column: numbers.get(head) or f"#{position}" for position, (column, head) in enumerate(heads.items())
+    }
+    if len(set(lanes.values())) < len(lanes):
+        return {column: f"#{position}" for position, column in enumerate(heads)}
+    return lanes
+
+
+def _head_entries(table: Table, panel: Panel, lanes: dict[int, str | None], numbers: Mapping[str, str]) -> list[Event]:
+    """Batch numbers, or the names of malts, in the heads of batch columns."""
     events: list[Event] = []
     for column, _ in panel.results:
-        head = table.columns[column].head
-        batch = _batch_in(head)
-        box = table.columns[column].head_box
-        if batch is None or box is None:
+        head, box = table.columns[column].head, table.columns[column].head_box
+        batch = numbers.get(head)
+        if box is None or (batch is None and not names_malt(head)):
             continue
-        entry = PrintedHeader("batch", "", batch, table.page, box)
+        entry = PrintedHeader("batch" if batch else "malt", "", batch or head, table.page, box)
         events.append(Event(Place(table.page, box.top, box.x0), header=entry, lane=lanes[column], in_table=True))
     return events
 
@@ -120,6 +140,8 @@ def _row_events(
     terms: Terms,
 ) -> list[Event]:
     label_cell = row.cells.get(panel.label)
+    if panel.sublabel is not None:
+        label_cell = _with_sublabel(table, panel.label, panel.sublabel, row)
     label = clean_label(label_cell.text) if label_cell is not None else ""
     head = table.columns[panel.label].head
     section = (*titles, *((head,) if head else ()), *row.section, *groups)
@@ -147,6 +169,31 @@ def _row_events(
         place = Place(table.page, row.box.middle, figure.box.x0)
         events.append(Event(place, figure, lane=lanes.get(column), limits_only=panel.limits_only, in_table=True))
     return events
+
+
+def _with_sublabel(table: Table, label: int, column: int, row: Row) -> Cell | None:
+    """The label of a row with the words in the column right of it; one label may stand for several rows."""
+    own = row.cells.get(label)
+    named = [other.cells[label] for other in table.rows if label in other.cells]
+    if own is None and named:
+        own = min(named, key=lambda cell: abs(cell.box.middle - row.box.middle))
+    more = row.cells.get(column)
+    if own is None or more is None:
+        return own or more
+    return Cell(f"{own.text} {more.text}", own.box.union(more.box), (*own.words, *more.words))
+
+
+def _rivals(table: Table, panel: Panel, row: Row) -> Concern | None:
+    """Why the result column of a row is in doubt, with what else the row holds."""
+    if not panel.doubt:
+        return None
+    others = []
+    for column in panel.rivals:
+        if column in row.cells:
+            head = table.columns[column].head
+            others.append(f"{row.cells[column].text} ({head})" if head else row.cells[column].text)
+    more = f" The row also holds {', '.join(others)}." if others else ""
+    return Concern("label-doubtful", panel.doubt + more)
 
 
 def _with_shared_unit(figures: Sequence[tuple[int, PrintedFigure | None]]) -> list[tuple[int, PrintedFigure | None]]:
@@ -205,7 +252,7 @@ def _base_figure(
         high=_text(row, panel.high),
         spec=_text(row, panel.spec),
         section=section,
-        doubts=(Concern("label-doubtful", panel.doubt),) if panel.doubt else (),
+        doubts=(doubt,) if (doubt := _rivals(table, panel, row)) else (),
     )
 
 

@@ -6,16 +6,21 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
+from importer.layout.beside import part_blocks
+from importer.layout.heads import find_heads
 from importer.layout.lines import Line, find_lines
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.reading.batch_rows import batch_row_events, lanes_of
+from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
+from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.rows import BatchColumns, table_events
+from importer.reading.surroundings import heading_above, numbers_named, of_other_kind, of_other_number
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 
@@ -31,6 +36,7 @@ class _Carried:
 
     table: Table | None = None
     batches: BatchColumns = field(default_factory=BatchColumns)
+    figures: bool = False
 
 
 @dataclass(slots=True)
@@ -58,12 +64,25 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     analyses: list[PrintedAnalysis] = []
     for part in _parts(events):
         analyses += _analyses(part, notes)
-    return analyses
+    return [_without_others(analysis, terms) for analysis in analyses]
+
+
+def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
+    """The analysis with a doubt at each figure under a heading that names another batch, order or certificate."""
+    texts = {text for figure in analysis.figures for text in (*figure.section, *figure.heading)}
+    named = numbers_named(texts, terms)
+    if not named:
+        return analysis
+    figures = []
+    for figure in analysis.figures:
+        concern = of_other_number(figure, named, analysis.header)
+        figures.append(replace(figure, doubts=(*figure.doubts, concern)) if concern is not None else figure)
+    return replace(analysis, figures=tuple(figures))
 
 
 def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[str]:
     """Lines that say something of the sheet as a whole: all but those that hold or head a figure."""
-    rows = [event.figure.box.middle for event in events if event.figure is not None]
+    rows = [e.figure.box.middle for e in events if e.figure is not None and not e.figure.in_sentence]
     return [
         line.text
         for line in lines
@@ -83,21 +102,41 @@ def _page_events(
         events += batch_row_events(transposed, page, terms)
         used |= transposed.lines
     rest = [line for i, line in enumerate(lines) if i not in used]
-    tables = find_tables(rest, page, terms, carried.table)
+    heads = find_heads(rest, terms)
+    parted, blocks = part_blocks(rest, heads, terms)
+    if blocks:
+        rest, heads = parted, find_heads(parted, terms)
+    tables = find_tables(rest, heads, page, terms, carried.table)
     consumed: set[int] = set()
     batches = carried.batches
     titles = page_titles(page, rest, terms)
+    figures = carried.figures
     for table in tables:
-        found, batches = table_events(table, page, terms, batches, titles)
+        found, batches = table_events(table, page, terms, batches, titles, batches_by_head(table, rest))
         if found:
-            events += found
+            first = min(table.lines) if table.head_line is None else table.head_line
+            events += _under(heading_above(rest, first, consumed), found, terms) if figures else found
             consumed |= table.lines
+            figures = True
     events += free_events(rest, frozenset(consumed), page, terms)
+    for block in blocks:
+        events += free_events(block, frozenset(), page, terms)
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += letterhead_events(page, free, events, terms)
+    events = with_lanes(events)
     headed = [table for table in tables if table.headed]
     taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
-    return events, _Carried(headed[-1] if headed else carried.table, batches), taken
+    return events, _Carried(headed[-1] if headed else carried.table, batches, figures), taken
+
+
+def _under(heading: tuple[str, ...], events: Sequence[Event], terms: Terms) -> list[Event]:
+    """Figures of a later table with the lines above it, and in doubt where those speak of something else."""
+    other = of_other_kind(heading, terms)
+    concerns = (other,) if other is not None else ()
+    return [
+        replace(e, figure=replace(e.figure, heading=heading, doubts=(*e.figure.doubts, *concerns))) if e.figure else e
+        for e in events
+    ]
 
 
 def _parts(events: Sequence[Event]) -> list[_Part]:
@@ -200,7 +239,9 @@ def _analysis(
     limits: list[PrintedFigure] = [
         event.figure for event in [*figures, *common] if event.figure is not None and event.limits_only
     ]
-    headers = _headers([*own, *shared])
+    # What a column says of its batch counts more than what the sheet says of all.
+    said = {event.header.key for event in own if event.header is not None}
+    headers = _headers([*own, *[e for e in shared if e.header is None or e.header.key not in said]])
     batch = any(entry.key == "batch" for entry in headers)
     specification = not results and bool(limits)
     if not specification and not batch and results:

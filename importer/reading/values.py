@@ -15,7 +15,7 @@ _NUMBER_FIRST = re.compile(r"^(?P<number>[<>≤≥~]?\s?\d{1,5}(?:[.,]\d+)?)\s?(
 
 def split_value(text: str) -> tuple[str, str | None, str]:
     """A value cell as (value, unit as printed or None, limits in brackets)."""
-    text = text.strip()
+    text = text.strip().rstrip("; ")
     match = _BRACKETED_LIMITS.match(text)
     if match and parse_unit(match["limits"]) is None:
         value, unit = _parted(match["value"].strip())

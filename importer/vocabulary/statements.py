@@ -151,7 +151,7 @@ def basis_statement(text: str) -> Basis | None:
     words, _ = _before_exception(text)
     found = _bases(words, text)
     if not found and 0 < len(words) <= _SHORT:
-        found = _short_bases(words)
+        found = _short_bases(words, text)
     return found.pop() if len(found) == 1 else None
 
 
@@ -196,14 +196,22 @@ def _bases(words: Phrase, text: str) -> set[Basis]:
     return {basis for basis, phrases in _statements().basis.items() if _first(phrases, words, text) >= 0}
 
 
-def _short_bases(words: Phrase) -> set[Basis]:
-    """The abbreviations that stand beside units ("db", "TrS", "s.m."), at the end of a short text."""
+def _short_bases(words: Phrase, text: str) -> set[Basis]:
+    """The abbreviations that stand beside units ("db", "TrS", "s.m."), at the end of a short text.
+
+    Two letters are an abbreviation only as they stand: "år" is a year and not "a.r.".
+    """
     beside = unit_table().beside_after
+    accented = not (_WORD.findall(text) or [""])[-1].isascii()
     for count in range(len(words), 0, -1):
-        basis = beside.get(unit_key(" ".join(words[-count:])))
-        if basis:
+        abbreviation = unit_key(" ".join(words[-count:]))
+        basis = beside.get(abbreviation)
+        if basis and not (accented and len(abbreviation) <= 2):
             return {basis}
     return set()
+
+
+_WORD = re.compile(r"[^\W\d_]+")
 
 
 @lru_cache(maxsize=4096)

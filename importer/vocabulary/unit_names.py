@@ -271,9 +271,11 @@ def parse_unit(text: str) -> Unit | None:
     """The unit that the whole of ``text`` spells, or None.
 
     Several names for one unit ("LAA/MT or L/MT") are that unit; names of different units are None
-    (see ``parse_units``).
+    (see ``parse_units``). A heading of several words may end with a colon ("in %:").
     """
     printed = text.strip()
+    if printed.endswith(":") and " " in printed:
+        printed = printed[:-1].rstrip()
     if not printed or len(printed) > LONGEST:
         return None
     table = unit_table()

@@ -1,4 +1,4 @@
-"""Makes sheets, reads them and reports: ``python -m tests.accuracy [--kept | --exam] [--count N] [--seed S] ...``."""
+"""Makes sheets, reads them and reports: ``python -m tests.accuracy [--kept | --exam | --unseen] [--count N] ...``."""
 
 from __future__ import annotations
 
@@ -15,20 +15,21 @@ from tests.accuracy.compare import Comparison, compare
 from tests.accuracy.report import summary, tally, wrong_lines
 from tests.sheets import kinds, make_sheet
 from tests.sheets.exam_make import exam_kinds, make_exam
+from tests.sheets.unseen_make import make_unseen, unseen_kinds
 
 Reader = Callable[[Path], Sheet]
 
 
 def run(
     read: Reader, count: int, seed: int, kept: bool, layout: str | None = None, language: str | None = None,
-    family: str | None = None, exam: bool = False,
+    family: str | None = None, exam: bool = False, unseen: bool = False,
 ) -> Iterator[Comparison]:  # fmt: skip
     """Makes ``count`` sheets, the layout kinds in turn, and compares the reading of each with its truth."""
-    names = [layout] if layout else exam_kinds() if exam else kinds(kept)
+    names = [layout] if layout else unseen_kinds() if unseen else exam_kinds() if exam else kinds(kept)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(count):
             chosen = (seed + i, names[i % len(names)], language, family)
-            made = make_exam(*chosen) if exam else make_sheet(*chosen, kept=kept)
+            made = make_unseen(*chosen) if unseen else make_exam(*chosen) if exam else make_sheet(*chosen, kept=kept)
             path = Path(folder) / f"sheet-{seed + i}.pdf"
             path.write_bytes(made.pdf_bytes)
             yield compare(made.truth, read(path))
@@ -39,7 +40,8 @@ def _arguments(argv: list[str] | None) -> argparse.Namespace:
     parser = argparse.ArgumentParser("python -m tests.accuracy", description="Measures how well made sheets are read.")
     parser.add_argument("--kept", action="store_true", help="use the layouts and wordings that are kept aside")
     parser.add_argument("--exam", action="store_true", help="use unseen layouts and wordings")
-    parser.add_argument("--reveal", action="store_true", help="with --kept or --exam: show what was wrong, too")
+    parser.add_argument("--unseen", action="store_true", help="use sheets that nobody who works on the reading opens")
+    parser.add_argument("--reveal", action="store_true", help="with a set that is kept aside: show what was wrong, too")
     parser.add_argument("--count", type=int, default=200, help="how many sheets (200)")
     parser.add_argument("--seed", type=int, default=1, help="number of the first sheet (1)")
     parser.add_argument("--layout", help="one layout kind only")
@@ -61,9 +63,9 @@ def main(argv: list[str] | None = None) -> int:
         return 2
     start = time.process_time()
     chosen = (options.layout, options.language, options.family)
-    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen, exam=options.exam))
+    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen, options.exam, options.unseen))
     spent = time.process_time() - start
-    blind = (options.kept or options.exam) and not options.reveal
+    blind = (options.kept or options.exam or options.unseen) and not options.reveal
     groups = tally(found)
     print(summary(groups, ("layout",) if blind else ("layout", "language", "family")))
     print(f"{1000 * spent / max(len(found), 1):.0f} ms of processor time a sheet, making included")

@@ -31,3 +31,15 @@ def traps() -> list[dict[str, Any]]:
 def kept_aside() -> list[dict[str, Any]]:
     """Labels written down before the rules, for a check that the rules were not made for."""
     return rows("kept_aside.jsonl")
+
+
+@pytest.fixture(scope="session")
+def wordings() -> list[dict[str, Any]]:
+    """Wordings of ten languages with the parameter that each means; common practice, no source."""
+    return rows("wordings.jsonl")
+
+
+@pytest.fixture(scope="session")
+def false_friends() -> list[dict[str, Any]]:
+    """Labels near to those of a parameter that mean another figure, or leave open which; common practice, no source."""
+    return rows("false_friends.jsonl")

@@ -89,6 +89,8 @@ def test_every_idea_of_a_rule_can_be_said() -> None:
         "BARE_28",
         "BARE_25",
         "BARE_22",
+        "STROKE_25",
+        "STROKE_22",
         "T20",
         "T45",
         "T65",

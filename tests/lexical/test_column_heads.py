@@ -103,3 +103,24 @@ def test_labels_and_parameters_are_no_heads(text: str) -> None:
 def test_never_an_exception(text: str) -> None:
     assert set(column_roles(text)) <= set(ROLES)
     assert column_role(text) is None or column_role(text) in ROLES
+
+
+@pytest.mark.parametrize(
+    ("text", "role"),
+    [
+        ("Limite sup.", "max"), ("Limite inf.", "min"), ("Seuil haut", "max"), ("Cota inferior", "min"),
+        ("Soglia sup.", "max"), ("unt. Grenze", "min"), ("Ondergr.", "min"), ("Øvre gr.", "max"), ("hor. mez", "max"),
+        ("Górna gr.", "max"), ("Upper lim.", "max"), ("Ihre Partie", "result"), ("Votre lot", "result"),
+        ("Zjišť.", "result"), ("Val. trouvée", "result"), ("Uw partij", "result"), ("Lotto prec.", "previous"),
+        ("Předch. šarže", "previous"), ("Sædvanligvis", "typical"), ("Sjednané meze", "spec"), ("Según", "method"),
+        ("Bestimmt nach", "method"), ("Udtr. i", "unit"), ("Gemessene Größe", "label"),
+        ("Elemento determinato", "label"),
+    ],
+)  # fmt: skip
+def test_shortened_and_paraphrased_heads(text: str, role: str) -> None:
+    assert column_role(text) == role
+
+
+@pytest.mark.parametrize("text", ["Onder 2,2 mm", "Boven 2,5 mm", "Højst 2,2 mm", "Malt", "Farbe nach Kochen", "Lot"])
+def test_words_of_heads_make_no_heads_of_labels(text: str) -> None:
+    assert column_role(text) is None

@@ -106,3 +106,15 @@ def test_words_between_two_numbers_make_a_range() -> None:
 )
 def test_plain_words(text: str, plain: str) -> None:
     assert plain_word(text) == plain
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["obvyklá", "slabý zákal", "limpido, brillante", "wie üblich", "as usual", "schw. opal", "algo turbio",
+     "voile léger",
+     "zoals gebruikelijk", "svag uklarhed", "lekka opalescencja", "číra, iskrivá"],
+)  # fmt: skip
+def test_looks_and_smells_are_results(text: str) -> None:
+    number = read_number(text, None)
+    assert number is not None
+    assert number.kind == "word"

@@ -64,6 +64,8 @@ def test_titles(text: str, title: str | None) -> None:
         ("v suchém sladu", "dry"), ("zoals ontvangen", "as-is"), ("come ricevuto", "as-is"), ("lufttørt", "as-is"),
         ("Opbevares tørt og køligt", None), ("Skladujte v suchu a chladu", None),
         ("dry matter content", None), ("", None),
+        ("Høst (år)", None),
+        ("Barley as received, laboratory value", None),
     ],
 )  # fmt: skip
 def test_moisture_basis(text: str, basis: str | None) -> None:

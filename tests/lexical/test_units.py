@@ -219,3 +219,24 @@ def test_spacing_agrees_with_a_general_unit_library() -> None:
     assert code_of("mg/dm3") == "mg/L"
     assert code_of("centipoise") == "mPa·s"
     assert code_of("cSt") == "mm²/s"
+
+
+@pytest.mark.parametrize(
+    ("text", "code", "basis"),
+    [
+        ("in %:", "%", None), ("Vyjádřeno v %", "%", None), ("Angaben in % TrS:", "%", "dry"),
+        ("% i. Tr.S.", "%", "dry"), ("% mat. sèche", "%", "dry"), ("% t.q. ricevuto", "%", "as-is"),
+        ("% utørret", "%", "as-is"), ("Einh. EBC", "EBC", None), ("uds. EBC", "EBC", None), ("j. EBC", "EBC", None),
+        ("IoB-Einh.", "°IoB", None), ("enh. WK", "WK", None), ("L°/kg as rec'd", "L°/kg", "as-is"),
+        ("lb per bu", "lb/bu", None), ("mcg/kg", "µg/kg", None),
+    ],
+)  # fmt: skip
+def test_units_as_certificates_word_them(text: str, code: str, basis: str | None) -> None:
+    unit = parse_unit(text)
+    assert unit is not None
+    assert (unit.code, unit.basis) == (code, basis)
+
+
+@pytest.mark.parametrize("text", ["pH:", "EBC:", "Min:"])
+def test_one_word_with_a_colon_is_a_caption_and_no_unit(text: str) -> None:
+    assert parse_unit(text) is None

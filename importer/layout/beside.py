@@ -1,0 +1,75 @@
+"""Blocks of header entries that stand beside a table: the lines of a page parted from those of the table."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from importer.layout.heads import Head
+from importer.layout.lines import Cell, Line
+from importer.layout.terms import Terms
+
+# So many captions beside a table make a block of entries; one may be a remark or a group of rows.
+CAPTIONS = 2
+
+
+def part_blocks(lines: Sequence[Line], heads: Sequence[Head], terms: Terms) -> tuple[list[Line], list[list[Line]]]:
+    """The lines without what stands beside tables, and the lines of each block beside one."""
+    main = list(lines)
+    blocks: list[list[Line]] = []
+    for number, head in enumerate(heads):
+        end = heads[number + 1].first if number + 1 < len(heads) else len(lines)
+        for is_outside in _sides(head, lines[head.first].em):
+            block = _block(main, head.first, end, is_outside, terms)
+            if block:
+                blocks.append([line for _, line in block])
+                for i, side in block:
+                    main[i] = _without(main[i], side)
+    return [line for line in main if line.cells], blocks
+
+
+def _sides(head: Head, em: float) -> list[Callable[[Cell], bool]]:
+    """Tests for the cells left and right of the columns that a head names."""
+    named = [cell for cell in head.cells if cell.roles]
+    left = min((cell.box.x0 for cell in named), default=0.0) - em
+    right = max((cell.box.x1 for cell in named), default=float("inf")) + em
+    return [lambda cell: cell.box.x1 < left, lambda cell: cell.box.x0 > right]
+
+
+def _is_caption(text: str, terms: Terms) -> bool:
+    return terms.caption(text.rstrip(": ")) is not None and not terms.is_label(text.rstrip(": "))
+
+
+def _block(
+    lines: Sequence[Line], first: int, end: int, is_outside: Callable[[Cell], bool], terms: Terms
+) -> list[tuple[int, Line]]:
+    """The cells beside a table as lines of their own, with their numbers; empty where they are no header entries."""
+    found: list[tuple[int, Line]] = []
+    for i in range(first, end):
+        cells = tuple(cell for cell in lines[i].cells if is_outside(cell))
+        if cells:
+            found.append((i, _line(cells, lines[i])))
+    texts = [cell.text for _, line in found for cell in line.cells]
+    captions = sum(_is_caption(text, terms) for text in texts)
+    others = sum(terms.is_label(text) or terms.is_value(text) for text in texts)
+    if captions < CAPTIONS or others > captions or all(len(line.cells) == len(lines[i].cells) for i, line in found):
+        return []
+    # The block may begin above the head of the table.
+    for i in range(first - 1, -1, -1):
+        below = found[0][1]
+        near = below.box.top - lines[i].box.bottom < 1.6 * below.em
+        if not near or len(lines[i].cells) > 1 or not all(is_outside(cell) for cell in lines[i].cells):
+            break
+        found.insert(0, (i, lines[i]))
+    return found
+
+
+def _line(cells: tuple[Cell, ...], line: Line) -> Line:
+    box = cells[0].box
+    for cell in cells[1:]:
+        box = box.union(cell.box)
+    return Line(cells, box, line.em, line.page)
+
+
+def _without(line: Line, side: Line) -> Line:
+    kept = tuple(cell for cell in line.cells if cell not in side.cells)
+    return _line(kept, line) if kept else Line((), line.box, line.em, line.page)

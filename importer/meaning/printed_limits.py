@@ -1,0 +1,58 @@
+"""Limits beside a result as the sheet prints them: as numbers, and each on its side."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from importer.printed import PrintedFigure
+from importer.reading.numbers import Convention, Number, read_number
+from importer.reading.values import split_value
+
+
+def limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
+    """The limits of a specification row as the figure itself: a range, "<" for a maximum, ">" for a minimum."""
+    low, high = limit_values(figure, convention)
+    shown = " - ".join(t for t in (figure.low, figure.high) if t) or figure.spec
+    sample = read_number(split_value(figure.high or figure.low or figure.spec)[0], convention)
+    if sample is None or (low is None and high is None):
+        return sample
+    if low is not None and high is not None:
+        return replace(sample, value=None, bound="range", low=low, high=high, kind="range", text=shown)
+    if high is not None:
+        return replace(sample, value=high, bound="<", low=None, high=None, kind="number", text=shown)
+    return replace(sample, value=low, bound=">", low=None, high=None, kind="number", text=shown)
+
+
+def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float | None, float | None]:
+    """Printed limits as numbers in the figure's unit: (low, high), None where there is none or it is not clear."""
+    low = _limit(figure.low, convention, "low")
+    high = _limit(figure.high, convention, "high")
+    if figure.spec and low is None and high is None:
+        spec = read_number(split_value(figure.spec)[0], convention)
+        if spec is not None and not spec.ambiguous:
+            if spec.bound == "range":
+                return spec.low, spec.high
+            if spec.bound in ("<", "max"):
+                return None, spec.value
+            if spec.bound in (">", "min"):
+                return spec.value, None
+    return low, high
+
+
+def with_limit_sides(figure: PrintedFigure, convention: Convention) -> PrintedFigure:
+    """A limit of one cell put on the side that it belongs to, as printed; a range in one cell stays whole."""
+    if not figure.spec or figure.low or figure.high:
+        return figure
+    low, high = limit_values(figure, convention)
+    if low is not None and high is None:
+        return replace(figure, low=figure.spec, spec="")
+    return replace(figure, high=figure.spec, spec="") if high is not None and low is None else figure
+
+
+def _limit(text: str, convention: Convention, side: str) -> float | None:
+    number = read_number(split_value(text)[0], convention) if text else None
+    if number is None or number.ambiguous:
+        return None
+    if number.bound == "range":
+        return number.low if side == "low" else number.high
+    return number.value

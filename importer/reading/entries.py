@@ -1,0 +1,166 @@
+"""Header entries outside of tables: a caption, and its entry to the right or below."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from importer.layout.lines import Cell, Line, make_cell
+from importer.layout.terms import Terms
+from importer.printed import PrintedHeader
+from importer.reading.dates import parse_crop_year, parse_date
+from importer.reading.events import Event, Place
+from importer.reading.pieces import Piece
+from importer.reading.rows import clean_label
+from importer.reading.under import below
+from importer.vocabulary.captions import document_title, family_statement, looks_like_batch
+
+SENTENCE_WORDS = 11
+_DATES = frozenset({"date", "produced_on", "analysed_on", "delivered_on", "best_before"})
+_NUMBERED = frozenset({"quantity", "certificate", "order", "batch"})
+
+
+def header_event(
+    key: str,
+    caption: str,
+    pieces: Sequence[Piece],
+    at: int,
+    line: Line,
+    number: int,
+    lines: Sequence[Line],
+    used: frozenset[int],
+    terms: Terms,
+) -> tuple[Event | None, int]:
+    """The entry of a caption: the text to its right, or below it in a block of captions above their entries."""
+    piece = pieces[at]
+    right, step = _beside(pieces, at, terms)
+    under = None
+    if right is None or not piece.colon:
+        under = below(piece.cell, line, number, lines, used, terms)
+    value = right if right is not None else under
+    if right is not None and under is not None:
+        stacked = _is_stacked(line, number, lines, terms)
+        if _fits(key, right.text) is False or (stacked and _fits(key, under.text) is not False):
+            value, step = under, 1
+    if value is None or key == "ignore":
+        return None, step
+    text = value.text.strip()
+    if key in _NUMBERED:
+        text = _up_to_next(text, terms)
+    fits = _fits(key, text)
+    if not text.strip(" -–—_.") or fits is False or (fits is None and _is_other(text, terms)):
+        return None, step
+    sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not _has_rival(key, pieces, at + step)
+    entry = PrintedHeader(key, caption, text, line.page, value.box, sure=sure, confidence=value.confidence)
+    return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _has_rival(key: str, pieces: Sequence[Piece], at: int) -> bool:
+    """True where what follows an entry could be its entry as well: the same of several batches."""
+    following = pieces[at] if at < len(pieces) else None
+    return following is not None and not following.colon and _fits(key, following.text) is True
+
+
+def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None, int]:
+    """The text to the right of a caption, and how many pieces caption and text are."""
+    following = pieces[at + 1] if at + 1 < len(pieces) else None
+    if following is None or following.colon:
+        return None, 1
+    if not pieces[at].colon and terms.caption(clean_label(following.text)) is not None:
+        return None, 1
+    value, step = following.cell, 2
+    # The entry may itself have been parted by a wide space.
+    while at + step < len(pieces) and _continues(pieces[at + step], value, terms):
+        value = make_cell([*value.words, *pieces[at + step].cell.words])
+        step += 1
+    return value, step
+
+
+def _continues(piece: Piece, value: Cell, terms: Terms) -> bool:
+    if piece.colon or terms.caption(clean_label(piece.text)) or terms.is_label(piece.text):
+        return False
+    if _opens_entry(piece.text.split(), terms):
+        return False
+    height = max(value.box.height, 1.0)
+    return piece.cell.box.x0 - value.box.x1 < 1.0 * height
+
+
+def _opens_entry(words: Sequence[str], terms: Terms) -> bool:
+    """True for words that begin with a caption, which an entry follows ("Crop 2025")."""
+    return any(
+        terms.is_sure_caption(" ".join(words[:n])) and any(c.isdigit() for c in " ".join(words[n:]))
+        for n in range(1, min(len(words), 4))
+    )
+
+
+def _up_to_next(text: str, terms: Terms) -> str:
+    """A number without an entry that follows it in the same words ("S6101 Crop 2025")."""
+    words = text.split()
+    end = next((i for i in range(1, len(words) - 1) if _opens_entry(words[i:], terms)), len(words))
+    return " ".join(words[:end])
+
+
+def _is_stacked(line: Line, number: int, lines: Sequence[Line], terms: Terms) -> bool:
+    """True for a line of captions whose entries stand in the line below: a cell each, beginning at the same places.
+
+    In a block of captions and entries side by side the same holds of any two lines; there a caption stands below a
+    caption. So a second known caption on the line, or on one of the other lines of the block, has to speak for it.
+    """
+    if number + 1 >= len(lines) or not _is_above(line, lines[number + 1]):
+        return False
+    if sum(_is_caption(cell, terms) for cell in line.cells) > 1:
+        return True
+    for other in (number - 2, number + 2, number - 4, number + 4):
+        if 0 <= other < len(lines) - 1 and _is_above(lines[other], lines[other + 1]):
+            first, *rest = lines[other].cells
+            if _is_caption(first, terms) and any(_is_caption(cell, terms) for cell in rest):
+                return True
+    return False
+
+
+def _is_caption(cell: Cell, terms: Terms) -> bool:
+    return terms.caption(clean_label(cell.text)) is not None
+
+
+def _is_above(line: Line, under: Line) -> bool:
+    if len(line.cells) < 2 or len(line.cells) != len(under.cells):
+        return False
+    return all(abs(a.box.x0 - b.box.x0) < 1.5 * line.em for a, b in zip(line.cells, under.cells, strict=True))
+
+
+def _fits(key: str, text: str) -> bool | None:
+    """Whether a text can be an entry of this key; None where any text can."""
+    if key in _DATES:
+        return parse_date(text) is not None
+    if key == "crop_year":
+        return parse_crop_year(text) is not None
+    if key in _NUMBERED:
+        return any(c.isdigit() for c in text)
+    return None
+
+
+def _is_other(text: str, terms: Terms) -> bool:
+    """True for a text that is something else than an entry: a result, a title, the head of a column, a method."""
+    return (
+        terms.is_value(text)
+        or bool(terms.roles(text))
+        or document_title(text) is not None
+        or (len(text.split()) > 1 and family_statement(text) is not None)
+    )
+
+
+def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
+    """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
+    words = piece.text.split()
+    if not 2 <= len(words) <= SENTENCE_WORDS:
+        return None
+    for start in range(len(words) - 1):
+        for cut in range(min(len(words) - 1, start + 4), start, -1):
+            caption, value = " ".join(words[start:cut]), words[cut].strip(",;()")
+            if terms.is_sure_caption(caption) and terms.caption(caption) == "batch" and looks_like_batch(value):
+                return "batch", caption, value
+    for cut in range(min(len(words) - 1, 4), 0, -1):
+        caption, value = " ".join(words[:cut]), " ".join(words[cut:])
+        key = terms.caption(caption)
+        if len(words) <= 6 and key in ("certificate", "crop_year", "order") and any(c.isdigit() for c in value):
+            return key, caption, value
+    return None

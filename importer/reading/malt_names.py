@@ -1,0 +1,44 @@
+"""Words by which a sheet names maltsters and malts (mappings/letterhead.toml)."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+import unicodedata
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cache
+
+from importer.data import mappings_folder
+
+
+@dataclass(frozen=True, slots=True)
+class NameWords:
+    maltsters: tuple[str, ...]
+    legal_forms: tuple[str, ...]
+    malts: tuple[str, ...]
+    stems: tuple[str, ...]
+    not_malts: tuple[str, ...]
+
+
+@cache
+def name_words() -> NameWords:
+    with (mappings_folder() / "letterhead.toml").open("rb") as file:
+        raw = tomllib.load(file)
+    return NameWords(*(tuple(raw[name]) for name in ("maltsters", "legal_forms", "malts", "stems", "not_malts")))
+
+
+def fold(text: str) -> str:
+    plain = unicodedata.normalize("NFKD", text.casefold().replace("ß", "ss"))
+    return "".join(c for c in plain if not unicodedata.combining(c))
+
+
+def has_word(folded: str, words: Sequence[str]) -> bool:
+    return any(re.search(rf"(?<!\w){re.escape(word)}(?!\w)", folded) for word in words)
+
+
+def names_malt(text: str) -> bool:
+    """True for a text with a word for malt, which may end a compound ("Weizenmalz"), or for a kind of malt."""
+    folded = fold(text)
+    stems = tuple(name_words().stems)
+    return any(word.endswith(stems) for word in re.findall(r"\w+", folded)) or has_word(folded, name_words().malts)

@@ -1,0 +1,163 @@
+"""Lines outside of tables, cut at colons: captions, and what stands beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from importer.layout.lines import Cell, Line, make_cell
+from importer.layout.terms import Terms
+from importer.words import Word
+
+MAX_CAPTION_WORDS = 6
+_COLONS = (":", "：")
+# A colon or an equals sign set apart from its caption; a stroke between two entries.
+_SIGNS = (*_COLONS, "=", "|")
+_PARTING = (";", "/", "·", "•", "|", "–", "—")
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A part of a line: a caption that ended with a colon (or stands alone), or plain text."""
+
+    text: str
+    cell: Cell
+    colon: bool
+
+
+def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
+    """Cuts the cells of a line at colons; the caption before a colon is parted from the words before it.
+
+    One list a line, or one an entry where marks part the entries of a running text.
+    """
+    if len(line.cells) == 1 and sum(_parts(word) for word in line.cells[0].words) > 1:
+        return [_cut(cell, terms) for cell in _entries(line.cells[0])]
+    pieces: list[Piece] = []
+    for cell in line.cells:
+        if cell.text in _SIGNS and pieces:
+            pieces[-1] = Piece(pieces[-1].text, pieces[-1].cell, cell.text != "|")
+            continue
+        if cell.text.startswith(_COLONS) and pieces and not pieces[-1].colon:
+            # The colons of a block stand below each other, before the entries (": 24-0815").
+            pieces[-1] = Piece(pieces[-1].text, pieces[-1].cell, True)
+        pieces += _cut(_without_colon(cell), terms)
+    return [pieces]
+
+
+def _entries(cell: Cell) -> list[Cell]:
+    """The entries of a running text, without the marks between them."""
+    runs: list[list[Word]] = [[]]
+    for word in cell.words:
+        if word.text not in _PARTING:
+            runs[-1].append(word)
+        if _parts(word):
+            runs.append([])
+    return [make_cell(run) for run in runs if run]
+
+
+def running_lines(lines: Sequence[Line], first: int, used: frozenset[int], terms: Terms) -> int:
+    """How many lines from ``first`` on are one running text of entries ("Moisture: 4.5 %; Colour: 3.2 EBC; ...")."""
+    if first in used or not _is_running(lines[first], terms):
+        return 0
+    count = 1
+    while first + count < len(lines) and first + count not in used and _runs_on(lines[first + count]):
+        count += 1
+    return count
+
+
+def _is_running(line: Line, terms: Terms) -> bool:
+    if len(line.cells) != 1:
+        return False
+    words = line.cells[0].words
+    if sum(_parts(word) for word in words) < 2:
+        return False
+    if sum(word.text.endswith((*_COLONS, "=")) for word in words) > 1:
+        return True
+    start = 0
+    for i, word in enumerate(words):
+        if _parts(word):
+            start = i + 1
+        elif word.text[0].isdigit() and i > start:
+            name = " ".join(other.text for other in words[start:i])
+            if terms.is_label(name):
+                return True
+    return False
+
+
+def _runs_on(line: Line) -> bool:
+    return len(line.cells) == 1 and any(_parts(word) for word in line.cells[0].words)
+
+
+def joined(lines: Sequence[Line]) -> Line:
+    """Lines of running text as one."""
+    if len(lines) == 1:
+        return lines[0]
+    cell = make_cell([word for line in lines for word in line.cells[0].words])
+    return Line((cell,), cell.box, lines[0].em, lines[0].page)
+
+
+def _parts(word: Word) -> bool:
+    """True for a mark that parts one entry of a running text from the next, or a word that ends in one."""
+    return word.text in _PARTING or word.text.endswith(";")
+
+
+def _without_colon(cell: Cell) -> Cell:
+    first = cell.words[0]
+    if not first.text.startswith(_COLONS):
+        return cell
+    if len(first.text) == 1:
+        return make_cell(cell.words[1:], cell.after_leader) if len(cell.words) > 1 else cell
+    step = (first.x1 - first.x0) / len(first.text)
+    return make_cell([first._replace(text=first.text[1:], x0=first.x0 + step), *cell.words[1:]], cell.after_leader)
+
+
+def _cut(cell: Cell, terms: Terms) -> list[Piece]:
+    pieces: list[Piece] = []
+    run: list[int] = []
+    for i, word in enumerate(cell.words):
+        run.append(i)
+        if (word.text.endswith(_COLONS) and len(word.text) > 1) or word.text in (*_COLONS, "="):
+            end = _value_ends(cell, run, terms)
+            if end:
+                pieces.append(_piece(cell, run[:end], colon=False))
+                run = run[end + 1 :]
+            caption = _caption_tail(cell, run, terms)
+            rest = run[: len(run) - len(caption)]
+            if rest:
+                pieces.append(_piece(cell, rest, colon=False))
+            pieces.append(_piece(cell, caption, colon=True))
+            run = []
+    if run:
+        pieces.append(_piece(cell, run, colon=False))
+    return pieces
+
+
+def _value_ends(cell: Cell, run: Sequence[int], terms: Terms) -> int:
+    """Where in a run a value ends that a mark parts from the next caption ("81.6 % / Colour:"); 0 for nowhere."""
+    for end in range(len(run) - 2, 0, -1):
+        if cell.words[run[end]].text in _PARTING:
+            tails = (" ".join(cell.words[i].text for i in run[max(0, end - n) : end]) for n in (1, 2, 3))
+            if any(tail[:1].isdigit() and terms.is_value(tail) for tail in tails):
+                return end
+    return 0
+
+
+def _piece(cell: Cell, indices: Sequence[int], colon: bool) -> Piece:
+    part = make_cell([cell.words[i] for i in indices], cell.after_leader and indices[0] == 0)
+    if len(indices) == len(cell.words):
+        part = Cell(cell.text, part.box, part.words, part.after_leader)
+    text = part.text.rstrip(":：= ") if colon else part.text.rstrip(";")
+    return Piece(text.strip(), part, colon)
+
+
+def _caption_tail(cell: Cell, run: Sequence[int], terms: Terms) -> list[int]:
+    """The longest run of words before a colon that is a known caption or label; all of them where none is known."""
+    if run[0] == 0 and cell.words and len(run) <= MAX_CAPTION_WORDS:
+        whole = " ".join(cell.words[i].text for i in run).rstrip(":：= ")
+        if terms.caption(whole) or terms.is_label(whole):
+            return list(run)
+    for start in range(max(0, len(run) - MAX_CAPTION_WORDS), len(run)):
+        text = " ".join(cell.words[i].text for i in run[start:]).rstrip(":：= ")
+        if terms.caption(text) or terms.is_label(text):
+            return list(run[start:])
+    return list(run)

@@ -1,0 +1,95 @@
+"""Figures told in sentences ("moisture: target 4.5 %, found 4.8 %"): never certain, but never without a trace."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from importer.layout.lines import Line, make_cell
+from importer.layout.terms import Terms
+from importer.printed import Concern, PrintedFigure
+from importer.reading.events import Event, Place
+from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.under import has_unit
+from importer.reading.values import split_value
+from importer.words import Page, Word
+
+IN_A_SENTENCE = Concern("label-doubtful", "It was found in a sentence; whether it is the result is not known.")
+LONGEST_LABEL = 6
+LONGEST_VALUE = 3
+# A value follows its name within this many words of a sentence.
+REACH = 8
+_PUNCTUATION = ".,;:()[]"
+
+
+def told_events(lines: Sequence[Line], silent: Sequence[int], page: Page, terms: Terms) -> list[Event]:
+    """Names with a value and unit somewhere behind them, on lines (by number) from which nothing else was taken.
+
+    Lines that follow each other are one text, as sentences go on in the next line.
+    """
+    events: list[Event] = []
+    run: list[int] = []
+    for number in [*silent, -1]:
+        if run and number != run[-1] + 1:
+            words = [word for i in run for cell in lines[i].cells for word in cell.words]
+            events += _told(words, page, terms)
+            run = []
+        run.append(number)
+    return events
+
+
+def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:
+    at = 0
+    while at < len(words):
+        length = _label_at(words, at, terms)
+        if not length:
+            at += 1
+            continue
+        start = at + length
+        end = next((i for i in range(start, len(words)) if _label_at(words, i, terms)), len(words))
+        found = _value_in(words, start, min(end, start + REACH), terms)
+        at = start
+        if found is not None:
+            yield _event(words[at - length : at], words[found[0] : found[1]], page)
+            at = found[1]
+
+
+def _text(words: Sequence[Word]) -> str:
+    return " ".join(word.text for word in words).strip(_PUNCTUATION + " ")
+
+
+def _label_at(words: Sequence[Word], at: int, terms: Terms) -> int:
+    """How many words from here on are the name of a parameter; 0 where none begins."""
+    for length in range(min(LONGEST_LABEL, len(words) - at), 0, -1):
+        text = _text(words[at : at + length])
+        if text[:1].isalpha() and not terms.is_unit(text) and terms.is_label(clean_label(text)):
+            return length
+    return 0
+
+
+def _value_in(words: Sequence[Word], start: int, end: int, terms: Terms) -> tuple[int, int] | None:
+    """The first run of words that is a number with a unit."""
+    for i in range(start, end):
+        for length in range(min(LONGEST_VALUE, len(words) - i), 0, -1):
+            text = _text(words[i : i + length])
+            if (text[:1].isdigit() or text[:1] in "<>≤≥") and has_unit(text, terms):
+                return i, i + length
+    return None
+
+
+def _event(label: Sequence[Word], words: Sequence[Word], page: Page) -> Event:
+    cell = make_cell(list(words))
+    value, unit, spec = split_value(_text(words))
+    figure = PrintedFigure(
+        label=clean_label(_text(label)),
+        value=value,
+        unit=unit,
+        page=page.number,
+        box=cell.box,
+        label_box=make_cell(list(label)).box,
+        spec=spec,
+        confidence=cell.confidence,
+        second=readings_at(page, cell.box),
+        doubts=(IN_A_SENTENCE, *unread_beside(page, cell.box)),
+        in_sentence=True,
+    )
+    return Event(Place(page.number, cell.box.middle, cell.box.x0), figure)

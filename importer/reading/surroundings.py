@@ -1,0 +1,66 @@
+"""What the text above a table says of its figures: headings of other samples."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+
+from importer.layout.lines import Line
+from importer.layout.terms import Terms
+from importer.printed import Concern, PrintedFigure, PrintedHeader
+from importer.vocabulary.captions import document_title, looks_like_batch
+
+# Lines of a heading stand no farther from each other, and from the table, than this (em).
+NEAR = 3.0
+MAX_LINES = 4
+_NUMBERS = ("batch", "order", "certificate")
+
+
+def heading_above(lines: Sequence[Line], first: int, used: Iterable[int]) -> tuple[str, ...]:
+    """The lines of one cell right above line ``first`` that no table has taken, from top to bottom."""
+    taken = set(used)
+    found: list[str] = []
+    below = lines[first]
+    for i in range(first - 1, max(-1, first - 1 - MAX_LINES), -1):
+        line = lines[i]
+        if i in taken or len(line.cells) > 1 or below.box.top - line.box.bottom > NEAR * line.em:
+            break
+        found.insert(0, line.text)
+        below = line
+    return tuple(found)
+
+
+def of_other_kind(heading: Sequence[str], terms: Terms) -> Concern | None:
+    """A doubt where the heading of a later table speaks of something else than the malt of the sheet."""
+    for text in heading:
+        if terms.is_other_matter(text) or document_title(text) in ("specification", "typical"):
+            return Concern("label-doubtful", f"Its table stands under the heading “{text}”.")
+    return None
+
+
+def numbers_named(texts: Iterable[str], terms: Terms) -> dict[str, str]:
+    """Batch, order and certificate numbers that headings name with their captions, the text of each by its number."""
+    found: dict[str, str] = {}
+    for text in texts:
+        words = text.replace(":", " ").split()
+        for at, word in enumerate(words):
+            number = word.strip(",;()")
+            if not looks_like_batch(number) or at == 0:
+                continue
+            captions = (" ".join(words[max(0, at - n) : at]) for n in (1, 2, 3))
+            if any(terms.caption(caption) in _NUMBERS for caption in captions):
+                found[number] = text
+    return found
+
+
+def of_other_number(figure: PrintedFigure, named: dict[str, str], headers: Sequence[PrintedHeader]) -> Concern | None:
+    """A doubt where a heading over a figure names a number that is none of those in the head of its sheet."""
+    known = " ".join(_plain(entry.text) for entry in headers)
+    for number, text in named.items():
+        if text in (*figure.section, *figure.heading) and _plain(number) not in known:
+            return Concern("label-doubtful", f"Its table stands under the heading “{text}”.")
+    return None
+
+
+def _plain(text: str) -> str:
+    return re.sub(r"\W+", "", text).casefold()
