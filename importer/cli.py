@@ -5,17 +5,35 @@ Nothing heavy is imported here: ``onebasis --help`` has to come at once.
 
 from __future__ import annotations
 
-from enum import StrEnum
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
 from importer import __version__
+from importer.cli_deciding import add_commands
+from importer.cli_options import (
+    Basis,
+    BasisOption,
+    CsvFile,
+    Folder,
+    IncludeReview,
+    JsonFile,
+    NoEstimates,
+    ParquetFile,
+    Pins,
+    PrintJson,
+    RatioOption,
+    RatioRule,
+    RecipeFile,
+    StoreFolder,
+    Strict,
+    TimeLimit,
+    WideFile,
+    Workers,
+    family_of,
+)
 from importer.limits import MAX_SECONDS
-
-if TYPE_CHECKING:
-    from importer.models import Family
 
 app = typer.Typer(
     name="onebasis",
@@ -27,60 +45,6 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
-
-
-class Basis(StrEnum):
-    """The method family that results are converted to."""
-
-    EBC = "ebc"
-    IOB = "iob"
-    ASBC = "asbc"
-
-
-class RatioRule(StrEnum):
-    """How a nitrogen ratio goes from one mash to another."""
-
-    PUBLISHED = "published"
-    PLUS_FIVE = "plus-five"
-
-
-BasisOption = Annotated[
-    Basis, typer.Option("--basis", case_sensitive=False, help="The method family that results are converted to.")
-]
-NoEstimates = Annotated[
-    bool, typer.Option("--no-estimates", help="Leave out every result that rests on a correlation between methods.")
-]
-RatioOption = Annotated[
-    RatioRule,
-    typer.Option(
-        "--ratio-rule",
-        case_sensitive=False,
-        help="How a nitrogen ratio goes from one mash to another: published factor, or 5 points as a rule of thumb.",
-    ),
-]
-JsonFile = Annotated[str | None, typer.Option("--json", metavar="FILE", help="Write JSON; - is standard output.")]
-CsvFile = Annotated[
-    str | None, typer.Option("--csv", metavar="FILE", help="Write CSV (UTF-8), one row a figure; - is standard output.")
-]
-WideFile = Annotated[
-    str | None,
-    typer.Option("--wide", metavar="FILE", help="Write CSV (UTF-8), one row an analysis; - is standard output."),
-]
-IncludeReview = Annotated[
-    bool, typer.Option("--include-review", help="In --wide, fill in figures that need review as well.")
-]
-Strict = Annotated[bool, typer.Option("--strict", help="Exit with status 3 where any figure needs review.")]
-TimeLimit = Annotated[
-    float, typer.Option("--time-limit", metavar="SECONDS", min=1.0, help="Give up a file after so many seconds.")
-]
-StoreFolder = Annotated[
-    Path | None, typer.Option("--store", metavar="FOLDER", help="The store's folder; ~/onebasis if nothing is said.")
-]
-Workers = Annotated[
-    int | None, typer.Option("--workers", metavar="NUMBER", min=1, help="Files read at once; one a core if left out.")
-]
-Folder = Annotated[Path, typer.Argument(metavar="FOLDER", exists=True, file_okay=False, help="The folder to take in.")]
-PrintJson = Annotated[bool, typer.Option("--json", help="Print JSON.")]
 
 
 def _version(asked: bool) -> None:
@@ -124,7 +88,7 @@ def read(
         json=json_file,
         csv=csv_file,
         wide=wide_file,
-        basis=_family(basis),
+        basis=family_of(basis),
         estimates=not no_estimates,
         ratio_rule=ratio_rule.value,
         strict=strict,
@@ -157,7 +121,7 @@ def demo(
             json=json_file,
             csv=csv_file,
             wide=wide_file,
-            basis=_family(basis),
+            basis=family_of(basis),
             estimates=not no_estimates,
             ratio_rule=ratio_rule.value,
             strict=strict,
@@ -245,8 +209,11 @@ def export(
     ratio_rule: RatioOption = RatioRule.PUBLISHED,
     strict: Strict = False,
     include_review: IncludeReview = False,
+    parquet_file: ParquetFile = None,
+    recipe_file: RecipeFile = None,
+    pins: Pins = None,
 ) -> None:
-    """Write stored analyses as JSON or CSV.
+    """Write stored analyses as JSON, CSV or Parquet, or the malts in use for a recipe tool.
 
     Without an output a table is printed. A day is that of the analysis where the sheet tells it.
     """
@@ -261,14 +228,15 @@ def export(
             json=json_file,
             csv=csv_file,
             wide=wide_file,
-            basis=_family(basis),
+            basis=family_of(basis),
             estimates=not no_estimates,
             ratio_rule=ratio_rule.value,
             strict=strict,
             include_review=include_review,
+            parquet=parquet_file,
         )
         wanted = Wanted(supplier, malt, batch, first_day, last_day, superseded)
-        return command.export(command.Request(wanted, target, store, since_last))
+        return command.export(command.Request(wanted, target, store, since_last, recipe_file, tuple(pins or ())))
 
     run(request)
 
@@ -289,7 +257,7 @@ def label(
     from importer.commands import label as command
     from importer.commands.run import run
 
-    run(lambda: command.label(texts, unit, _family(family) if family else None, as_json=as_json))
+    run(lambda: command.label(texts, unit, family_of(family) if family else None, as_json=as_json))
 
 
 @app.command(
@@ -328,9 +296,7 @@ def convert(
     run(lambda: command.convert(request, as_json=as_json))
 
 
-def _family(basis: Basis) -> Family:
-    families: dict[Basis, Family] = {Basis.EBC: "EBC", Basis.IOB: "IoB", Basis.ASBC: "ASBC"}
-    return families[basis]
+add_commands(app)
 
 
 def main() -> None:

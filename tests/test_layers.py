@@ -25,7 +25,12 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("worker",),
     ("guard",),
     ("store",),
+    ("deciding",),
+    ("telling",),
+    ("serving",),
     ("commands",),
+    ("cli_options",),
+    ("cli_deciding",),
     ("cli",),
     ("__main__",),
 )

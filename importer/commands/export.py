@@ -26,6 +26,8 @@ class Request:
     outputs: read.Request
     store: Path | None = None
     since_last: bool = False
+    recipe: str | None = None
+    pins: tuple[str, ...] = ()
 
 
 def export(request: Request) -> int:
@@ -35,6 +37,10 @@ def export(request: Request) -> int:
     for option, day in (("--from", wanted.first_day), ("--to", wanted.last_day)):
         if day is not None and not _DAY.fullmatch(day):
             raise UsageError(f"{option}: {day} is no day such as 2024-11-30.")
+    if request.pins and request.recipe is None:
+        raise UsageError("--pin goes with --recipe.")
+    if request.recipe is not None:
+        return _recipe(request)
     read.check_outputs(outputs)
     folder = store_folder(request.store, make=False)
     if not (folder / FILE_NAME).is_file():
@@ -54,3 +60,15 @@ def export(request: Request) -> int:
     if outputs.strict and any(analysis.state == "review" for analysis in doc.analyses):
         return IN_REVIEW
     return READ
+
+
+def _recipe(request: Request) -> int:
+    """The malts in use instead of analyses."""
+    from importer.commands.recipe import export_recipe
+
+    outputs = request.outputs
+    if outputs.outputs or request.since_last or request.wanted.superseded:
+        raise UsageError("--recipe stands alone: give the other outputs in a command of their own.")
+    if outputs.basis != "EBC" or not outputs.estimates:
+        raise UsageError("--recipe names the method beside each figure and takes no --basis or --no-estimates.")
+    return export_recipe(request.recipe or "", request.wanted, request.pins, request.store)

@@ -6,7 +6,7 @@ import sys
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
 from importer.commands.run import IN_REVIEW, NOT_ALL_READ, READ, UsageError, tell
 from importer.guard import GuardedReader, RatioRule
@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from importer.models import Document, Family, Sheet
 
 STANDARD_OUTPUT = "-"
+_WITH_SCHEMA = ("--csv", "--wide")
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,11 +34,12 @@ class Request:
     strict: bool = False
     include_review: bool = False
     seconds: float = MAX_SECONDS
+    parquet: str | None = None
 
     @property
     def outputs(self) -> dict[str, str]:
         """The outputs asked for, by option."""
-        pairs = {"--json": self.json, "--csv": self.csv, "--wide": self.wide}
+        pairs = {"--json": self.json, "--csv": self.csv, "--wide": self.wide, "--parquet": self.parquet}
         return {option: target for option, target in pairs.items() if target is not None}
 
 
@@ -107,7 +109,7 @@ def check_outputs(request: Request) -> None:
 
     outputs = request.outputs
     if list(outputs.values()).count(STANDARD_OUTPUT) > 1:
-        raise UsageError("Only one of --json, --csv and --wide can go to standard output.")
+        raise UsageError("Only one of --json, --csv, --wide and --parquet can go to standard output.")
     taken: dict[Path, str] = {}
     for option, target in outputs.items():
         if target == STANDARD_OUTPUT:
@@ -119,7 +121,7 @@ def check_outputs(request: Request) -> None:
             raise UsageError(f"{option}: {target} is a folder. Give the name of a file.")
         if not path.absolute().parent.is_dir():
             raise UsageError(f"{option}: there is no folder {path.parent}. Make it first.")
-        for written in (path,) if option == "--json" else (path, schema_path(path)):
+        for written in (path, schema_path(path)) if option in _WITH_SCHEMA else (path,):
             other = taken.setdefault(written.absolute(), option)
             if other != option:
                 raise UsageError(f"{option} and {other} would both write {written}. Give them different names.")
@@ -137,39 +139,50 @@ def _keep_sheets_safe(request: Request, files: list[Found]) -> None:
 
 def write_outputs(request: Request, doc: Document, *, table: bool = True) -> None:
     """Every output that was asked for; with ``table`` also that, where nothing else goes to standard output."""
-    from importer.output.atomic import write_text
+    from importer.output.atomic import write_bytes, write_text
 
     for option, target in request.outputs.items():
-        text, schema = _render(option, request, doc)
+        data, schema = _render(option, request, doc)
         if target == STANDARD_OUTPUT:
-            sys.stdout.flush()
-            sys.stdout.buffer.write(text.encode("utf-8"))
-            sys.stdout.buffer.flush()
+            to_standard_output(data)
             continue
         if schema is not None:
             from importer.output.csv_out import schema_path
 
             write_text(schema_path(Path(target)), schema)
-        write_text(Path(target), text)
+        write_bytes(Path(target), data)
     if table and STANDARD_OUTPUT not in request.outputs.values():
         from importer.output.table_out import to_table
 
         print(to_table(doc), end="")
 
 
-def _render(option: str, request: Request, doc: Document) -> tuple[str, str | None]:
-    """The text of one output and of the schema beside it."""
+def to_standard_output(data: bytes) -> None:
+    """Data as it is, past what a terminal would make of line ends."""
+    sys.stdout.flush()
+    sys.stdout.buffer.write(data)
+    sys.stdout.buffer.flush()
+
+
+def _render(option: str, request: Request, doc: Document) -> tuple[bytes, str | None]:
+    """The content of one output and the text of the schema beside it."""
+    if option == "--parquet":
+        from importer.output.parquet_out import to_parquet
+
+        return to_parquet(doc), None
     if option == "--json":
         from importer.output.json_out import to_json
 
-        return to_json(doc), None
+        return to_json(doc).encode("utf-8"), None
     if option == "--csv":
         from importer.output.csv_out import to_csv
 
-        return to_csv(doc)
-    from importer.output.wide_out import to_wide
+        text, schema = to_csv(doc)
+    else:
+        from importer.output.wide_out import to_wide
 
-    return to_wide(doc, include_review=request.include_review)
+        text, schema = to_wide(doc, include_review=request.include_review)
+    return text.encode("utf-8"), schema
 
 
 def _tell_outcome(request: Request, doc: Document, count: int) -> None:
@@ -185,7 +198,7 @@ def _tell_outcome(request: Request, doc: Document, count: int) -> None:
             tell(f"{source.file} has the same content as {first}: their analyses have the same ids.")
     for option, target in request.outputs.items():
         if target != STANDARD_OUTPUT:
-            kind: Literal["JSON", "CSV"] = "JSON" if option == "--json" else "CSV"
+            kind = {"--json": "JSON", "--parquet": "Parquet"}.get(option, "CSV")
             tell(f"Wrote {kind} of {_plural(len(doc.analyses), 'analysis', 'analyses')} to {target}.")
 
 

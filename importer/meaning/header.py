@@ -15,6 +15,8 @@ from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
 
 _MASS = re.compile(r"\d\s*(kg|t|to|tonnes?|lbs?|q)\b", re.IGNORECASE)
+# Shorter numbers under a caption of batches may be results that stand in the wrong column.
+MIN_DIGITS = 4
 DATE_KEYS = frozenset({"produced_on", "analysed_on", "delivered_on", "best_before"})
 
 
@@ -35,7 +37,7 @@ def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[st
 
 
 def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Mapping[int, Page]) -> HeaderField | None:
-    cleaned = [(_supported(entry), *_clean(key, entry.text, order)) for entry in entries]
+    cleaned = [(_supported(entry), *_clean(key, entry, order)) for entry in entries]
     usable = [item for item in cleaned if item[1]]
     if not usable:
         return None
@@ -90,9 +92,14 @@ def _plain(text: str) -> str:
     return re.sub(r"\W+", "", text).casefold()
 
 
-def _clean(key: str, text: str, order: object) -> tuple[str, bool]:
+def _may_be_number(text: str) -> bool:
+    """True for what can be a batch number under a caption that says so, although it looks like a plain number."""
+    return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
+
+
+def _clean(key: str, entry: PrintedHeader, order: object) -> tuple[str, bool]:
     """The clean value of an entry and whether nothing about it is in doubt; "" where it holds nothing usable."""
-    text = " ".join(text.split()).strip(" :;,")
+    text = " ".join(entry.text.split()).strip(" :;,")
     if not any(c.isalnum() for c in text):
         return "", False
     if key in DATE_KEYS:
@@ -102,7 +109,7 @@ def _clean(key: str, text: str, order: object) -> tuple[str, bool]:
         year = parse_crop_year(text)
         return (year, True) if year is not None else ("", False)
     if key == "batch":
-        return text, looks_like_batch(text)
+        return text, looks_like_batch(text) or (bool(entry.caption) and entry.sure and _may_be_number(text))
     if key in ("certificate", "order"):
         return text, any(c.isdigit() for c in text)
     return text, True

@@ -20,7 +20,11 @@ def write_text(path: Path, text: str) -> None:
     The text goes to a hidden file in the same folder, which then takes the place of the target. A target that is a
     link is written through; a target that is a device or a pipe is written to directly. Raises WriteError.
     """
-    data = text.encode("utf-8")
+    write_bytes(path, text.encode("utf-8"))
+
+
+def write_bytes(path: Path, data: bytes) -> None:
+    """The same for data that is no text. Raises WriteError."""
     try:
         if path.is_dir():
             raise WriteError(f"{path} is a folder. Give the name of a file.")

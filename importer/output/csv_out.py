@@ -81,11 +81,12 @@ def schema_path(path: Path) -> Path:
 
 def to_csv(doc: Document) -> tuple[str, str]:
     """The long CSV and its Table Schema."""
-    text = to_text(LONG_COLUMNS, _rows(doc))
+    text = to_text(LONG_COLUMNS, long_rows(doc))
     return text, table_schema(LONG_COLUMNS, "Malt analyses, one row a figure", None)
 
 
-def _rows(doc: Document) -> Iterator[list[Cell]]:
+def long_rows(doc: Document) -> Iterator[list[Cell]]:
+    """The cells of LONG_COLUMNS, one row a figure."""
     for analysis in doc.analyses:
         head = analysis_cells(analysis, doc.basis)
         for derived, figures in ((False, analysis.figures), (True, analysis.derived)):

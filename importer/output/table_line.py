@@ -86,11 +86,11 @@ def _told(figure: Figure, reasons: list[str]) -> tuple[list[str], list[str]]:
 def _value(figure: Figure, decimals: int) -> str:
     as_printed = figure.printed is not None and not figure.steps
     if figure.range is not None:
-        low, high = (plain(end) if as_printed else _rounded(end, decimals) for end in figure.range)
+        low, high = (plain(end) if as_printed else rounded(end, decimals) for end in figure.range)
         number = f"{low} – {high}"
     elif figure.value is not None:
         bound = f"{figure.bound} " if figure.bound in ("<", ">") else ""
-        number = bound + (_as_printed(figure) if as_printed else _rounded(figure.value, decimals))
+        number = bound + (_as_printed(figure) if as_printed else rounded(figure.value, decimals))
     else:
         return fit(clean(figure.text or "–"), MOST_FOR_TEXT)
     unit = f" {figure.unit}" if figure.unit and figure.unit not in ("pH", "–") else ""
@@ -107,11 +107,16 @@ def _as_printed(figure: Figure) -> str:
     return text if text and float(text) == value else plain(value)
 
 
-def _rounded(value: float, decimals: int) -> str:
+def rounded(value: float, decimals: int) -> str:
     """A converted value at the parameter's decimals, with more where those would lose a visible part of it."""
     while decimals < 6 and abs(round(value, decimals) - value) > 0.005 * abs(value):
         decimals += 1
     return f"{value:.{decimals}f}"
+
+
+def short(value: float, digits: int = 2) -> str:
+    """A number with so many digits that count, without an exponent."""
+    return plain(float(f"{value:.{digits}g}"))
 
 
 def plain(value: float) -> str:

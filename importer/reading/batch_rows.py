@@ -15,6 +15,8 @@ from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 
+# A number of fewer digits counts the rows.
+MIN_DIGITS = 4
 _LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit")
 
 
@@ -29,7 +31,8 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
         elif role in ("min", "max", "spec"):
             limits[role] = {column: cell.text for column, cell in cells.items()}
     events: list[Event] = []
-    named = [pair for pair in batches if looks_like_batch(_lane(table, pair[1], terms) or "")]
+    captioned = any(terms.is_sure_caption(h) and terms.caption(h) == "batch" for h in map(clean_label, table.heads))
+    named = [pair for pair in batches if _is_number(_lane(table, pair[1], terms) or "", captioned)]
     found = [pair for pair in batches if "result" in terms.roles(pair[1][min(pair[1])].text)]
     # A row without a batch number among rows that have one: a mean, limits, last year's figures.
     batches = named or found or batches
@@ -40,6 +43,10 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
         figures = _figures(table, cells, lane, limits, page, terms, bare=len(batches) == 1 and number == 0)
         events += [_unclear(event) for event in figures] if unclear else figures
     return events
+
+
+def _is_number(text: str, captioned: bool) -> bool:
+    return looks_like_batch(text) or (captioned and sum(c.isdigit() for c in text) >= MIN_DIGITS)
 
 
 def _unclear(event: Event) -> Event:
@@ -65,7 +72,9 @@ def _header_key(table: Transposed, column: int, cell: Cell, terms: Terms) -> str
     key = terms.caption(head) if head else None
     if key is not None:
         return key
-    if not head and column == 0:
+    if column == 0 and "number" in terms.roles(head) and sum(c.isdigit() for c in cell.text) >= MIN_DIGITS:
+        return "batch"
+    if not head and column == 0 and not cell.text.strip("().# ").isdigit():
         return "batch" if looks_like_batch(cell.text) else "malt"
     return None
 
@@ -84,7 +93,10 @@ def _headers(table: Transposed, cells: dict[int, Cell], lane: str, terms: Terms)
         if key is None or key == "ignore":
             continue
         head = clean_label(table.heads[column])
-        sure = terms.is_sure_caption(head) or (not head and key == "batch")
+        if terms.caption(head) is None:
+            # "No." alone does not say what the number is of.
+            head = ""
+        sure = terms.is_sure_caption(head) or (not table.heads[column].strip() and key == "batch")
         entry = PrintedHeader(key, head, cell.text, table.page, cell.box, sure=sure, confidence=cell.confidence)
         events.append(Event(Place(table.page, cell.box.middle, cell.box.x0), header=entry, lane=lane, in_table=True))
     return events

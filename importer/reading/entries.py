@@ -50,6 +50,8 @@ def header_event(
     if not text.strip(" -–—_.") or fits is False or (fits is None and _is_other(text, terms)):
         return None, step
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not _has_rival(key, pieces, at + step)
+    if value is under:
+        sure = sure and not _goes_on_below(key, value, number, lines, used, terms)
     entry = PrintedHeader(key, caption, text, line.page, value.box, sure=sure, confidence=value.confidence)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
 
@@ -58,6 +60,17 @@ def _has_rival(key: str, pieces: Sequence[Piece], at: int) -> bool:
     """True where what follows an entry could be its entry as well: the same of several batches."""
     following = pieces[at] if at < len(pieces) else None
     return following is not None and not following.colon and _fits(key, following.text) is True
+
+
+def _goes_on_below(
+    key: str, value: Cell, number: int, lines: Sequence[Line], used: frozenset[int], terms: Terms
+) -> bool:
+    """True where another such entry stands below the first: the captions head a table of several batches."""
+    row = next((i for i in range(number + 1, min(number + 3, len(lines))) if value in lines[i].cells), None)
+    if row is None or len(lines[row].cells) < 2:
+        return False
+    again = below(value, lines[row], row, lines, used, terms)
+    return again is not None and _fits(key, again.text) is True
 
 
 def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None, int]:

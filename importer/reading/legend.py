@@ -36,7 +36,7 @@ def _counted_heads(table: Table) -> dict[str, str]:
     """Heads that differ in a letter or number at their end only, each with that."""
     groups: dict[str, dict[str, str]] = {}
     for column in table.columns:
-        match = _COUNTED.match(column.head.strip())
+        match = _COUNTED.match(column.head.strip(" ().:#"))
         if match:
             groups.setdefault(match["stem"].casefold(), {})[column.head] = match["count"]
     best = max(groups.values(), key=len, default={})

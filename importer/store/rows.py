@@ -7,6 +7,7 @@ import os
 import re
 import unicodedata
 from collections.abc import Iterator
+from functools import lru_cache
 from pathlib import Path
 
 from importer.models import Analysis, Figure
@@ -15,6 +16,7 @@ PathValue = str | bytes
 _MARKS = re.compile(r"[\W_]+")
 
 
+@lru_cache(maxsize=8192)
 def key(text: str | None) -> str | None:
     """A name or a number without case, accents, spaces and marks, so that two spellings compare equal."""
     if not text:

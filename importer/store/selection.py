@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import sqlite3
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future
@@ -66,6 +67,33 @@ def choose(store: Store, wanted: Wanted, *, since: int = 0) -> Chosen:
         raise explained(store.path, error) from None
     analyses = tuple(Analysis.model_validate_json(text) for text, _ in found)
     return Chosen(analyses, change, {analysis.source.sha256: analysis.source.file for analysis in analyses})
+
+
+def current(store: Store, wanted: Wanted) -> tuple[int, tuple[str, ...]]:
+    """The change that the store is at, and the ids that ``choose`` would give now, in its order. Raises StoreError."""
+    conditions, values = _conditions(wanted)
+    condition = " AND ".join(conditions) or "TRUE"
+    try:
+        with contextlib.closing(store.connection.cursor()) as cursor:
+            cursor.execute("BEGIN")
+            try:
+                (change,) = cursor.execute("SELECT value FROM counters WHERE name = 'change'").fetchone()
+                found = cursor.execute(
+                    f"SELECT id FROM analyses WHERE {condition} ORDER BY dated, supplier_key, id", values
+                ).fetchall()
+            finally:
+                cursor.execute("COMMIT")
+    except sqlite3.Error as error:
+        raise explained(store.path, error) from None
+    return int(change), tuple(identity for (identity,) in found)
+
+
+def days(store: Store) -> dict[str, str]:
+    """The day that each analysis is filed under, by id: also where its sheet tells none. Raises StoreError."""
+    try:
+        return dict(store.connection.execute("SELECT id, dated FROM analyses WHERE dated IS NOT NULL"))
+    except sqlite3.Error as error:
+        raise explained(store.path, error) from None
 
 
 def _conditions(wanted: Wanted) -> tuple[list[str], list[str]]:

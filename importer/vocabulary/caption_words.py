@@ -39,6 +39,7 @@ class CaptionTable:
     references: frozenset[str]
     dates: frozenset[str]
     date_endings: tuple[str, ...]
+    issuing: tuple[str, ...]
     beside: dict[str, set[str]] = field(default_factory=dict)
     events: dict[str, set[str]] = field(default_factory=dict)
 
@@ -166,6 +167,7 @@ def caption_table() -> CaptionTable:
             numbered=frozenset(common["numbered"]),
             references=_words_of(common, "references"),
             dates=_words_of(common, "dates"),
+            issuing=tuple(common["issuing"]),
             date_endings=tuple(sorted(common["date_endings"], key=len, reverse=True)),
         )
         # English first: where two languages differ over a word, its reading is the likelier one.

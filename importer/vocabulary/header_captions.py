@@ -17,6 +17,7 @@ from importer.vocabulary.caption_words import (
 )
 from importer.vocabulary.column_heads import column_roles, listed_role
 from importer.vocabulary.misspelt_captions import misspelt_caption
+from importer.vocabulary.result_words import plain_word
 from importer.vocabulary.unit_names import parse_plain
 
 Found = tuple[str, float]
@@ -44,6 +45,15 @@ def header_caption(text: str) -> Found | None:
 
 @lru_cache(maxsize=8192)
 def _header_caption(text: str) -> Found | None:
+    found = _found(text)
+    if found is not None and found[0] == "analysed_on":
+        issuing = caption_table().issuing
+        if any(plain_word(word).startswith(issuing) for word in caption_words(text)):
+            return found[0], min(found[1], DOUBTFUL)
+    return found
+
+
+def _found(text: str) -> Found | None:
     body = text.strip().strip("*•▪-–—").strip()
     colon = body.endswith((":", "："))
     body = body.rstrip(":： .…_")

@@ -1,0 +1,73 @@
+"""What the commands share that look into the store: opening it, and finding analyses by id, batch or file."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+
+from importer.commands.intake import store_folder
+from importer.commands.run import UsageError, tell
+from importer.deciding.choosing import named_batch
+from importer.deciding.ground import day_of, header
+from importer.models import Analysis, Family
+from importer.store.ledger import FILE_NAME, Store
+from importer.store.reading import Options, cores
+from importer.store.selection import Chosen, Wanted, choose, on_basis
+
+
+def has_store(named: Path | None) -> bool:
+    """Whether there is a store to look into."""
+    try:
+        return (store_folder(named, make=False) / FILE_NAME).is_file()
+    except UsageError:
+        return False
+
+
+@contextmanager
+def opened(named: Path | None) -> Iterator[Store]:
+    """The store. Raises UsageError where there is none."""
+    folder = store_folder(named, make=False)
+    if not (folder / FILE_NAME).is_file():
+        raise UsageError(f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
+    with Store(folder) as store:
+        yield store
+
+
+def stored_analyses(store: Store, wanted: Wanted | None = None) -> tuple[Analysis, ...]:
+    """Every current analysis, in the order of its day, on the EBC basis."""
+    return choose(store, wanted or Wanted()).analyses
+
+
+def on_other_basis(store: Store, analyses: Sequence[Analysis], basis: Family) -> tuple[Analysis, ...]:
+    """Stored analyses of the EBC basis on another one; their originals are read again the first time."""
+    chosen = Chosen(tuple(analyses), 0, {analysis.source.sha256: analysis.source.file for analysis in analyses})
+    return tuple(on_basis(store, chosen, Options(basis), cores()))
+
+
+def read_file(path: Path, basis: Family) -> tuple[Analysis, ...]:
+    """The analyses of a sheet that is no part of the store. Raises UsageError where it cannot be read."""
+    from importer.guard import GuardedReader
+
+    with GuardedReader() as reader:
+        sheet = reader.read(path, basis)
+    for problem in sheet.problems:
+        tell(f"{path}: {problem.message} [{problem.code}]")
+    if not sheet.analyses:
+        raise UsageError(f"{path} holds no analysis that could be read.")
+    return sheet.analyses
+
+
+def one_batch(analyses: Sequence[Analysis], name: str) -> Analysis:
+    """The analysis of an id or a batch number. Raises UsageError where there is none, or more than one."""
+    found = named_batch(analyses, name)
+    if not found:
+        raise UsageError(
+            f"There is no batch or id {name!r} in the store, and no such file. `onebasis export` shows what is there."
+        )
+    if len(found) > 1:
+        told = "; ".join(
+            f"{a.id} ({header(a, 'supplier')} {header(a, 'malt')}, {day_of(a) or 'no day'})" for a in found
+        )
+        raise UsageError(f"There are {len(found)} analyses of batch {name}. Name one by its id: {told}.")
+    return found[0]

@@ -1,0 +1,1 @@
+"""A read-only answer over HTTP on this machine, for spreadsheets and scripts."""

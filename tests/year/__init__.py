@@ -1,0 +1,1 @@
+"""A year of an invented brewery: what its maltsters send, what it agreed with them, and what went wrong."""
