@@ -94,6 +94,8 @@ def _plain(text: str) -> str:
 
 def _may_be_number(text: str) -> bool:
     """True for what can be a batch number under a caption that says so, although it looks like a plain number."""
+    if any(len(word) > 1 and not any(c.isdigit() for c in word) for word in text.split()):
+        return False
     return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
 
 

@@ -82,6 +82,8 @@ def test_a_page_in_doubt_puts_its_figures_in_review() -> None:
     [
         ("A-114", True, False, "accepted"),
         ("to follow", False, False, "review"),
+        ("24117", True, False, "accepted"),
+        ("A-114 EBC methods", True, False, "review"),
         (None, True, False, "review"),
         (None, True, True, "accepted"),
     ],
