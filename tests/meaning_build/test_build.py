@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from importer.meaning.build import Options
+from importer.meaning.build import Options, box_list
 from importer.words import Box, Marred, Page
 from tests.meaning_build.built import built, only, row
 
@@ -328,3 +328,59 @@ def test_what_is_derived_is_no_surer_than_its_sources() -> None:
     assert (as_is.state, as_is.printed) == ("accepted", None)
     doubted = built(row("Moisture", "7.9"), EXTRACT)
     assert {figure.state for figure in doubted.derived if "moisture" in figure.from_} <= {"review"}
+
+
+def test_the_family_nearest_to_the_basis_comes_first() -> None:
+    iob, asbc = row("S/T", "38", column_family="IoB"), row("S/T", "41", column_family="ASBC")
+    for rows in ((iob, asbc), (asbc, iob)):
+        figure = only(built(*rows, notes=()), "nitrogen_ratio")
+        assert (figure.value, figure.printed.value if figure.printed else "") == (41.0, "41")
+        assert [other.family for other in figure.also_printed] == ["IoB"]
+
+
+def test_the_unit_of_the_basis_and_the_surest_label_come_first() -> None:
+    colours = row("Colour", "2.0", "°L", column_family="EBC"), row("Colour", "3.9", "EBC", column_family="EBC")
+    assert only(built(*colours), "colour").value == 3.9
+    doubtful, sure = row("Moisture zzz", "4.9"), row("Moisture", "4.3")
+    figure = only(built(doubtful, sure), "moisture")
+    assert figure.value == 4.3
+    assert "label-doubtful" not in figure.flags
+
+
+def test_a_ratio_keeps_its_mash_and_its_spread() -> None:
+    figure = only(built(row("Soluble nitrogen ratio", "38"), notes=("IoB methods",)), "nitrogen_ratio")
+    assert (figure.spread, figure.family) == (2.5, "EBC")
+    steady = built(row("Kolbach index", "38"), notes=("MEBAK methods", "Isothermal 65 °C mash"))
+    ratio = only(steady, "nitrogen_ratio")
+    assert steady.mash == "isothermal-65"
+    assert ratio.value == 38.0
+    assert "nitrogen-ratio-offset-not-applied" in ratio.flags
+
+
+def test_a_described_result_of_another_mash_keeps_its_family() -> None:
+    figure = only(built(row("Clarity", "clear", None), notes=("IoB methods",)), "clarity")
+    assert (figure.text, figure.family, figure.flags) == ("clear", "IoB", ("not-convertible",))
+    plain = only(built(row("Clarity", "clear", None)), "clarity")
+    assert (plain.family, plain.flags, plain.estimated) == ("EBC", (), False)
+
+
+def test_limits_of_unknown_rows_of_a_specification_are_kept() -> None:
+    rows = row("Steeping degree", "", "%", low="44", high="46"), row("Moisture", "", high="5.0")
+    analysis = built(*rows, batch=None, specification=True)
+    assert [(entry.label, entry.value, entry.unit) for entry in analysis.unrecognised] == [
+        ("Steeping degree", "44 46", "%")
+    ]
+    figure = only(analysis, "moisture")
+    assert (figure.value, figure.bound) == (5.0, "<")
+
+
+def test_places_are_given_to_a_tenth_of_a_point() -> None:
+    assert box_list(Box(10.16, 20.14, 30.06, 40.28)) == (10.2, 20.1, 30.1, 40.3)
+
+
+def test_a_decimal_comma_is_read_by_the_sheet() -> None:
+    analysis = built(
+        row("Moisture", "4,3"), row("Extract fine, dry", "81,4"), row("Thousand corn weight", "38,600", "g")
+    )
+    assert only(analysis, "thousand_corn_weight").value == 38.6
+    assert only(analysis, "thousand_corn_weight").state == "accepted"

@@ -291,3 +291,30 @@ def test_the_same_figure_on_two_moisture_bases_need_not_agree() -> None:
 def test_three_prints_of_one_figure_are_compared_pair_by_pair() -> None:
     figures = [put("moisture", text) for text in ("4.3", "4.9", "5.6")]
     assert len(named("printed twice", *figures)) == 3
+
+
+@pytest.mark.parametrize(
+    ("degrees", "holds"), [("100", True), ("107", True), ("93", True), ("112", False), ("86", False)]
+)
+def test_a_relation_holds_within_its_relative_spread(degrees: str, holds: bool) -> None:
+    """WK = 3.5 × °Lintner − 16, ± 8 % (mappings/checks.toml): 334 WK are 100 °Lintner."""
+    pair = put("diastatic_power", "334", "WK"), put("diastatic_power", degrees, "°Lintner", "ASBC")
+    assert named("diastatic power in WK against °Lintner", *pair)[0].holds is holds
+
+
+def test_a_mash_that_may_be_made_up_to_515_ml_is_not_held_against_the_450_g_of_congress() -> None:
+    pair = [
+        put("soluble_nitrogen", text, unit, "IoB", mash="isothermal-65")
+        for text, unit in (("680", "mg/100 g"), ("680", "mg/L"))
+    ]
+    assert named("soluble nitrogen per", *pair) == []
+
+
+def test_extracts_in_different_units_are_not_subtracted() -> None:
+    """2.1 L°/kg between the grinds is no difference of 81.5 % and 80.1 %."""
+    percent = put("extract_fine_dry", "81.5"), put("extract_coarse_dry", "80.1")
+    assert named("fine − coarse", put("fine_coarse_difference", "2.1", "L°/kg"), *percent) == []
+    assert named("fine − coarse", put("fine_coarse_difference", "1.4"), *percent)[0].holds
+    colours = put("colour", "3.9", "EBC"), put("boiled_colour", "2.6", "°L")
+    assert named("colour not above", *colours) == []
+    assert not named("colour not above", colours[0], put("boiled_colour", "2.6", "EBC"))[0].holds
