@@ -148,7 +148,7 @@ def _weighed(
         for value in _ends(figure):
             if not within_possible(figure.parameter, figure.unit, value, malt_class):
                 doubts.append(Doubt("outside-possible", f"{value:g} {figure.unit} is not possible for {title}."))
-            elif figure.number.bound is None and not within_typical(figure.parameter, figure.unit, value):
+            elif figure.number.bound is None and not within_typical(figure.parameter, figure.unit, value, malt_class):
                 doubts.append(Doubt("unusual-for-malt", f"{value:g} {figure.unit} is unusual for {title}."))
     return replace(figure, doubts=tuple(dict.fromkeys(doubts)))
 

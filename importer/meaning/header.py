@@ -124,15 +124,16 @@ def _plain(text: str) -> str:
 
 def _may_be_number(text: str) -> bool:
     """True for what can be a batch number under a caption that says so, although it looks like a plain number."""
-    words = [word for word in text.split() if word.isalpha() and len(word) > 2]
-    digits = sum(c.isdigit() for c in text)
-    return not words and digits >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
+    if any(len(word) > 1 and not any(c.isdigit() for c in word) for word in text.split()):
+        return False
+    return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
 
 
 def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bool]:
     """The clean value of an entry and whether nothing about it is in doubt; "" where it holds nothing usable.
 
-    ``captioned``: it stands under a caption that is certain."""
+    ``captioned``: it stands under a caption that is certain.
+    """
     text = " ".join(text.split()).strip(" :;,")
     if not any(c.isalnum() for c in text):
         return "", False

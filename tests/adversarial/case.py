@@ -39,7 +39,10 @@ class Batch:
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """``text`` is drawn as it stands: lines with ``|`` are rows of a table, ``===`` begins a page (see paper.py)."""
+    """``text`` is drawn as it stands: lines with ``|`` are rows of a table, ``===`` begins a page (see paper.py).
+
+    ``fails`` says what goes wrong with the sheet as yet; empty where nothing does.
+    """
 
     name: str
     idea: str
@@ -49,6 +52,7 @@ class Case:
     form: Literal["pdf", "csv", "xlsx"] = "pdf"
     rules: bool = True
     size: float = 9.0
+    fails: str = ""
 
 
 SHEETS: dict[str, Case] = {}
@@ -81,8 +85,9 @@ def sheet(
     form: Literal["pdf", "csv", "xlsx"] = "pdf",
     rules: bool = True,
     size: float = 9.0,
+    fails: str = "",
 ) -> None:
     """Adds a sheet to the collection."""
     assert name not in SHEETS, f"two sheets are called {name}"
     extra = draw if isinstance(draw, tuple) else (draw,)
-    SHEETS[name] = Case(name, idea, text.strip("\n"), truths, extra, form, rules, size)
+    SHEETS[name] = Case(name, idea, text.strip("\n"), truths, extra, form, rules, size, fails)

@@ -98,3 +98,36 @@ Diastatic power | WK | 1,310
     truth("X4108", moisture="4,3", extract_fine_dry="81.4", doubtful="*", shown="1.152 1,310"),
     form="csv",
 )
+
+sheet(
+    "workbook-sheet-of-last-batch-below",
+    "A workbook with the batch before further down on the same page.",
+    """
+Batch: V5124 | Methods: EBC
+Parameter | Unit | Result
+Moisture | % | 4.3
+Friability | % | 86
+Batch: V5125 | Methods: EBC
+Parameter | Unit | Result
+Moisture | % | 4.6
+Colour | EBC | 4.1
+""",
+    truth("V5124", moisture="4.3", friability="86"),
+    truth("V5125", moisture="4.6", colour="4.1"),
+    form="xlsx",
+)
+
+sheet(
+    "csv-previous-batch-column",
+    "Delimited text, the column of the previous batch named by its number alone.",
+    """
+Batch: V5126 | EBC
+Parameter | Unit | V5126 | V5099
+Moisture | % | 4.3 | 4.6
+Protein, dry | % | 10.5 | 11.2
+Friability | % | 86 | 82
+""",
+    truth("V5126", moisture="4.3", total_protein="10.5", friability="86", doubtful="*"),
+    truth("V5099", moisture="4.6", total_protein="11.2", friability="82", doubtful="*"),
+    form="csv",
+)

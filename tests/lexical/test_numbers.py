@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import math
 import time
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
@@ -298,3 +299,112 @@ def test_long_cells_take_no_time(piece: str) -> None:
     for length in (99, 100, 5000):
         read_number((piece * length)[:length], None)
     assert time.process_time() - began < 0.3
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "≤ 4.5 max", "≥ 4.5 max", "max min 4.5", "4 - < 5", "n.d. 0.5 0.7", "> 0.5 n.d.", "0.5 n.d.", "between 4",
+        "from 4", "< 4.5 (4 - 5)", "4/5/6/7/8/9/1", "4.5 -", "- - 5", "--5", "4.5++", "+ + 4", "4 + 5", "< 98+",
+        "< 4 ± 0.2", "4 ± < 0.2", "4;", "/4", "( )", "((4))", "(4", "4)", "- <4", "-(4)", "4 (5 - 6) 7", "max. 4 to 5",
+        "+", "±4", "4 ±", "4 (", ") 4", "max", "~", "4 and", "4 < 5 max min",
+    ],
+)  # fmt: skip
+def test_contradictions_and_loose_ends_are_no_number(text: str) -> None:
+    assert read_number(text, None) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "low", "high"),
+    [
+        ("max. 5 min. 3", 3, 5), ("≤5 ≥3", 3, 5), ("≥3 ≤5", 3, 5), ("≤5 - ≥3", 3, 5), ("< 5 > 3", 3, 5),
+        ("approx. 4 - 5", 4, 5), ("4 - ca. 5", 4, 5), ("from 4 to 5", 4, 5), ("4 to + 5", 4, 5), ("4 - 4", 4, 4),
+        ("4.25 - 5", 4.25, 5), ("4 to -5", 4, -5),
+    ],
+)  # fmt: skip
+def test_both_ends_of_a_range_however_they_are_named(text: str, low: float, high: float) -> None:
+    number = read(text)
+    assert (number.kind, number.bound, number.value, number.low, number.high) == ("range", "range", None, low, high)
+    assert number.decimals == (2 if "." in text and "25" in text else 0)
+    assert number.ambiguous is (low > high)
+    assert number.why == ("the first end of the range is above the second" if low > high else "")
+
+
+@pytest.mark.parametrize("text", ["1.234 - 2", "1 - 1.234"])
+def test_a_range_is_as_doubtful_as_its_ends(text: str) -> None:
+    assert read(text).ambiguous
+    assert "thousands" in read(text).why
+
+
+@pytest.mark.parametrize(
+    ("text", "value", "bound"),
+    [
+        ("≈ 4.5", 4.5, "approx"), ("ø 4.5", 4.5, "approx"), ("~ 4.5", 4.5, "approx"), ("ca. max 4.5", 4.5, "approx"),
+        ("max ca. 4.5", 4.5, "max"), ("min. ≥ 4", 4, "min"), ("< <4", 4, "<"), ("< 0.5 n.d.", 0.5, "<"),
+        ("max: 4.5", 4.5, "max"), ("4.5+", 4.5, "min"),
+    ],
+)  # fmt: skip
+def test_a_bound_said_twice_or_roughly(text: str, value: float, bound: str) -> None:
+    number = read(text)
+    assert (number.kind, number.value, number.bound, number.ambiguous) == ("number", value, bound, False)
+
+
+@pytest.mark.parametrize(
+    ("text", "high"), [("n.d. (<0.5)", 0.5), ("not detected < 0.5", 0.5), ("n.d. 0.5", 0.5), ("n.d.", None)]
+)
+def test_not_detected_is_below_the_printed_limit(text: str, high: float | None) -> None:
+    number = read(text)
+    assert (number.kind, number.value, number.low, number.high) == ("not-detected", None, None, high)
+    assert (number.bound, number.decimals, number.ambiguous) == ("<" if high else None, 0, False)
+    assert number.text == text
+
+
+@pytest.mark.parametrize(
+    ("text", "low", "high", "why"),
+    [
+        ("4.5 (max 5.0)", None, 5.0, ""), ("4.5 (min 4.0)", 4.0, None, ""), ("4.5 (4.0 - 5.0)", 4.0, 5.0, ""),
+        ("4.5 (5.0 - 4.0)", 5.0, 4.0, "the first end of the range is above the second"),
+    ],
+)  # fmt: skip
+def test_limits_in_brackets_belong_to_the_figure(text: str, low: float | None, high: float | None, why: str) -> None:
+    number = read(text)
+    assert (number.value, number.bound, number.low, number.high) == (4.5, None, low, high)
+    assert (number.ambiguous, number.why) == (bool(why), why)
+
+
+def test_a_tolerance_may_be_doubtful_and_the_figure_approximate() -> None:
+    assert (read("ca. 4 ± 0.2").bound, read("ca. 4 ± 0.2").tolerance) == ("approx", 0.2)
+    assert not read("4 ± 0.2").ambiguous
+    assert "thousands" in read("4 ± 1.234").why
+
+
+def test_several_figures_have_a_reason_and_the_finest_decimals() -> None:
+    number = read("4 / 5.25 / 6 / 7 / 8 / 9.5")
+    assert (len(number.pieces), number.decimals, number.why) == (6, 2, "the cell holds more than one figure")
+    assert [piece.bound for piece in read("3 < 5").pieces] == [None, "<"]
+    assert [piece.value for piece in read("4 and 5").pieces] == [4, 5]
+
+
+def test_a_negative_figure_may_be_thousands_too() -> None:
+    assert (read("-1.234").value, read("-1.234").alternative) == (-1.234, -1234.0)
+    assert read("-4.5").alternative is None
+    assert read("- 4.5").why == "the dash stands apart from the figure; it may be no minus sign"
+    assert read("(4.5)").why == "the figure stands in brackets"
+
+
+def test_readings_differ_by_any_of_their_parts() -> None:
+    for one, other in (
+        ("4.5 (max 5)", "4.5 (max 6)"), ("4.5 (max 5)", "4.5"), ("4.5 ± 0.2", "4.5 ± 0.3"), ("4.5 ± 0.2", "4.5"),
+        ("4 / 5", "4 / 6"), ("4 / 5", "3 / 5"), ("4 / 5", "4 / 5 / 6"), ("4 - 5", "4 - 6"), ("3 - 5", "4 - 5"),
+        ("n.d. (<5)", "n.d."),
+    ):  # fmt: skip
+        assert not same_number(read(one), read(other)), (one, other)
+        assert not same_number(read(other), read(one)), (one, other)
+        assert same_number(read(one), read(one.replace("4", "4.0").replace("4.0.5", "4.5"))), one
+
+
+def test_readings_are_held_together_by_value_not_by_bits() -> None:
+    one, other = read("0.3"), replace(read("0.3"), value=0.1 + 0.2)
+    assert same_number(one, other)
+    assert not same_number(one, replace(one, value=0.3 * (1 + 1e-8)))
+    assert same_number(read("0"), replace(read("0"), value=1e-13))

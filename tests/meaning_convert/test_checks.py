@@ -6,6 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from importer.errors import DataError
+from importer.meaning import checks
 from importer.meaning.checks import CheckInput, check_rules, run_checks
 from importer.models import Check, Family, Mash
 from importer.vocabulary.parameters import MoistureBasis
@@ -200,3 +202,119 @@ def test_honest_ratio_never_fails(soluble: float, total: float, digits: int) -> 
 def test_names_are_unique() -> None:
     names = [rule.check for rule in check_rules()]
     assert len(set(names)) == len(names)
+
+
+@pytest.mark.parametrize(
+    ("raw", "says"),
+    [
+        ({"check": "c", "parameters": ["moisture", "sugar", "salt"]}, "check 'c': there is no parameter sugar, salt"),
+        ({"check": "c", "parameters": ["moisture"], "form": "guess"}, "check 'c': unknown form or formula"),
+        (
+            {"check": "c", "parameters": ["moisture"], "form": "equation", "formula": "cube"},
+            "check 'c': unknown form or formula",
+        ),
+        ({"check": "c"}, "check 'c' has no 'parameters'"),
+        ({"parameters": ["moisture"], "form": "sum", "source": "definition"}, "has no 'check'"),
+    ],
+)
+def test_a_check_that_cannot_be_used_is_named(
+    raw: dict[str, object], says: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(checks, "table", lambda _: {"check": [raw]})
+    with pytest.raises(DataError) as fault:
+        checks.check_rules.__wrapped__()
+    assert fault.value.args[0].startswith("mappings/checks.toml: check ")
+    assert says in fault.value.args[0]
+
+
+def test_a_pair_that_excludes_each_other_is_told_once_and_the_worst_counts() -> None:
+    pale, dark = put("colour", "4.0", "EBC"), put("colour", "300", "EBC")
+    power = put("diastatic_power", "200", "WK")
+    for colours in ((pale, dark), (dark, pale)):
+        assert [check.holds for check in named("dark colour", *colours, power)] == [False]
+    assert [check.holds for check in named("dark colour", pale, pale, power)] == [True]
+
+
+def test_a_failed_check_says_what_it_may_mean() -> None:
+    (check,) = named("printed twice", put("total_nitrogen", "1.60"), put("total_nitrogen", "1.75"))
+    assert check.detail == (
+        "Total nitrogen is printed as 1.6 % and as 1.75 %. One of them is misread, or two bases or mashes are mixed."
+    )
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "holds"),
+    [
+        # Allowed: 1.5 × (both roundings + 0.02 + 0.5 %); for 2.00 and two decimals 1.5 × (0.005 + 0.005 + 0.02 + 0.01).
+        ("2.00", "2.05", True),
+        ("2.00", "2.07", False),
+        # With one decimal the roundings alone are 0.1: 1.5 × 0.13.
+        ("2.0", "2.1", True),
+        ("2.0", "2.3", False),
+        ("2.00", "2.1", True),
+        ("2.00", "2.2", False),
+    ],
+)
+def test_how_far_the_same_figure_may_differ(one: str, other: str, holds: bool) -> None:
+    (check,) = named("printed twice", put("total_nitrogen", one), put("total_nitrogen", other))
+    assert check.holds is holds
+
+
+def test_roundings_are_carried_to_the_other_unit() -> None:
+    """50 µg/kg is 0.050 mg/kg, and its rounding half a µg."""
+    fine = put("lead", "50", "µg/kg")
+    assert named("printed twice", put("lead", "0.05", "mg/kg"), fine)[0].holds
+    assert not named("printed twice", put("lead", "0.5", "mg/kg"), fine)[0].holds
+    assert named("printed twice", put("lead", "0.050", "mg/kg"), put("lead", "0.05", "mg/kg"))[0].holds
+
+
+def test_degrees_lovibond_are_not_read_as_srm() -> None:
+    """°L of a comparator and SRM part at dark malts, so each has a check of its own."""
+    pair = put("colour", "3.9", "EBC"), put("colour", "2.0", "°L", "ASBC")
+    assert named("colour in EBC against SRM", *pair) == []
+    assert named("colour in EBC against °L", *pair)
+
+
+def test_what_depends_on_the_mash_is_held_together_within_one_mash_only() -> None:
+    congress = put("viscosity", "1.52", "mPa·s", mash="congress")
+    assert named("printed twice", congress, put("viscosity", "1.80", "mPa·s", "IoB")) == []
+    assert named("printed twice", congress, put("viscosity", "1.80", "mPa·s", mash="isothermal-65")) == []
+    assert not named("printed twice", congress, put("viscosity", "1.80", "mPa·s", mash="congress"))[0].holds
+
+
+def test_the_same_figure_on_two_moisture_bases_need_not_agree() -> None:
+    dry, as_is = put("total_protein", "10.5", basis="dry"), put("total_protein", "10.0", basis="as-is")
+    assert named("printed twice", dry, as_is) == []
+    assert not named("printed twice", dry, put("total_protein", "10.0", basis="dry"))[0].holds
+
+
+def test_three_prints_of_one_figure_are_compared_pair_by_pair() -> None:
+    figures = [put("moisture", text) for text in ("4.3", "4.9", "5.6")]
+    assert len(named("printed twice", *figures)) == 3
+
+
+@pytest.mark.parametrize(
+    ("degrees", "holds"), [("100", True), ("107", True), ("93", True), ("112", False), ("86", False)]
+)
+def test_a_relation_holds_within_its_relative_spread(degrees: str, holds: bool) -> None:
+    """WK = 3.5 × °Lintner − 16, ± 8 % (mappings/checks.toml): 334 WK are 100 °Lintner."""
+    pair = put("diastatic_power", "334", "WK"), put("diastatic_power", degrees, "°Lintner", "ASBC")
+    assert named("diastatic power in WK against °Lintner", *pair)[0].holds is holds
+
+
+def test_a_mash_that_may_be_made_up_to_515_ml_is_not_held_against_the_450_g_of_congress() -> None:
+    pair = [
+        put("soluble_nitrogen", text, unit, "IoB", mash="isothermal-65")
+        for text, unit in (("680", "mg/100 g"), ("680", "mg/L"))
+    ]
+    assert named("soluble nitrogen per", *pair) == []
+
+
+def test_extracts_in_different_units_are_not_subtracted() -> None:
+    """2.1 L°/kg between the grinds is no difference of 81.5 % and 80.1 %."""
+    percent = put("extract_fine_dry", "81.5"), put("extract_coarse_dry", "80.1")
+    assert named("fine − coarse", put("fine_coarse_difference", "2.1", "L°/kg"), *percent) == []
+    assert named("fine − coarse", put("fine_coarse_difference", "1.4"), *percent)[0].holds
+    colours = put("colour", "3.9", "EBC"), put("boiled_colour", "2.6", "°L")
+    assert named("colour not above", *colours) == []
+    assert not named("colour not above", colours[0], put("boiled_colour", "2.6", "EBC"))[0].holds

@@ -1,0 +1,34 @@
+"""A pytest plugin for mutation testing: every test starts with empty caches, so that it meets the mutant itself.
+
+``[tool.mutmut]`` in pyproject.toml names it; ordinary runs do without.
+"""
+
+from __future__ import annotations
+
+import functools
+import gc
+from collections.abc import Callable, Iterator
+from typing import Any
+
+import pytest
+
+MUTATED = (
+    "importer.reading.numbers",
+    "importer.meaning.one_value",
+    "importer.meaning.checks",
+    "importer.meaning.build",
+)
+_CACHED = type(functools.lru_cache(lambda: None))
+
+
+@functools.cache
+def _caches() -> tuple[Callable[[], None], ...]:
+    found: list[Any] = [thing for thing in gc.get_objects() if isinstance(thing, _CACHED)]
+    return tuple(thing.cache_clear for thing in found if thing.__module__ in MUTATED)
+
+
+@pytest.fixture(autouse=True)
+def _empty_caches() -> Iterator[None]:
+    for clear in _caches():
+        clear()
+    yield
