@@ -31,4 +31,4 @@ def _caches() -> tuple[Callable[[], None], ...]:
 def _empty_caches() -> Iterator[None]:
     for clear in _caches():
         clear()
-    yield
+    return
