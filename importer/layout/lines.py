@@ -187,7 +187,18 @@ def _cells(words: list[tuple[Word, bool]], em: float, limit: float, cuts: tuple[
             led = after_leader
         run.append(word)
     close()
-    return cells
+    return _with_colons(cells)
+
+
+def _with_colons(cells: list[Cell]) -> list[Cell]:
+    """Colons that stand apart belong to the caption before them."""
+    out: list[Cell] = []
+    for cell in cells:
+        if cell.text in (":", "：") and out:
+            out[-1] = make_cell([*out[-1].words, *cell.words], out[-1].after_leader)
+        else:
+            out.append(cell)
+    return out
 
 
 def _cut_between(before: Word, word: Word, cuts: tuple[Box, ...]) -> bool:

@@ -97,6 +97,8 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if any(_is_entry(cell, terms) for cell in line.cells):
             break
+        if k > 0 and _are_captions(lines[k - 1], terms) and any(_is_number(cell, terms) for cell in line.cells):
+            break
         heads.insert(0, k)
         below = line
     return heads
@@ -108,6 +110,20 @@ def _is_entry(cell: Cell, terms: Terms) -> bool:
     if not colon or terms.is_label(caption):
         return False
     return bool(rest.strip()) or terms.caption(caption) is not None
+
+
+def _are_captions(line: Line, terms: Terms) -> bool:
+    """True for a line of captions over their entries, as in the head of a sheet."""
+    texts = [cell.text for cell in line.cells]
+    if len(texts) < 2 or any(terms.is_label(text) or terms.is_unit(text) for text in texts):
+        return False
+    return 2 * sum(terms.caption(text) is not None and not terms.roles(text) for text in texts) >= len(texts)
+
+
+def _is_number(cell: Cell, terms: Terms) -> bool:
+    """True for a date, a batch number and the like: entries of a block above the table."""
+    text = cell.text
+    return sum(c.isdigit() for c in text) > 2 and not (terms.is_label(text) or terms.is_unit(text) or terms.roles(text))
 
 
 def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Transposed | None:

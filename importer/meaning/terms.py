@@ -16,6 +16,8 @@ LENGTHS = ("mm", "in")
 MAX_LABEL = 120
 MAX_VALUE = 40
 # Captions below the first are no captions, below the second their entries are in doubt.
+# Letters up to here are Latin; a single sign of other scripts may be a word.
+LATIN_END = "\u0250"
 CAPTION_SCORE = 55.0
 SURE_CAPTION = 80.0
 
@@ -61,7 +63,8 @@ class SheetTerms:
 
 def _is_letter(text: str) -> bool:
     """True for a lone letter, which names a sample ("A", "B") or stands for too many words to tell."""
-    return len(text.strip(" .:")) == 1 and text.strip(" .:").isalpha() and text.isascii()
+    letter = text.strip(" .:")
+    return len(letter) == 1 and letter.isalpha() and letter < LATIN_END
 
 
 @lru_cache(maxsize=8192)
