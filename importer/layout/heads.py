@@ -150,7 +150,11 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
             and len(line.text) < 90
             and (len(line.cells) > 1 or (_stands_under(line.cells[0], core[:]) and gap < 0.4 * line.em))
         )
-    return len(line.cells) > 1 or (bool(terms.roles(line.cells[0].text)) and _stands_under(line.cells[0], core))
+    if len(line.cells) > 1:
+        return True
+    # A line that begins where the table does is its title.
+    titled = line.cells[0].box.x0 < min(part.cells[0].box.x0 for part in core) + line.em
+    return not titled and bool(terms.roles(line.cells[0].text)) and _stands_under(line.cells[0], core)
 
 
 def _is_entry_row(line: Line, terms: Terms) -> bool:

@@ -48,7 +48,11 @@ class SheetTerms:
         return found[0] if found is not None else None
 
     def is_other_matter(self, text: str) -> bool:
-        return len(text) <= MAX_LABEL and examined(text) != "malt"
+        if len(text) > MAX_LABEL:
+            return False
+        # What a colon ends speaks of what follows it, whatever else it names.
+        named = text.rstrip().endswith(":") and any("BARLEY" in ideas_of(word.strip(",.:")) for word in text.split())
+        return named or examined(text) != "malt"
 
     def is_method(self, text: str) -> bool:
         return _METHOD.match(text.strip()) is not None

@@ -15,6 +15,7 @@ from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.pieces import Piece, joined, pieces_of, running_lines
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.running_text import told_events
+from importer.reading.surroundings import of_other_kind
 from importer.reading.under import has_unit, more_below, value_under
 from importer.reading.values import split_value
 from importer.vocabulary.captions import document_title
@@ -24,15 +25,18 @@ NAME_BEHIND = "The name was found behind the value; it may belong to another val
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
 
 
-def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: Terms) -> list[Event]:
-    """Header entries and figures of the lines that no table has taken."""
+def free_events(
+    lines: Sequence[Line], used: frozenset[int], page: Page, terms: Terms, later: bool = False
+) -> list[Event]:
+    """Header entries and figures of the lines that no table has taken. ``later``: the sheet has figures before them."""
     events: list[Event] = []
     silent: list[int] = []
     section: tuple[str, ...] = ()
+    concern: Concern | None = None
     read_on = 0
     for number, line in enumerate(lines):
         if number in used:
-            section = ()
+            section, concern = (), None
             continue
         if number < read_on:
             continue
@@ -43,12 +47,14 @@ def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: 
         heading = _heading(line, terms)
         if heading is not None:
             section = (heading,)
+        if heading is not None or (len(line.cells) == 1 and line.text.rstrip().endswith(":")):
+            concern = of_other_kind((line.text,), terms, later)
         found = [
             event
             for pieces in pieces_of(line, terms)
             for event in _line_events(pieces, line, number, lines, used, page, terms, section)
         ]
-        events += found
+        events += [_doubted(event, concern) for event in found] if concern is not None else found
         if not any(event.figure for event in found):
             silent.append(number)
     return [*events, *told_events(lines, silent, page, terms)]
@@ -158,9 +164,12 @@ def _is_value_first(piece: Piece, following: Piece | None, after: Piece | None, 
 
 
 def _in_doubt(event: Event, reason: str) -> Event:
+    return _doubted(event, Concern("label-doubtful", reason))
+
+
+def _doubted(event: Event, concern: Concern) -> Event:
     if event.figure is None:
         return event
-    concern = Concern("label-doubtful", reason)
     return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
 
 

@@ -118,9 +118,9 @@ def _page_events(
             events += _under(heading_above(rest, first, consumed), found, terms) if figures else found
             consumed |= table.lines
             figures = True
-    events += free_events(rest, frozenset(consumed), page, terms)
+    events += free_events(rest, frozenset(consumed), page, terms, later=figures)
     for block in blocks:
-        events += free_events(block, frozenset(), page, terms)
+        events += free_events(block, frozenset(), page, terms, later=figures)
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += letterhead_events(page, free, events, terms)
     events = with_lanes(events)
@@ -131,7 +131,7 @@ def _page_events(
 
 def _under(heading: tuple[str, ...], events: Sequence[Event], terms: Terms) -> list[Event]:
     """Figures of a later table with the lines above it, and in doubt where those speak of something else."""
-    other = of_other_kind(heading, terms)
+    other = of_other_kind(heading, terms, later=True)
     concerns = (other,) if other is not None else ()
     return [
         replace(e, figure=replace(e.figure, heading=heading, doubts=(*e.figure.doubts, *concerns))) if e.figure else e

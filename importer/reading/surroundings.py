@@ -13,6 +13,7 @@ from importer.vocabulary.captions import document_title, looks_like_batch
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
 NEAR = 3.0
 MAX_LINES = 4
+_AGREED = {"spec", "typical", "previous"}
 _NUMBERS = ("batch", "order", "certificate")
 
 
@@ -30,11 +31,15 @@ def heading_above(lines: Sequence[Line], first: int, used: Iterable[int]) -> tup
     return tuple(found)
 
 
-def of_other_kind(heading: Sequence[str], terms: Terms) -> Concern | None:
-    """A doubt where the heading of a later table speaks of something else than the malt of the sheet."""
+def of_other_kind(heading: Sequence[str], terms: Terms, later: bool) -> Concern | None:
+    """A doubt where a heading speaks of something else than the malt of the sheet.
+
+    ``later``: figures came before it, so that a specification is not what the whole sheet is.
+    """
     for text in heading:
-        if terms.is_other_matter(text) or document_title(text) in ("specification", "typical"):
-            return Concern("label-doubtful", f"Its table stands under the heading “{text}”.")
+        agreed = document_title(text) in ("specification", "typical") or bool(_AGREED & set(terms.roles(text)))
+        if terms.is_other_matter(text) or (later and agreed):
+            return Concern("label-doubtful", f"It stands under the heading “{text}”.")
     return None
 
 
@@ -58,7 +63,7 @@ def of_other_number(figure: PrintedFigure, named: dict[str, str], headers: Seque
     known = " ".join(_plain(entry.text) for entry in headers)
     for number, text in named.items():
         if text in (*figure.section, *figure.heading) and _plain(number) not in known:
-            return Concern("label-doubtful", f"Its table stands under the heading “{text}”.")
+            return Concern("label-doubtful", f"It stands under the heading “{text}”.")
     return None
 
 
