@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import functools
 import gc
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from typing import Any
 
 import pytest
@@ -28,7 +28,6 @@ def _caches() -> tuple[Callable[[], None], ...]:
 
 
 @pytest.fixture(autouse=True)
-def _empty_caches() -> Iterator[None]:
+def _empty_caches() -> None:
     for clear in _caches():
         clear()
-    yield
