@@ -241,6 +241,37 @@ def export(
     run(request)
 
 
+@app.command(epilog="Example: onebasis review --store ~/onebasis")
+def review(
+    store: StoreFolder = None,
+    host: Annotated[
+        str, typer.Option("--host", metavar="ADDRESS", help="Listen there instead of on this machine alone.")
+    ] = "127.0.0.1",
+    port: Annotated[int, typer.Option("--port", min=0, max=65535, help="Port; a free one if left out.")] = 0,
+    no_browser: Annotated[bool, typer.Option("--no-browser", help="Only print the address.")] = False,
+    show: Annotated[bool, typer.Option("--list", help="Print what waits, and open nothing.")] = False,
+    write: Annotated[
+        Path | None, typer.Option("--write", metavar="FILE", help="Write what waits as CSV, to be filled in.")
+    ] = None,
+    take: Annotated[
+        Path | None, typer.Option("--take", metavar="FILE", help="Take a filled-in CSV back into the store.")
+    ] = None,
+    reviewer: Annotated[
+        str | None, typer.Option("--reviewer", metavar="NAME", help="With --take, who says it; your login if left out.")
+    ] = None,
+) -> None:
+    """Open the review desk, where a person settles what is in doubt.
+
+    A local web page shows each doubtful figure beside its place on the sheet. What is settled is laid over the reading,
+    with who said it and when, and is remembered for the supplier's next sheets.
+    """
+    from importer.commands import review as command
+    from importer.commands.run import run
+
+    request = command.Request(store, host, port, not no_browser, show, write, take, reviewer)
+    run(lambda: command.review(request))
+
+
 @app.command(epilog='Example: onebasis label "Extract, fine grind, dry" "TSN" --family iob')
 def label(
     texts: Annotated[list[str], typer.Argument(metavar="TEXT", help="Labels as they are printed on a sheet.")],

@@ -216,9 +216,9 @@ class GuardedReader:
         if head.get("status") != "read":
             self.close()
             raise InstallationError(str(head.get("message", "the reading process does not start")))
-        from importer.models import Sheet
+        from importer.kept import KeptSheet
 
-        return Sheet.model_validate_json(body)
+        return KeptSheet.model_validate_json(body)
 
     def close(self) -> None:
         """Ends the reading process."""

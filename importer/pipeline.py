@@ -4,14 +4,17 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from importer.errors import NoFiguresFound, SheetError
 from importer.intake.names import safe_name
 from importer.intake.source import Source as File
 from importer.intake.source import open_source
-from importer.meaning.build import Options, build_analysis
+from importer.kept import Kept, KeptSheet, to_json
+from importer.meaning.build import Built, Options, build, build_analysis
 from importer.meaning.resolve import resolve
+from importer.meaning.said import NOTHING, Statements
 from importer.meaning.terms import SheetTerms
 from importer.models import Analysis, Family, Problem, Sheet, Source
 from importer.printed import PrintedAnalysis
@@ -40,21 +43,45 @@ def read_sheet(
     ``ratio_rule`` chooses how a nitrogen ratio crosses between mashes: "published" (× 1.125) or "plus-five" (the
     trade's five points). A file that cannot be read gives a sheet with a problem; nothing is raised for bad files.
     """
+    return _read(path, Options(basis, estimates, ratio_rule), keep=False)
+
+
+def read_and_keep(
+    path: str | os.PathLike[str],
+    basis: Family = "EBC",
+    *,
+    estimates: bool = True,
+    ratio_rule: RatioRule = "published",
+) -> KeptSheet:
+    """The same with the printed stage, so that corrections can be laid over it later (``rebuild``)."""
+    return _read(path, Options(basis, estimates, ratio_rule), keep=True)
+
+
+def _read(path: str | os.PathLike[str], options: Options, *, keep: bool) -> KeptSheet:
     try:
         file = open_source(path)
         pages, problems = _pages(file)
-        options = Options(basis, estimates, ratio_rule)
-        analyses = analyse(pages, file, options)
-        if not analyses and _may_lie(file, pages):
-            analyses = analyse(_pages_by_eye(file), file, options)
-        if not analyses and not problems:
+        found = analyse(pages, file, options, keep=keep)
+        if not found.analyses and _may_lie(file, pages):
+            found = analyse(_pages_by_eye(file), file, options, keep=keep)
+        if not found.analyses and not problems:
             raise NoFiguresFound(
                 f"{file.name} holds no analysis figures that could be found. If it is a malt analysis, please check "
                 "that the right file was sent."
             )
     except SheetError as error:
-        return Sheet(problems=(_problem(safe_name(path), error),))
-    return Sheet(analyses=tuple(analyses), problems=tuple(problems))
+        return KeptSheet(problems=(_problem(safe_name(path), error),))
+    return KeptSheet(analyses=found.analyses, problems=tuple(problems), printed=found.printed)
+
+
+def rebuild(kept: Kept, number: int, analysis: Analysis, options: Options, statements: Statements = NOTHING) -> Built:
+    """The analysis once more from its printed stage, with what a person said of it. ``number`` counts from 1.
+
+    ``analysis`` lends its id and its source. Nothing of the document is read.
+    """
+    part = kept.parts[number - 1]
+    resolved = resolve(part, kept.convention, statements)
+    return build(part, resolved, kept.by_number, analysis.source, analysis.id, kept.convention, options, statements)
 
 
 def _problem(name: str, error: SheetError) -> Problem:
@@ -111,12 +138,21 @@ def _open(file: File) -> Iterable[Page]:
     return read_table_file(file)
 
 
-def analyse(pages: Sequence[Page], file: File, options: Options) -> list[Analysis]:
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """The analyses of a document and, where it was asked for, their printed stage as JSON."""
+
+    analyses: tuple[Analysis, ...]
+    printed: str
+
+
+def analyse(pages: Sequence[Page], file: File, options: Options, *, keep: bool = False) -> _Found:
     """Analyses of the pages of one document."""
     printed = [p for p in read_analyses(pages, SheetTerms()) if p.figures]
     convention = decide_convention(_number_texts(printed))
     by_number = {page.number: page for page in pages}
     analyses: list[Analysis] = []
+    parts: list[PrintedAnalysis] = []
     for part in printed:
         resolved = resolve(part, convention)
         if not resolved.figures:
@@ -124,7 +160,8 @@ def analyse(pages: Sequence[Page], file: File, options: Options) -> list[Analysi
         source = Source(file=file.name, sha256=file.sha256, pages=part.pages, reading=_reading(part, by_number))
         identity = f"{file.sha256[:16]}-{len(analyses) + 1}"
         analyses.append(build_analysis(part, resolved, by_number, source, identity, convention, options))
-    return analyses
+        parts.append(part)
+    return _Found(tuple(analyses), to_json(parts, by_number, convention) if keep and parts else "")
 
 
 def _reading(part: PrintedAnalysis, pages: dict[int, Page]) -> str:

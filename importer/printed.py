@@ -26,7 +26,7 @@ class PrintedFigure:
     range in words ("max. 4.5", "80 - 82"). ``value`` may be empty: a row whose result cell was left blank.
     ``second`` are independent readings of the value's place on a scan.
     ``in_sentence``: found in running text, not in a row. ``heading``: the lines above the table, where another table
-    or part of the sheet came before.
+    or part of the sheet came before. ``rivals``: other values of the row that could be the result.
     """
 
     label: str
@@ -48,6 +48,7 @@ class PrintedFigure:
     doubts: tuple[Concern, ...] = ()
     in_sentence: bool = False
     heading: tuple[str, ...] = ()
+    rivals: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,12 +10,11 @@ from typing import TYPE_CHECKING
 
 from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder, superseded_words
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
-from importer.guard import READS
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
 from importer.store.ledger import Delivery, Store, Taken
 from importer.store.lock import only_writer
-from importer.store.reading import LocalReaders, Options, cores
+from importer.store.reading import KEEPS, LocalReaders, Options, cores
 from importer.store.rows import path_value
 from importer.store.summary import Summary, summary_of
 from importer.store.taking import Refused, Taking, open_delivery
@@ -35,7 +34,7 @@ class Request:
     workers: int | None = None
     seconds: float = MAX_SECONDS
     strict: bool = False
-    reads: str = READS
+    reads: str = KEEPS
     scheduler: str | None = None
 
 

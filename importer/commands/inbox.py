@@ -10,14 +10,13 @@ from pathlib import Path
 
 from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
-from importer.guard import READS
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
 from importer.store.filing import TO_REVIEW, UNREADABLE, Filer
 from importer.store.ledger import Delivery, Store, Taken
 from importer.store.lock import only_writer
 from importer.store.looking import Looking
-from importer.store.reading import LocalReaders, Options, cores
+from importer.store.reading import KEEPS, LocalReaders, Options, cores
 from importer.store.rows import path_value
 from importer.store.taking import Refused, Taking, open_delivery
 from importer.store.waking import Waking
@@ -35,7 +34,7 @@ class Request:
     workers: int | None = None
     seconds: float = MAX_SECONDS
     strict: bool = False
-    reads: str = READS
+    reads: str = KEEPS
 
 
 def inbox(request: Request) -> int:
@@ -71,7 +70,7 @@ class _Run:
 
     def once(self) -> None:
         """Everything that is still by now."""
-        self._filer.carry_out()
+        self._filer.tidy()
         with self._readers() as readers:
             list(self._looking.look())
             if not self._looking.moving:
@@ -84,7 +83,7 @@ class _Run:
 
     def watch(self) -> None:
         """Everything that comes, until interrupted. A regular look is what counts; a wake-up only makes it sooner."""
-        self._filer.carry_out()
+        self._filer.tidy()
         tell(f"Watching {self._request.folder}. Stop with Ctrl-C.")
         with self._readers() as readers, Waking(self._request.folder) as waking:
             while True:

@@ -84,6 +84,8 @@ def is_head_line(line: Line, terms: Terms) -> bool:
     if valued and not _looks_like_batches(line, terms):
         return False
     named = [roles for _, roles in _role_cells(line, terms) if roles]
+    if all(terms.is_method(cell.text) or terms.is_unit(cell.text) for cell in line.cells):
+        return False
     if len(line.cells) == 1 or any(terms.is_label(cell.text) and not terms.roles(cell.text) for cell in line.cells):
         return False
     telling = {role for roles in named for role in roles if role in TELLING}

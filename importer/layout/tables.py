@@ -326,7 +326,16 @@ def _starts_row(line: Line, terms: Terms) -> bool:
         and terms.is_label(cell.text)
         and any(terms.is_value(later.text) for later in line.cells[n + 1 :])
         for n, cell in enumerate(line.cells[:-1])
-    )
+    ) or _ends_row(line, terms)
+
+
+def _ends_row(line: Line, terms: Terms) -> bool:
+    """True for a row that is read from right to left, or whose values stand before the names."""
+    *before, last = line.cells
+    if not before or not terms.is_label(last.text) or terms.is_value(last.text) or ":" in line.text:
+        return False
+    plain = all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in before)
+    return plain and any(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in before)
 
 
 def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Table | None:

@@ -28,3 +28,9 @@ class Terms(Protocol):
 
     def is_other_matter(self, text: str) -> bool:
         """True for a text that speaks of barley, beer or another product, and not of malt."""
+
+    def is_telling(self, word: str) -> bool:
+        """True for a word that says something in the name of a parameter: neither unknown nor an article."""
+
+    def is_method(self, text: str) -> bool:
+        """True for the reference of a method and nothing else ("EBC 4.5.1", "R-205.01.080")."""

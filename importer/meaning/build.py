@@ -11,31 +11,29 @@ from dataclasses import dataclass, replace
 from importer.meaning.checks import CheckInput, run_checks
 from importer.meaning.convert import Context, Outcome, Start, convert_alike, lovibond_of_pair, stands_on, to_basis
 from importer.meaning.derive import derive
-from importer.meaning.header import build_header
+from importer.meaning.header import build_header, with_said_header
+from importer.meaning.look import NUMBER_KINDS
+from importer.meaning.outward import BOUNDS, also_printed, to_printed, unrecognised
 from importer.meaning.possible import class_of, within_possible, within_typical
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import RatioRule
-from importer.meaning.resolve import NUMBER_KINDS, Resolved
+from importer.meaning.resolve import Resolved
+from importer.meaning.said import KEPT_IN_SIGHT, NOTHING, Statements
 from importer.meaning.trust import reading_doubts
 from importer.models import (
-    AlsoPrinted,
     Analysis,
-    Bound,
-    BoxList,
     Check,
     Family,
     Figure,
     Flag,
     Limits,
-    Printed,
     Source,
     State,
-    Unrecognised,
 )
-from importer.printed import PrintedAnalysis, PrintedFigure
+from importer.printed import PrintedAnalysis
 from importer.reading.numbers import Convention
 from importer.vocabulary.parameters import parameters
-from importer.words import Box, Page
+from importer.words import Page
 
 REVIEW_FLAGS: frozenset[Flag] = frozenset(
     {
@@ -52,7 +50,6 @@ REVIEW_FLAGS: frozenset[Flag] = frozenset(
     }
 )
 RATIO = "nitrogen_ratio"
-_BOUNDS: Mapping[str, Bound] = {"<": "<", ">": ">", "range": "range", "max": "<", "min": ">"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +59,17 @@ class Options:
     basis: Family = "EBC"
     estimates: bool = True
     ratio_rule: RatioRule = "published"
+
+
+@dataclass(frozen=True, slots=True)
+class Built:
+    """An analysis with what a person is asked about it: for each figure the rows behind it, the first one's first, and
+    every doubt about it, lifted ones too; the numbers of the rows that no parameter was found for."""
+
+    analysis: Analysis
+    groups: tuple[tuple[Recognised, ...], ...]
+    doubts: tuple[tuple[Doubt, ...], ...]
+    unknown_rows: tuple[int, ...]
 
 
 def build_analysis(
@@ -74,7 +82,21 @@ def build_analysis(
     options: Options,
 ) -> Analysis:
     """One analysis as the contract prints it."""
-    header = build_header(printed, pages)
+    return build(printed, resolved, pages, source, identity, convention, options).analysis
+
+
+def build(
+    printed: PrintedAnalysis,
+    resolved: Resolved,
+    pages: Mapping[int, Page],
+    source: Source,
+    identity: str,
+    convention: Convention,
+    options: Options,
+    statements: Statements = NOTHING,
+) -> Built:
+    """One analysis with the rows and doubts behind its figures, and with what a person said of it."""
+    header = with_said_header(build_header(printed, pages), statements.header, source.pages)
     malt = header["malt"].value if "malt" in header else ""
     malt_class = class_of(malt)
     weighed = [_weighed(figure, pages, convention, malt_class) for figure in resolved.figures]
@@ -84,13 +106,15 @@ def build_analysis(
     failed = {name: check for check in checks if not check.holds for name in check.parameters}
     context = _context(weighed, options, malt_class)
     assumed = resolved.family.source == "assumed"
-    figures = tuple(_figure(group, failed, context, options, assumed) for group in groups)
+    made = [_figure(group, failed, context, options, assumed) for group in groups]
+    figures = tuple(figure for figure, _ in made)
     derived = derive(figures, options.basis, context, resolved.family.mash)
     kind = "specification" if printed.is_specification else "batch"
     batch = header.get("batch")
     doubtful_batch = kind == "batch" and (batch is None or batch.state == "review")
     state: State = "review" if doubtful_batch or any(f.state == "review" for f in figures) else "accepted"
-    return Analysis(
+    strange = [unrecognised(figure) for figure in resolved.unknown]
+    analysis = Analysis(
         id=identity,
         kind=kind,
         source=source,
@@ -101,9 +125,12 @@ def build_analysis(
         state=state,
         figures=figures,
         derived=derived,
-        unrecognised=tuple(_unrecognised(figure) for figure in resolved.unknown),
+        unrecognised=tuple(row for rows in strange for row in rows),
         checks=checks,
     )
+    behind = tuple(tuple(group) for group in groups)
+    numbers = tuple(row for row, found in zip(resolved.unknown_rows, strange, strict=True) for _ in found)
+    return Built(analysis, behind, tuple(doubts for _, doubts in made), numbers)
 
 
 # ---------------------------------------------------------------------------------------------- weighing
@@ -113,7 +140,9 @@ def _weighed(
     figure: Recognised, pages: Mapping[int, Page], convention: Convention, malt_class: str | None
 ) -> Recognised:
     """The figure with the doubts that its reading and its size raise."""
-    doubts = [*figure.doubts, *reading_doubts(figure, pages[figure.printed.page], convention)]
+    doubts = [*figure.doubts]
+    if figure.said is None or figure.said.value is None:
+        doubts += reading_doubts(figure, pages[figure.printed.page], convention)
     title = parameters()[figure.parameter].title
     if figure.unit is not None and figure.number.kind in NUMBER_KINDS:
         for value in _ends(figure):
@@ -214,24 +243,23 @@ def _only(figures: Sequence[Recognised], parameter: str, unit: str) -> float | N
 
 def _figure(
     group: Sequence[Recognised], failed: Mapping[str, Check], context: Context, options: Options, assumed: bool
-) -> Figure:
+) -> tuple[Figure, tuple[Doubt, ...]]:
+    """The figure of a group, and every doubt about it, lifted ones too."""
     first = group[0]
     doubts = list(first.doubts)
     if first.parameter in failed and _is_plain(first):
         doubts.append(Doubt("check-failed", f"It does not agree with other figures: {failed[first.parameter].detail}"))
     outcome = _outcome(first, first.number.value, options.basis, context)
     ends = _range(first, options.basis, context)
-    flags = [doubt.flag for doubt in doubts]
-    reasons = [doubt.reason for doubt in doubts]
+    doubts += _doubts_of(outcome, assumed)
+    lifted = first.settled - KEPT_IN_SIGHT
+    open_doubts = [doubt for doubt in doubts if doubt.flag not in lifted]
+    flags = [doubt.flag for doubt in open_doubts]
+    reasons = [doubt.reason for doubt in open_doubts if doubt.reason] + _remarks(first)
     if outcome is not None:
-        flags += [flag for flag in outcome.flags if flag != "nitrogen-ratio-offset-not-applied"]
-        if outcome.reason and (REVIEW_FLAGS & set(outcome.flags) or "not-convertible" in outcome.flags):
-            reasons.append(outcome.reason)
-        if "not-convertible" in outcome.flags and assumed:
-            flags.append("family-assumed")
-            reasons.append("Its unit cannot be brought to the basis while the method family is not known.")
+        flags += [flag for flag in outcome.flags if flag not in (*lifted, "nitrogen-ratio-offset-not-applied")]
     limits = _limits(first, outcome, options.basis, context)
-    flags += first.notes
+    flags += [*first.notes, *_corrected(first)]
     if first.parameter == RATIO and "nitrogen-ratio-offset-applied" not in flags:
         flags.append("nitrogen-ratio-offset-not-applied")
     value = outcome.value if outcome is not None and ends is None and first.number.value is not None else None
@@ -239,15 +267,15 @@ def _figure(
         flags.append("outside-limits")
     family, text_flags = stands_on(first.parameter, first.family, first.mash, options.basis)
     kept = tuple(dict.fromkeys([*flags, *(text_flags if outcome is None else ())]))
-    return Figure(
+    figure = Figure(
         parameter=first.parameter,
         value=value,
         unit=outcome.unit if outcome is not None else parameters()[first.parameter].units[family],
         family=outcome.family if outcome is not None else family,
-        bound="range" if ends is not None else (_BOUNDS.get(first.number.bound or "") if value is not None else None),
+        bound="range" if ends is not None else (BOUNDS.get(first.number.bound or "") if value is not None else None),
         range=ends,
         text=first.text,
-        state="review" if REVIEW_FLAGS & set(kept) else "accepted",
+        state="review" if REVIEW_FLAGS & set(kept) - first.settled else "accepted",
         flags=kept,
         reasons=tuple(dict.fromkeys(reasons)),
         estimated=outcome.estimated if outcome is not None else False,
@@ -256,8 +284,34 @@ def _figure(
         printed=to_printed(first.printed),
         steps=outcome.steps if outcome is not None else (),
         method_offset=outcome.method_offset if outcome is not None else None,
-        also_printed=tuple(_also(other) for other in group[1:]),
+        also_printed=tuple(also_printed(other) for other in group[1:]),
     )
+    return figure, tuple(doubts)
+
+
+def _doubts_of(outcome: Outcome | None, assumed: bool) -> list[Doubt]:
+    """What the way to the basis leaves in doubt, and why a figure stays on its own."""
+    if outcome is None:
+        return []
+    told: list[Flag] = [flag for flag in outcome.flags if flag in REVIEW_FLAGS or flag == "not-convertible"]
+    bearer = "not-convertible" if "not-convertible" in told else next(iter(told), None)
+    doubts = [Doubt(flag, (outcome.reason or "") if flag == bearer else "") for flag in told]
+    if "not-convertible" in outcome.flags and assumed:
+        doubts.append(
+            Doubt("family-assumed", "Its unit cannot be brought to the basis while the method family is not known.")
+        )
+    return doubts
+
+
+def _corrected(figure: Recognised) -> list[Flag]:
+    """The flag of a figure that a person has changed or confirmed."""
+    return ["corrected-by-person"] if figure.said is not None and figure.said.by_person else []
+
+
+def _remarks(figure: Recognised) -> list[str]:
+    """What was learned of a row, told where it made a difference."""
+    said = figure.said
+    return [said.remark] if said is not None and said.remark and not said.by_person else []
 
 
 def _start(figure: Recognised, value: float) -> Start:
@@ -307,41 +361,3 @@ def _outside(value: float | None, limits: Limits) -> bool:
     if value is None:
         return False
     return (limits.low is not None and value < limits.low) or (limits.high is not None and value > limits.high)
-
-
-def _also(figure: Recognised) -> AlsoPrinted:
-    number = figure.number
-    ends = (number.low, number.high) if number.low is not None and number.high is not None else None
-    return AlsoPrinted(
-        family=figure.family,
-        value=number.value,
-        unit=figure.unit,
-        bound=_BOUNDS.get(number.bound or ""),
-        range=ends if number.bound == "range" else None,
-        printed=to_printed(figure.printed),
-    )
-
-
-def box_list(box: Box) -> BoxList:
-    return round(box.x0, 1), round(box.top, 1), round(box.x1, 1), round(box.bottom, 1)
-
-
-def to_printed(figure: PrintedFigure) -> Printed:
-    """The figure as it stands on the sheet. A single cell of limits is kept where its halves are not printed apart."""
-    return Printed(
-        label=figure.label,
-        value=figure.value,
-        unit=figure.unit,
-        method=figure.method,
-        low=figure.low,
-        high=figure.high or (figure.spec if not figure.low else ""),
-        page=figure.page,
-        box=box_list(figure.box),
-        confidence=round(figure.confidence, 3),
-    )
-
-
-def _unrecognised(figure: PrintedFigure) -> Unrecognised:
-    label = " / ".join((*figure.section, figure.label)) if figure.section else figure.label
-    value = figure.value or " ".join(text for text in (figure.low, figure.high, figure.spec) if text)
-    return Unrecognised(label=label, value=value, unit=figure.unit, page=figure.page, box=box_list(figure.box))

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from importer.meaning.said import Statements
 from importer.models import FAMILIES, Family, FamilyFrom, Mash
 from importer.printed import PrintedAnalysis
 from importer.vocabulary.captions import family_statement, mash_statement
@@ -61,6 +62,15 @@ def judge_family(analysis: PrintedAnalysis, clues: Sequence[Clue]) -> FamilyJudg
         family = hints.most_common(1)[0][0]
         return FamilyJudgement(family, "inferred", _mash_of(family, mash), mash_stated, conflict=len(hints) > 1)
     return FamilyJudgement("EBC", "assumed", mash, mash_stated, conflict=bool(hints))
+
+
+def said_family(read: FamilyJudgement, statements: Statements) -> FamilyJudgement:
+    """The family that a person named; one that was learned only where the sheet itself gives no sign of any."""
+    family = statements.family
+    if family is None or (statements.family_learned and (read.source != "assumed" or read.conflict)):
+        return read
+    mash = read.mash if read.mash_stated else _mash_of(family, None)
+    return replace(read, family=family, source="inferred", mash=mash, conflict=False)
 
 
 def _count(families: Iterable[Family | None]) -> Counter[Family]:

@@ -36,8 +36,38 @@ def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[st
     return fields
 
 
+def with_said_header(
+    fields: Mapping[str, HeaderField], said: Mapping[str, str | None], pages: Sequence[int]
+) -> dict[str, HeaderField]:
+    """The fields with a person's entries in place of those read; what was read, and where, stays with them."""
+    if not said:
+        return dict(fields)
+    page = pages[0] if pages else 1
+    result: dict[str, HeaderField] = {}
+    for key in HEADER_KEYS:
+        field = fields.get(key)
+        value = said.get(key, field.value if field is not None else None)
+        if value is None:
+            continue
+        if key not in said and field is not None:
+            result[key] = field
+        elif field is not None:
+            result[key] = field.model_copy(update={"value": value, "state": "accepted"})
+        else:
+            result[key] = HeaderField(value=value, text="", page=page, box=(0.0, 0.0, 0.0, 0.0), state="accepted")
+    return result
+
+
+def read_entry(key: str, text: str) -> str | None:
+    """A person's header entry as it is kept (dates in ISO 8601); None where it is nothing that the key can hold."""
+    value, _ = _clean(key, text, decide_day_order([]), captioned=True)
+    return value or None
+
+
 def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Mapping[int, Page]) -> HeaderField | None:
-    cleaned = [(_supported(entry), *_clean(key, entry, order)) for entry in entries]
+    cleaned = [
+        (_supported(entry), *_clean(key, entry.text, order, bool(entry.caption) and entry.sure)) for entry in entries
+    ]
     usable = [item for item in cleaned if item[1]]
     if not usable:
         return None
@@ -99,9 +129,12 @@ def _may_be_number(text: str) -> bool:
     return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
 
 
-def _clean(key: str, entry: PrintedHeader, order: object) -> tuple[str, bool]:
-    """The clean value of an entry and whether nothing about it is in doubt; "" where it holds nothing usable."""
-    text = " ".join(entry.text.split()).strip(" :;,")
+def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bool]:
+    """The clean value of an entry and whether nothing about it is in doubt; "" where it holds nothing usable.
+
+    ``captioned``: it stands under a caption that is certain.
+    """
+    text = " ".join(text.split()).strip(" :;,")
     if not any(c.isalnum() for c in text):
         return "", False
     if key in DATE_KEYS:
@@ -111,7 +144,7 @@ def _clean(key: str, entry: PrintedHeader, order: object) -> tuple[str, bool]:
         year = parse_crop_year(text)
         return (year, True) if year is not None else ("", False)
     if key == "batch":
-        return text, looks_like_batch(text) or (bool(entry.caption) and entry.sure and _may_be_number(text))
+        return text, looks_like_batch(text) or (captioned and _may_be_number(text))
     if key in ("certificate", "order"):
         return text, any(c.isdigit() for c in text)
     return text, True

@@ -97,9 +97,14 @@ def recognise(query: LabelQuery) -> Match:
     )
 
 
+def ideas_of(text: str) -> Ideas:
+    """The ideas that a text names; none where it is not known."""
+    return _first(understand(text))
+
+
 def examined(text: str) -> Matrix:
     """What a heading says was examined; malt where it says nothing."""
-    return _matrix(_first(understand(text)), ())
+    return _matrix(ideas_of(text), ())
 
 
 def _verdict(wording: Wording, sections: tuple[Wording, ...], query: LabelQuery) -> Verdict:

@@ -7,74 +7,85 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from importer.meaning.convert import at_basis, needs_basis
-from importer.meaning.family import Clue, FamilyJudgement, judge_family, method_family
+from importer.meaning.family import FamilyJudgement, judge_family, said_family
 from importer.meaning.footnotes import footnote_doubts, footnotes, footnotes_of, without_footnotes
 from importer.meaning.label_sizes import is_congress_strength
-from importer.meaning.labels import LabelQuery, Match, recognise
-from importer.meaning.printed_limits import limit_values, limits_as_number, with_limit_sides
+from importer.meaning.labels import Match
+from importer.meaning.look import (
+    NUMBER_KINDS,
+    Look,
+    clue_of,
+    first_look,
+    has_result,
+    match_of,
+    own_family,
+    unit_of_column,
+)
+from importer.meaning.printed_limits import limit_values, with_limit_sides
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
+from importer.meaning.said import NOTHING, Statements
 from importer.models import Family
 from importer.printed import PrintedAnalysis, PrintedFigure
-from importer.reading.numbers import Convention, Number, read_number
+from importer.reading.numbers import Convention, Number
 from importer.vocabulary.captions import basis_of_some, basis_statement
 from importer.vocabulary.parameters import MoistureBasis, Parameter, parameters
-from importer.vocabulary.units import Unit, parse_unit, split_unit
+from importer.vocabulary.units import Unit, split_unit
 
-NUMBER_KINDS = ("number", "range")
+# Words before the unit in the heading of a group ("given in %").
+UNIT_WORDS = 3
 AMONG_BARLEY = Doubt("label-doubtful", "Other rows of its section are of barley, not of malt.")
 
 
 @dataclass(frozen=True, slots=True)
 class Resolved:
-    """What became of the rows of one analysis. ``unknown`` are rows with a result that no parameter was found for."""
+    """What became of the rows of one analysis. ``unknown`` are rows with a result that no parameter was found for, and
+    ``unknown_rows`` their numbers."""
 
     figures: tuple[Recognised, ...]
     unknown: tuple[PrintedFigure, ...]
     family: FamilyJudgement
+    unknown_rows: tuple[int, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Look:
-    """A first look at a row: its number, its unit, and words of the unit cell that nothing explains."""
-
-    printed: PrintedFigure
-    number: Number | None
-    unit: Unit | None
-    unit_misread: bool
-    unit_words: str = ""
-
-
-def resolve(analysis: PrintedAnalysis, convention: Convention) -> Resolved:
+def resolve(analysis: PrintedAnalysis, convention: Convention, statements: Statements = NOTHING) -> Resolved:
     """Settles every row of an analysis. Rows without any result are left out; they hold nothing."""
     notes = footnotes(analysis.notes, analysis.figures)
     general = without_footnotes(analysis.notes, notes)
-    looks = [_look(figure, convention, analysis.is_specification) for figure in analysis.figures]
-    looks = [look for look in looks if _has_result(look)]
-    matches = [recognise(_query(look, None)) for look in looks]
-    clues = [_clue(look, match) for look, match in zip(looks, matches, strict=True)]
-    family = judge_family(analysis, clues)
+    looks = [
+        first_look(figure, row, convention, analysis.is_specification, statements.rows.get(row))
+        for row, figure in enumerate(analysis.figures)
+    ]
+    looks = [look for look in looks if has_result(look) and not (look.said is not None and look.said.rejected)]
+    matches = [match_of(look, None) for look in looks]
+    clues = [clue_of(look, match) for look, match in zip(looks, matches, strict=True)]
+    read = judge_family(analysis, clues)
+    family = said_family(read, statements)
     sheet_basis = _sheet_basis(general)
     but_some = next((note for note in general if len(note.split()) > 2 and basis_of_some(note)), "")
     figures: list[Recognised] = []
-    unknown: list[PrintedFigure] = []
+    unknown: list[Look] = []
     barley = _of_barley(looks, matches)
     for look in looks:
-        own = _own_family(look)
-        match = recognise(_query(look, own or (family.family if family.source != "assumed" else None)))
+        own = own_family(look)
+        match = match_of(look, own or (family.family if family.source != "assumed" else None))
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
-            unknown.append(look.printed)
+            unknown.append(look)
             continue
         figure = _settle(look, match, family, sheet_basis, but_some, notes, convention, analysis.is_specification)
+        if statements.says_family and _family_doubts(parameters()[match.parameter], match, own, read, figure.family):
+            figure = replace(figure, notes=(*figure.notes, "corrected-by-person"))
         figures.append(_doubted(figure, AMONG_BARLEY) if _place(look) in barley else figure)
-    return Resolved(tuple(figures), tuple(unknown), family)
+    return Resolved(
+        tuple(figures), tuple(look.as_read for look in unknown), family, tuple(look.row for look in unknown)
+    )
 
 
-def _place(look: _Look) -> tuple[int, tuple[str, ...]]:
+def _place(look: Look) -> tuple[int, tuple[str, ...]]:
     return look.printed.page, look.printed.section
 
 
-def _of_barley(looks: Sequence[_Look], matches: Sequence[Match]) -> set[tuple[int, tuple[str, ...]]]:
+def _of_barley(looks: Sequence[Look], matches: Sequence[Match]) -> set[tuple[int, tuple[str, ...]]]:
     """The sections of which several rows say that barley was examined; the rows between them need not say it."""
     said = Counter(_place(look) for look, match in zip(looks, matches, strict=True) if match.matrix == "barley")
     return {place for place, count in said.items() if count > 1}
@@ -84,70 +95,14 @@ def _doubted(figure: Recognised, doubt: Doubt) -> Recognised:
     return replace(figure, doubts=(*figure.doubts, doubt))
 
 
-def _has_result(look: _Look) -> bool:
-    number = look.number
-    return (number is None and bool(look.printed.value.strip())) or (number is not None and number.kind != "blank")
-
-
 # ---------------------------------------------------------------------------------------------- numbers and units
-
-
-def _look(figure: PrintedFigure, convention: Convention, specification: bool) -> _Look:
-    number = read_number(figure.value, convention)
-    if specification and (number is None or number.kind == "blank"):
-        number = limits_as_number(figure, convention)
-    text = figure.unit or ""
-    unit = parse_unit(text) if text else None
-    words = ""
-    if unit is None and text:
-        words, unit = split_unit(text)
-    unexplained = words if unit is not None and any(c.isalpha() for c in words) else ""
-    return _Look(figure, number, unit, bool(text) and unit is None, unexplained)
-
-
-def _query(look: _Look, family: Family | None) -> LabelQuery:
-    figure = look.printed
-    value = None
-    if look.number is not None and look.number.kind in NUMBER_KINDS:
-        value = look.number.value if look.number.value is not None else look.number.high
-    unit = look.unit
-    if unit is None and figure.column_unit is not None:
-        unit = parse_unit(figure.column_unit)
-    return LabelQuery(
-        text=figure.label,
-        section=figure.section,
-        column=figure.column,
-        unit=unit,
-        value=value,
-        method=figure.method,
-        family=figure.column_family or family,
-    )
-
-
-def _clue(look: _Look, match: Match) -> Clue:
-    unit = look.unit or match.unit
-    column = look.printed.column_family
-    implied = family_of_unit(match.parameter, unit.code) if match.parameter is not None and unit is not None else None
-    weak = unit.family if unit is not None and unit.code != "EBC" else None
-    return Clue(
-        unit_family=(implied or weak) if column is None else None,
-        label_family=match.family if column is None and match.state == "sure" else None,
-        method=look.printed.method,
-        mash=match.mash,
-        column_family=column,
-    )
-
-
-def _own_family(look: _Look) -> Family | None:
-    """The family that the row itself states: its column, then its method cell."""
-    return look.printed.column_family or method_family(look.printed.method)
 
 
 # ---------------------------------------------------------------------------------------------- settling a row
 
 
 def _settle(
-    look: _Look,
+    look: Look,
     match: Match,
     sheet: FamilyJudgement,
     sheet_basis: MoistureBasis | None,
@@ -162,11 +117,11 @@ def _settle(
         doubts.append(
             Doubt("label-doubtful", _sentence(match.why or f"“{look.printed.label}” could mean something else."))
         )
-    own = _own_family(look)
+    own = own_family(look)
     known = _known_units(entry)
     # "mm" in "> 2.5 mm" belongs to the name of the figure and is not its unit.
     label_unit = match.unit if match.unit is not None and match.unit.code in known else None
-    printed_unit = look.unit or label_unit or _column_unit(look.printed)
+    printed_unit = look.unit or label_unit or unit_of_column(look.printed) or _section_unit(look.printed, known)
     implied = family_of_unit(entry.name, printed_unit.code) if printed_unit is not None else None
     family = own or implied or sheet.family
     doubts += _family_doubts(entry, match, own or implied, sheet, family)
@@ -180,7 +135,7 @@ def _settle(
     mash = match.mash or (sheet.mash if family == sheet.family else None)
     low, high = (None, None) if specification else limit_values(look.printed, convention)
     return Recognised(
-        printed=with_limit_sides(look.printed, convention),
+        printed=with_limit_sides(look.as_read, convention),
         match=match,
         parameter=at_basis(entry.name, basis),
         number=number,
@@ -193,11 +148,16 @@ def _settle(
         doubts=tuple(doubts),
         notes=("food-safety",) if entry.food_safety else (),
         text=text,
+        row=look.row,
+        said=look.said,
     )
 
 
-def _column_unit(figure: PrintedFigure) -> Unit | None:
-    return parse_unit(figure.column_unit) if figure.column_unit else None
+def _section_unit(figure: PrintedFigure, known: set[str]) -> Unit | None:
+    """The unit that the heading of a group of rows gives all of them ("in %:")."""
+    heading = figure.section[-1].strip(" :") if figure.section else ""
+    words, unit = split_unit(heading)
+    return unit if unit is not None and unit.code in known and len(words.split()) <= UNIT_WORDS else None
 
 
 def _family_doubts(
@@ -230,7 +190,7 @@ def _family_doubts(
 
 
 def _unit(
-    entry: Parameter, look: _Look, label: Unit | None, own: Family | None, printed: Unit | None, family: Family
+    entry: Parameter, look: Look, label: Unit | None, own: Family | None, printed: Unit | None, family: Family
 ) -> tuple[str | None, list[Doubt]]:
     """The unit code of a row, with a doubt where it is not printed and could be another."""
     if entry.kind == "text":
@@ -261,7 +221,7 @@ def _unit(
     ]
 
 
-def _unit_cell_doubts(look: _Look, printed: Unit | None) -> list[Doubt]:
+def _unit_cell_doubts(look: Look, printed: Unit | None) -> list[Doubt]:
     """What else the unit says: words that are not known ("% of extract"), the strength of another wort."""
     doubts: list[Doubt] = []
     if look.unit_words:
@@ -282,7 +242,7 @@ def _known_units(entry: Parameter) -> set[str]:
 
 def _basis(
     entry: Parameter,
-    look: _Look,
+    look: Look,
     match: Match,
     unit: Unit | None,
     sheet_basis: MoistureBasis | None,
@@ -294,6 +254,9 @@ def _basis(
         return entry.basis if entry.sibling is None else None, []
     head = split_unit(look.printed.column)[1]
     column = basis_statement(look.printed.column) or (head.basis if head is not None else None)
+    told = look.said.basis if look.said is not None else None
+    if told is not None and look.said is not None and not look.said.is_weak("basis"):
+        return told, []
     section = next((b for b in (basis_statement(text) for text in look.printed.section) if b is not None), None)
     noted = [basis_statement(text) for text in footnotes_of(look.printed, notes)]
     said = [b for b in (unit.basis if unit is not None else None, match.basis, column, *noted) if b is not None]
@@ -303,11 +266,11 @@ def _basis(
         return said[0], []
     if section is not None:
         return section, []
-    if but_some:
+    if but_some and told is None:
         reason = f"A note gives the moisture basis of all figures but some: “{but_some}”"
         return sheet_basis or entry.basis, [Doubt("moisture-basis-assumed", reason)]
-    if sheet_basis is not None:
-        return sheet_basis, []
+    if sheet_basis is not None or told is not None:
+        return sheet_basis or told, []
     if entry.basis_settled:
         return entry.basis, []
     return entry.basis, [
@@ -324,7 +287,7 @@ def _sheet_basis(notes: Sequence[str]) -> MoistureBasis | None:
     return said.pop() if len(said) == 1 else None
 
 
-def _number(entry: Parameter, look: _Look, specification: bool) -> tuple[Number, str | None, list[Doubt]]:
+def _number(entry: Parameter, look: Look, specification: bool) -> tuple[Number, str | None, list[Doubt]]:
     """The number of a row, the text of a described result, and what is doubtful about either."""
     number = look.number
     raw = look.printed.value.strip()

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 
-from importer.meaning.labels import LabelQuery, examined, recognise
+from importer.meaning.labels import LabelQuery, examined, ideas_of, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
 from importer.vocabulary.captions import column_roles, header_caption
@@ -17,6 +18,12 @@ MAX_VALUE = 40
 # Captions below the first are no captions, below the second their entries are in doubt.
 CAPTION_SCORE = 55.0
 SURE_CAPTION = 80.0
+
+
+_METHOD = re.compile(
+    r"^\W*(?:(?:EBC|MEBAK|IoB|IOB|ASBC|ISO|Analytica|Malt|Wort|Method)[\s.:/-]*)*"
+    r"(?:[RB]-)?\d+(?:[.-]\d+)+(?:\.?[A-Z])?(?:\s*\(\d{4}\))?\W*$|^\W*(?:EBC|MEBAK|IoB|IOB|ASBC)\s+(?:Malt|Wort)-\d+\W*$"
+)
 
 
 class SheetTerms:
@@ -41,6 +48,12 @@ class SheetTerms:
     def is_other_matter(self, text: str) -> bool:
         return len(text) <= MAX_LABEL and examined(text) != "malt"
 
+    def is_method(self, text: str) -> bool:
+        return _METHOD.match(text.strip()) is not None
+
+    def is_telling(self, word: str) -> bool:
+        return not (word[:1].isalpha() and any(c.isdigit() for c in word)) and bool(ideas_of(word) - {"FILLER", "AND"})
+
     def is_sure_caption(self, text: str) -> bool:
         found = _caption(text)
         return found is not None and found[1] >= SURE_CAPTION
@@ -61,6 +74,8 @@ def _roles(text: str) -> tuple[str, ...]:
 @lru_cache(maxsize=8192)
 def _is_label(text: str) -> bool:
     if not text or len(text) > MAX_LABEL or not any(c.isalpha() for c in text):
+        return False
+    if _METHOD.match(text.strip()):
         return False
     if _is_value(text):
         # "> 2.5 mm" is the name of a sieve fraction; "8.4 EBC" is a value.

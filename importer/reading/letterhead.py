@@ -116,7 +116,9 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
                 best = (score, text, cell)
     if best is None:
         return []
-    return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0)]
+    # A title may have words for malt; a kind of malt makes it the name of one.
+    named = has_word(fold(best[1]), name_words().malts)
+    return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0 and named)]
 
 
 def _is_company(text: str) -> bool:

@@ -28,8 +28,12 @@ def name_words() -> NameWords:
     return NameWords(*(tuple(raw[name]) for name in ("maltsters", "legal_forms", "malts", "stems", "not_malts")))
 
 
+# Letters whose mark Unicode does not part from them.
+_UNSPLIT = str.maketrans({"ß": "ss", "ł": "l", "ø": "o", "đ": "d", "ı": "i", "æ": "ae", "œ": "oe"})
+
+
 def fold(text: str) -> str:
-    plain = unicodedata.normalize("NFKD", text.casefold().replace("ß", "ss"))
+    plain = unicodedata.normalize("NFKD", text.casefold().translate(_UNSPLIT))
     return "".join(c for c in plain if not unicodedata.combining(c))
 
 

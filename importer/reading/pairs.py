@@ -49,7 +49,7 @@ def free_events(lines: Sequence[Line], used: frozenset[int], page: Page, terms: 
             for event in _line_events(pieces, line, number, lines, used, page, terms, section)
         ]
         events += found
-        if not found:
+        if not any(event.figure for event in found):
             silent.append(number)
     return [*events, *told_events(lines, silent, page, terms)]
 

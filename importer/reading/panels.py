@@ -204,7 +204,7 @@ def _panel(
         results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
         doubt = doubt or unsure
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
-        if others and not batches and any(table.columns[i].head for i, _ in results):
+        if others and not batches and any(table.columns[i].head and not table.columns[i].roles for i, _ in results):
             doubt = SEVERAL_RESULTS
     elif len(stated) > 1 and all(family is None for _, family in results):
         heads = [table.columns[i].head for i in stated]

@@ -253,6 +253,7 @@ def _base_figure(
         spec=_text(row, panel.spec),
         section=section,
         doubts=(doubt,) if (doubt := _rivals(table, panel, row)) else (),
+        rivals=tuple(row.cells[column].text for column in panel.rivals if column in row.cells),
     )
 
 

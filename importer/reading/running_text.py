@@ -9,7 +9,6 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure
 from importer.reading.events import Event, Place
 from importer.reading.rows import clean_label, readings_at, unread_beside
-from importer.reading.under import has_unit
 from importer.reading.values import split_value
 from importer.words import Page, Word
 
@@ -49,7 +48,7 @@ def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:
         found = _value_in(words, start, min(end, start + REACH), terms)
         at = start
         if found is not None:
-            yield _event(words[at - length : at], words[found[0] : found[1]], page)
+            yield _event(words[start - length : start], words[found[0] : found[1]], page)
             at = found[1]
 
 
@@ -59,11 +58,18 @@ def _text(words: Sequence[Word]) -> str:
 
 def _label_at(words: Sequence[Word], at: int, terms: Terms) -> int:
     """How many words from here on are the name of a parameter; 0 where none begins."""
-    for length in range(min(LONGEST_LABEL, len(words) - at), 0, -1):
-        text = _text(words[at : at + length])
-        if text[:1].isalpha() and not terms.is_unit(text) and terms.is_label(clean_label(text)):
-            return length
-    return 0
+    if not terms.is_telling(words[at].text.strip(_PUNCTUATION)):
+        return 0
+    longest = 0
+    for length in range(1, min(LONGEST_LABEL, len(words) - at) + 1):
+        last = words[at + length - 1].text
+        if last[:1].isdigit() or last in "<>≤≥=":
+            break
+        if terms.is_telling(last.strip(_PUNCTUATION)) and terms.is_label(clean_label(_text(words[at : at + length]))):
+            longest = length
+        if last.endswith((".", ";", ":")):
+            break
+    return longest
 
 
 def _value_in(words: Sequence[Word], start: int, end: int, terms: Terms) -> tuple[int, int] | None:
@@ -71,7 +77,8 @@ def _value_in(words: Sequence[Word], start: int, end: int, terms: Terms) -> tupl
     for i in range(start, end):
         for length in range(min(LONGEST_VALUE, len(words) - i), 0, -1):
             text = _text(words[i : i + length])
-            if (text[:1].isdigit() or text[:1] in "<>≤≥") and has_unit(text, terms):
+            unit = split_value(text)[1] if text[:1].isdigit() or text[:1] in "<>≤≥" else None
+            if unit is not None and terms.is_unit(unit):
                 return i, i + length
     return None
 

@@ -65,7 +65,15 @@ def more_below(value: Cell, lines: Sequence[Line], used: frozenset[int], terms: 
         return False
     # A row between may have nothing in this place: a limit that the parameter does not have.
     found = [below(value, lines[i], i, lines, used, terms) for i in range(at, min(at + 3, len(lines)))]
-    return any(cell is not None and terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in found)
+    return any(cell is not None and _is_plain_value(cell.text, terms) for cell in found)
+
+
+def _is_plain_value(text: str, terms: Terms) -> bool:
+    """True for a number with or without its unit, and no further words ("6/64 screen" is the name of a sieve)."""
+    if terms.is_unit(text) or not terms.is_value(text):
+        return False
+    value, unit, _ = split_value(text)
+    return not any(c.isalpha() for c in value) and (unit is None or terms.is_unit(unit))
 
 
 def below(

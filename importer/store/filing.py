@@ -18,6 +18,7 @@ from pathlib import Path, PurePosixPath
 from importer.output.atomic import WriteError
 from importer.store import notes, rows
 from importer.store.ledger import Delivery, Store, Taken
+from importer.store.lock import only_writer
 from importer.store.names import safe_file, safe_part
 from importer.store.originals import hash_of, original_of_arrival
 from importer.store.schema import explained, transaction
@@ -96,13 +97,16 @@ class Filer:
         if one.item.kind != "sheet":
             sent = one.item.letter.sent if one.item.letter else None
             return f"{FILED}/_{one.item.kind}s/{(sent or delivery.written)[:4]}"
+        return self._sheet_folder(one.item.sha256, delivery.written)
+
+    def _sheet_folder(self, sha256: str, written: str) -> str:
         found = self._db.execute(
-            "SELECT supplier, batch, kind, dated FROM analyses WHERE sha256 = ? ORDER BY number", (one.item.sha256,)
+            "SELECT supplier, batch, kind, dated FROM analyses WHERE sha256 = ? ORDER BY number", (sha256,)
         ).fetchall()
         suppliers = {supplier for supplier, *_ in found if supplier}
         batches = {batch for _, batch, *_ in found if batch}
         supplier = next(iter(suppliers)) if len(suppliers) == 1 else None
-        year = safe_part(min((dated for *_, dated in found), default=delivery.written)[:4], "undated")
+        year = safe_part(min((dated for *_, dated in found), default=written)[:4], "undated")
         if len(batches) == 1:
             batch = safe_part(next(iter(batches)), "unknown batch")
         elif batches:
@@ -110,6 +114,25 @@ class Filer:
         else:
             batch = "specifications" if any(kind == "specification" for *_, kind, _ in found) else "unknown batch"
         return f"{FILED}/{safe_part(supplier, 'unknown supplier')}/{year}/{batch}"
+
+    def tidy(self) -> None:
+        """Carries out what is planned, and files what was set aside and has been settled since."""
+        found = self._db.execute(
+            "SELECT sha256, d.name, MAX(a.id), a.modified FROM documents d JOIN arrivals a USING (sha256)"
+            " WHERE d.state = 'accepted' AND d.kind = 'sheet' AND d.filed LIKE ? AND NOT EXISTS"
+            " (SELECT 1 FROM filings f WHERE f.sha256 = d.sha256 AND f.state = 'planned') GROUP BY sha256",
+            (f"{TO_REVIEW}/%",),
+        ).fetchall()
+        for sha256, name, arrival, written in found:
+            with transaction(self._db):
+                self._db.execute("DELETE FROM filings WHERE sha256 = ? AND state <> 'planned'", (sha256,))
+                target = self._free_name(self._sheet_folder(sha256, written), safe_file(name), sha256)
+                self._db.execute(
+                    "INSERT INTO filings (sha256, arrival, target, target_key, note, state)"
+                    " VALUES (?, ?, ?, ?, NULL, 'planned')",
+                    (sha256, arrival, target, _target_key(target)),
+                )
+        self.carry_out()
 
     def _free_name(self, folder: str, name: str, sha256: str) -> str:
         """A target that is in nobody's way; a name that is taken gets a part of the content's hash."""
@@ -229,6 +252,12 @@ class Filer:
     def waiting(self) -> set[rows.PathValue]:
         """Files that are taken in but could not be taken out of the inbox yet."""
         return {path for (path,) in self._db.execute("SELECT path FROM removals")}
+
+
+def file_settled(store: Store) -> None:
+    """Files what was set aside and has been settled since. Raises StoreError where another process takes in."""
+    with only_writer(store.folder):
+        Filer(store).tidy()
 
 
 def _target_key(target: str) -> str:

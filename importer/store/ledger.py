@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Literal, Self
 
 from importer import __version__
 from importer.intake.parcel import Item
-from importer.store import reissue, rows
+from importer.store import evidence, reissue, rows
 from importer.store.schema import connect, explained, transaction
 
 if TYPE_CHECKING:
@@ -111,7 +111,10 @@ class Store:
             raise explained(self.path, error) from None
 
     def _record(self, delivery: Delivery, sheets: Mapping[str, Sheet]) -> Iterator[Taken]:
-        yield from self._item(delivery, delivery.item, sheets, None, 0)
+        from importer.store import learned  # loads all that gives rows their meaning: not before it is needed
+
+        known = {sha256: learned.lay_over(self.connection, sheet) for sha256, sheet in sheets.items()}
+        yield from self._item(delivery, delivery.item, known, None, 0)
         if delivery.way == "bulk":
             self.connection.execute(
                 "INSERT OR REPLACE INTO looked VALUES (?, ?, ?, ?)",
@@ -192,11 +195,18 @@ class Store:
     def _insert_analyses(self, sheet: Sheet, item: Item, delivery: Delivery) -> list[reissue.Superseded]:
         arrived = (item.letter.sent if item.letter else None) or delivery.written
         superseded: list[reissue.Superseded] = []
+        evidence.keep(self.connection, item.sha256, sheet)
         for number, analysis in enumerate(sheet.analyses, 1):
             self._insert_analysis(analysis, number, item.sha256, arrived)
-            for found in reissue.settle(self.connection, analysis, self.next_change):
-                superseded.append(found)
-                self.tell("superseded", item.sha256, found.older, found.detail())
+            superseded += self.settle_reissue(analysis)
+        evidence.keep_as_read(self.connection, sheet)
+        return superseded
+
+    def settle_reissue(self, analysis: Analysis) -> list[reissue.Superseded]:
+        """Compares a stored analysis with the current ones of its batch; returns what took whose place."""
+        superseded = reissue.settle(self.connection, analysis, self.next_change)
+        for found in superseded:
+            self.tell("superseded", analysis.source.sha256, found.older, found.detail())
         return superseded
 
     def _insert_analysis(self, analysis: Analysis, number: int, sha256: str, arrived: str) -> None:
@@ -217,8 +227,15 @@ class Store:
             self.next_change(),
             __version__,
             analysis.model_dump_json(by_alias=True),
+            None,
+            len(analysis.unrecognised),
         )
         self.connection.execute(f"INSERT INTO analyses VALUES ({', '.join('?' * len(values))})", values)
+        self.write_figures(analysis)
+
+    def write_figures(self, analysis: Analysis) -> None:
+        """The figures of an analysis in place of those that were there."""
+        self.connection.execute("DELETE FROM figures WHERE analysis = ?", (analysis.id,))
         self.connection.executemany(
             f"INSERT INTO figures VALUES ({', '.join('?' * 19)})", list(rows.figure_rows(analysis))
         )

@@ -15,13 +15,15 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from importer.guard import READS, GuardedReader, RatioRule
+from importer.guard import GuardedReader, RatioRule
 from importer.limits import MAX_SECONDS
 from importer.store.names import safe_file
 
 if TYPE_CHECKING:
     from importer.models import Family, Sheet
 
+KEEPS = "importer.pipeline:read_and_keep"
+"""Reads for the store, which keeps what corrections are laid over."""
 _LONGEST_NAME = 240
 _own = threading.local()
 
@@ -34,7 +36,7 @@ class Options:
     estimates: bool = True
     ratio_rule: RatioRule = "published"
     seconds: float = MAX_SECONDS
-    reads: str = READS
+    reads: str = KEEPS
 
 
 @dataclass(frozen=True, slots=True)

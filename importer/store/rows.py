@@ -51,6 +51,12 @@ def is_sure(analysis: Analysis) -> bool:
     return all(field is not None and field.state == "accepted" for field in fields)
 
 
+def key_of_batch(analysis: Analysis) -> tuple[str | None, str | None]:
+    """Supplier and batch, for comparing."""
+    header = values(analysis)
+    return key(header.get("supplier")), key(header.get("batch"))
+
+
 def date_of(analysis: Analysis, arrived: str) -> str:
     """The day an analysis is filed and chosen by; ``arrived`` is when its email was sent or its file was written."""
     found = values(analysis)

@@ -169,6 +169,46 @@ MIGRATIONS: tuple[str, ...] = (
     CREATE TABLE counters (name TEXT PRIMARY KEY, value INTEGER NOT NULL) WITHOUT ROWID;
     INSERT INTO counters VALUES ('change', 0);
     """,
+    """
+    -- From here on `analyses` and `figures` show what stands now: the reading with what persons said laid over it. A
+    -- correction's target is 'rows/7' (a row of the printed stage, from 0), 'header' or 'sheet'. Its value has what was
+    -- said ("set"), the doubts that this lifts ("settled") and what they were about, and "before" and "after" in words.
+    CREATE TABLE readings (           -- the printed stage of a document as it was read, never changed
+        sha256  TEXT PRIMARY KEY REFERENCES documents (sha256) ON DELETE CASCADE,
+        printed BLOB NOT NULL         -- JSON, packed with zlib
+    );
+
+    CREATE TABLE as_read (            -- analyses before any correction, from the first one on
+        id   TEXT PRIMARY KEY REFERENCES analyses (id) ON DELETE CASCADE,
+        json TEXT NOT NULL
+    );
+
+    CREATE TABLE learned (            -- what was settled once for a supplier's wording or layout
+        id           INTEGER PRIMARY KEY,
+        supplier_key TEXT NOT NULL,
+        supplier     TEXT NOT NULL,   -- as it was written on the sheet
+        kind         TEXT NOT NULL CHECK (kind IN ('label', 'unit', 'basis', 'family')),
+        wording_key  TEXT NOT NULL,   -- of label and headings, or of the layout where it is a family
+        wording      TEXT NOT NULL,   -- to be shown
+        means        TEXT NOT NULL,   -- a parameter, a unit, a moisture basis or a method family
+        analysis     TEXT NOT NULL REFERENCES analyses (id),
+        correction   INTEGER,         -- that it came from
+        person       TEXT,
+        made_at      TEXT NOT NULL,
+        withdrawn_at TEXT,
+        withdrawn_by TEXT
+    );
+    CREATE INDEX learned_supplier ON learned (supplier_key) WHERE withdrawn_at IS NULL;
+
+    ALTER TABLE analyses ADD COLUMN set_aside TEXT;  -- why a person has set it aside, NULL: it was not
+    ALTER TABLE analyses ADD COLUMN unknown_rows INTEGER NOT NULL DEFAULT 0;  -- rows that no parameter was found for
+    UPDATE analyses SET unknown_rows = json_array_length(json, '$.unrecognised');
+    CREATE INDEX analyses_unknown ON analyses (dated, id) WHERE unknown_rows > 0 AND superseded_by IS NULL;
+    CREATE INDEX analyses_waiting ON analyses (dated, id)
+        WHERE state = 'review' AND superseded_by IS NULL AND set_aside IS NULL;
+    CREATE INDEX analyses_aside ON analyses (dated, id) WHERE set_aside IS NOT NULL;
+    CREATE INDEX analyses_malt ON analyses (supplier_key, malt_key, dated);
+    """,
 )
 VERSION = len(MIGRATIONS)
 

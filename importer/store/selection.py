@@ -7,18 +7,15 @@ import sqlite3
 from collections.abc import Iterator, Sequence
 from concurrent.futures import Future
 from dataclasses import asdict, dataclass
-from typing import TYPE_CHECKING
 
 from importer import __version__
-from importer.models import Analysis
+from importer.models import Analysis, Sheet
 from importer.store import rows
+from importer.store.evidence import kept_of
 from importer.store.ledger import Store, now
 from importer.store.originals import original
 from importer.store.reading import Job, LocalReaders, Options, read_job
 from importer.store.schema import StoreError, explained, transaction
-
-if TYPE_CHECKING:
-    from importer.models import Sheet
 
 # What analyses are stored on.
 STORED = Options()
@@ -142,6 +139,7 @@ def on_basis(store: Store, chosen: Chosen, options: Options, workers: int) -> It
         yield from chosen.analyses
         return
     missing = [name for name in chosen.names if not _is_rendered(store, name, options)]
+    missing = [name for name in missing if not _rebuild(store, name, options)]
     if missing:
         _render(store, chosen, missing, options, workers)
     for analysis in chosen.analyses:
@@ -161,6 +159,21 @@ def _is_rendered(store: Store, sha256: str, options: Options) -> bool:
         (sha256, options.basis, options.estimates, options.ratio_rule),
     ).fetchone()
     return int(missing) == 0
+
+
+def _rebuild(store: Store, sha256: str, options: Options) -> bool:
+    """Puts the analyses of a document on another basis from what was kept of it; False where nothing was."""
+    from importer.meaning import build
+    from importer.store.corrections import load
+
+    found = store.connection.execute("SELECT id FROM analyses WHERE sha256 = ?", (sha256,)).fetchall()
+    if kept_of(store.connection, sha256) is None:
+        return False
+    wanted = build.Options(options.basis, options.estimates, options.ratio_rule)
+    cases = [load(store, identity) for (identity,) in found]
+    analyses = tuple(case.with_statements(case.statements, wanted).analysis for case in cases)
+    _keep(store, Sheet(analyses=analyses), options)
+    return True
 
 
 def _render(store: Store, chosen: Chosen, missing: Sequence[str], options: Options, workers: int) -> None:

@@ -1,0 +1,131 @@
+"""The same without a browser: a list, and a CSV that is filled in and taken back."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+import pytest
+
+from importer.commands import review
+from importer.commands.run import UsageError
+from importer.store.ledger import Store
+from importer.store.selection import Wanted, choose
+from tests.desk.sheets import changed, draw, take_in
+from tests.desk.test_settling import figure
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    return take_in(
+        tmp_path / "store",
+        draw(tmp_path / "a.pdf", changed("Moisture", "45")),
+        draw(tmp_path / "b.pdf", changed("Colour", "5.2", unit=""), batch="N-1042"),
+        draw(tmp_path / "c.pdf", changed("Colour", "5.4", unit=""), batch="?"),
+    )
+
+
+def written(folder: Path, path: Path) -> list[dict[str, str]]:
+    assert review.review(review.Request(folder, write=path)) == 0
+    with path.open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def put(path: Path, rows: list[dict[str, str]], delimiter: str = ",") -> None:
+    with path.open("w", encoding="utf-8-sig", newline="") as file:
+        writer = csv.DictWriter(file, list(rows[0]), delimiter=delimiter)
+        writer.writeheader()
+        writer.writerows(rows)
+
+
+def test_what_waits_is_listed(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert review.review(review.Request(folder, show=True)) == 0
+    told = capsys.readouterr().out
+    assert "Nordtal Malting · Pale Ale Malt · N-1041" in told
+    assert "moisture: 45 %, printed “Moisture” 45" in told
+    assert "45 % is not possible for Moisture." in told
+    assert "6 to settle." in told
+
+
+@pytest.mark.parametrize("delimiter", [",", ";"])
+def test_a_filled_in_file_is_taken_back(folder: Path, tmp_path: Path, delimiter: str) -> None:
+    path = tmp_path / "waits.csv"
+    rows = written(folder, path)
+    for row in rows:
+        if row["parameter"] == "moisture":
+            row.update(say="correct", value="4,5")
+        elif row["row"] == "head:batch":
+            row.update(say="Correct", value="N-1043")
+        elif row["parameter"] == "colour":
+            row.update(say="accept")
+    put(path, rows, delimiter)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna Holt")) == 0
+    with Store(folder) as store:
+        analyses = choose(store, Wanted()).analyses
+        assert [one.state for one in analyses] == ["accepted"] * 3
+        assert {one.header["batch"].value for one in analyses} == {"N-1041", "N-1042", "N-1043"}
+        assert figure(next(a for a in analyses if a.header["batch"].value == "N-1041"), "moisture").value == 4.5
+        people = store.connection.execute("SELECT DISTINCT person FROM corrections").fetchall()
+        assert people == [("Anna Holt",)]
+    assert written(folder, path) == []
+
+
+def test_what_cannot_be_taken_is_told_by_line_and_the_rest_is_saved(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "waits.csv"
+    rows = [row for row in written(folder, path) if row["parameter"] in ("moisture", "colour")]
+    moisture = next(row for row in rows if row["parameter"] == "moisture")
+    moisture.update(say="correct", value="4.5 or 5")
+    next(row for row in rows if row["parameter"] == "colour").update(say="maybe")
+    rows[-1].update(say="accept")
+    rows.append({**moisture, "sheet": "nothing", "say": "accept"})
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 1
+    told = capsys.readouterr().err
+    assert "“4.5 or 5” is no single result" in told
+    assert "“maybe” is none of" in told
+    assert "There is no analysis nothing" in told
+    assert "1 taken, 3 not taken." in told
+
+
+def test_an_old_file_takes_nothing_over_a_newer_word(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "waits.csv"
+    rows = [row for row in written(folder, path) if row["parameter"] == "moisture"]
+    rows[0].update(say="correct", value="4.5")
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 0
+    rows[0].update(value="4.9")
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Bert")) == 1
+    assert "Somebody else has changed this sheet" in capsys.readouterr().err
+    with Store(folder) as store:
+        (analysis,) = choose(store, Wanted(batch="N-1041")).analyses
+    assert figure(analysis, "moisture").value == 4.5
+
+
+@pytest.mark.parametrize("content", ["", "a,b\n1,2\n", "\x00", "sheet;row\n"])
+def test_another_file_is_refused_whole(folder: Path, tmp_path: Path, content: str) -> None:
+    path = tmp_path / "other.csv"
+    path.write_text(content, encoding="utf-8")
+    with pytest.raises(UsageError):
+        review.review(review.Request(folder, take=path, reviewer="Anna"))
+    with pytest.raises(UsageError):
+        review.review(review.Request(folder, take=tmp_path / "nowhere.csv", reviewer="Anna"))
+
+
+def test_text_of_a_sheet_cannot_run_in_a_spreadsheet(tmp_path: Path) -> None:
+    rows = changed("Colour", "5.2", unit="", rename="=HYPERLINK(1) Colour")
+    folder = take_in(tmp_path / "store", draw(tmp_path / "a.pdf", rows, supplier="=1+1 Malting"))
+    for row in written(folder, tmp_path / "waits.csv"):
+        assert not [text for text in row.values() if text.startswith(("=", "+", "@"))]
+
+
+def test_one_thing_at_a_time_and_only_a_store_that_is_there(folder: Path, tmp_path: Path) -> None:
+    with pytest.raises(UsageError, match="at a time"):
+        review.review(review.Request(folder, show=True, write=tmp_path / "x.csv"))
+    (tmp_path / "empty").mkdir()
+    with pytest.raises(UsageError, match="no store"):
+        review.review(review.Request(tmp_path / "empty", show=True))
