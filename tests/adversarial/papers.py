@@ -228,7 +228,6 @@ of 86 % and a protein (dry) of 10.5 %. All by EBC methods.
 """,
     truth("P2113", **RIGHT, doubtful="*"),
     truth("P2077", friability="82", total_protein="11.2", doubtful="*"),
-    fails="figures within sentences are not found",
 )
 
 sheet(

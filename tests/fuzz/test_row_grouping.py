@@ -95,7 +95,7 @@ def test_analyses_of_two_pages_keep_their_promises(
     first: list[list[str]], second: list[list[str]], shift: list[float]
 ) -> None:
     pages = [_grid_page(first, shift, 1), _grid_page(second, shift, 2)]
-    for analysis in analyse(pages, FILE, Options()):
+    for analysis in analyse(pages, FILE, Options()).analyses:
         _keeps_its_promises(analysis)
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from importer.meaning.build import Options, box_list
+from importer.meaning.build import Options
+from importer.meaning.outward import box_list
 from importer.words import Box, Marred, Page
 from tests.meaning_build.built import built, only, row
 
