@@ -21,6 +21,8 @@ from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Box, Page, SecondReading
 
+_NO_RESULTS = {"typical", "previous", "min", "max", "spec", "precision", "date", "number", "method", "unit"}
+ASTRAY = Concern("label-doubtful", "Its value stands outside of the column of results.")
 _NUMBERED = re.compile(r"^\s*\d{1,2}[.)]\s+(?=\S)")
 
 
@@ -162,6 +164,11 @@ def _row_events(
         if limits.value or base.low or base.high or base.spec:
             events.append(Event(Place(table.page, row.box.middle, row.box.x0), limits, limits_only=True, in_table=True))
         return events
+    if not any(cell is not None for _, _, cell in cells):
+        astray = _value_elsewhere(table, panel, row, terms)
+        if astray is not None:
+            base = replace(base, doubts=(*base.doubts, ASTRAY))
+            cells = [(panel.results[0][0], panel.results[0][1], astray)]
     figures = [(column, _figure(base, table, panel, row, column, family, cell, page)) for column, family, cell in cells]
     for column, figure in _with_shared_unit(figures) if panel.batches else figures:
         if figure is None:
@@ -194,6 +201,16 @@ def _rivals(table: Table, panel: Panel, row: Row) -> Concern | None:
             others.append(f"{row.cells[column].text} ({head})" if head else row.cells[column].text)
     more = f" The row also holds {', '.join(others)}." if others else ""
     return Concern("label-doubtful", panel.doubt + more)
+
+
+def _value_elsewhere(table: Table, panel: Panel, row: Row, terms: Terms) -> Cell | None:
+    """A value of a row without one in the columns of results, in a column that is not known to be anything else."""
+    taken = {panel.label, panel.method, panel.low, panel.high, panel.spec, panel.sublabel, *panel.units}
+    for column, cell in sorted(row.cells.items()):
+        known = column in taken or _NO_RESULTS & set(table.columns[column].roles)
+        if not known and terms.is_value(cell.text) and not terms.is_unit(cell.text) and column > panel.label:
+            return cell
+    return None
 
 
 def _with_shared_unit(figures: Sequence[tuple[int, PrintedFigure | None]]) -> list[tuple[int, PrintedFigure | None]]:

@@ -48,7 +48,8 @@ def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:
         found = _value_in(words, start, min(end, start + REACH), terms)
         at = start
         if found is not None:
-            yield _event(words[start - length : start], words[found[0] : found[1]], page)
+            more = _values_in(words, found[1], end, terms)
+            yield _event(words[start - length : start], words[found[0] : found[1]], more, page)
             at = found[1]
 
 
@@ -83,8 +84,20 @@ def _value_in(words: Sequence[Word], start: int, end: int, terms: Terms) -> tupl
     return None
 
 
-def _event(label: Sequence[Word], words: Sequence[Word], page: Page) -> Event:
+def _values_in(words: Sequence[Word], start: int, end: int, terms: Terms) -> list[str]:
+    """All values that a sentence gives before it comes to the next name."""
+    texts: list[str] = []
+    while (found := _value_in(words, start, end, terms)) is not None:
+        texts.append(_text(words[found[0] : found[1]]))
+        start = found[1]
+    return texts
+
+
+def _event(label: Sequence[Word], words: Sequence[Word], more: Sequence[str], page: Page) -> Event:
     cell = make_cell(list(words))
+    concern = IN_A_SENTENCE
+    if more:
+        concern = concern._replace(reason=f"{concern.reason} The sentence also holds {', '.join(more)}.")
     value, unit, spec = split_value(_text(words))
     figure = PrintedFigure(
         label=clean_label(_text(label)),
@@ -96,7 +109,8 @@ def _event(label: Sequence[Word], words: Sequence[Word], page: Page) -> Event:
         spec=spec,
         confidence=cell.confidence,
         second=readings_at(page, cell.box),
-        doubts=(IN_A_SENTENCE, *unread_beside(page, cell.box)),
+        doubts=(concern, *unread_beside(page, cell.box)),
         in_sentence=True,
+        rivals=tuple(more),
     )
     return Event(Place(page.number, cell.box.middle, cell.box.x0), figure)

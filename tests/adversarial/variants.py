@@ -139,7 +139,6 @@ Colour | EBC | 4.1
 Viscosity | mPa.s | 1.56
 """,
     truth("V5110", moisture="4.3", extract_fine_dry="81.4", doubtful="*"),
-    fails="a second table under a heading of a specification is joined to the first",
 )
 
 sheet(
@@ -159,7 +158,6 @@ Friability: 82 %
 Colour: 4.1 EBC
 """,
     truth("V5111", moisture="4.3", extract_fine_dry="81.4", doubtful="*"),
-    fails="lines of label and value take no notice of the heading above them",
 )
 
 sheet(
@@ -178,7 +176,6 @@ Moisture | % | 4.3
 Extract fine grind, dry | % | 81.4
 """,
     truth("V5112", moisture="4.3", extract_fine_dry="81.4", doubtful="*"),
-    fails="lines of label and value take no notice of the heading above them",
 )
 
 sheet(
