@@ -112,6 +112,15 @@ def _is_entry(cell: Cell, terms: Terms) -> bool:
     return bool(rest.strip()) or terms.caption(caption) is not None
 
 
+def _goes_on(line: Line, lines: Sequence[Line], heads: Sequence[int]) -> bool:
+    """True for the lower line of one wrapped head, which stands close under a line of the others."""
+    return any(
+        0 <= line.box.top - lines[k].box.bottom < WRAP_GAP * line.em and len(lines[k].cells) > 1
+        for k in heads
+        if lines[k] is not line
+    )
+
+
 def _are_captions(line: Line, terms: Terms) -> bool:
     """True for a line of captions over their entries, as in the head of a sheet."""
     texts = [cell.text for cell in line.cells]
@@ -151,7 +160,7 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
             parts = (by_edges(cell, spans, em) if crossed > 1 else {}) or cells_by_column(alone, spans)
             for column, part in parts.items():
                 texts.setdefault(column, []).append(part)
-        if len(lines[k].cells) > 1:
+        if len(lines[k].cells) > 1 or _goes_on(lines[k], lines, heads):
             used_heads.append(k)
     units = tuple(_unit(texts.get(i, []), terms) for i in range(len(spans)))
     joined = tuple(_joined(texts.get(i, []), terms) for i in range(len(spans)))

@@ -283,7 +283,8 @@ def _basis(
 
 def _sheet_basis(notes: Sequence[str]) -> MoistureBasis | None:
     """The moisture basis that a note of the sheet gives for all results; None where there is none or two."""
-    said = {basis for basis in (basis_statement(note) for note in notes if len(note.split()) > 2) if basis}
+    whole = [note for note in notes if len(note.split()) > 2 and note.count("(") == note.count(")")]
+    said = {basis for basis in (basis_statement(note) for note in whole) if basis}
     return said.pop() if len(said) == 1 else None
 
 
