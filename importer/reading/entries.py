@@ -15,6 +15,8 @@ from importer.reading.under import below
 from importer.vocabulary.captions import document_title, family_statement, looks_like_batch
 
 SENTENCE_WORDS = 11
+# Names of companies and malts have fewer words than this; longer texts are sentences.
+LONGEST_NAME = 9
 _DATES = frozenset({"date", "produced_on", "analysed_on", "delivered_on", "best_before"})
 _NUMBERED = frozenset({"quantity", "certificate", "order", "batch"})
 
@@ -152,9 +154,10 @@ def _fits(key: str, text: str) -> bool | None:
 
 
 def _is_other(text: str, terms: Terms) -> bool:
-    """True for a text that is something else than an entry: a result, a title, the head of a column, a method."""
+    """True for a text that is something else than an entry: a result, a sentence, a title, a head, a method."""
     return (
         terms.is_value(text)
+        or len(text.split()) > LONGEST_NAME
         or bool(terms.roles(text))
         or document_title(text) is not None
         or (len(text.split()) > 1 and family_statement(text) is not None)

@@ -46,3 +46,8 @@ def names_malt(text: str) -> bool:
     folded = fold(text)
     stems = tuple(name_words().stems)
     return any(word.endswith(stems) for word in re.findall(r"\w+", folded)) or has_word(folded, name_words().malts)
+
+
+def is_malt_name(text: str) -> bool:
+    """True for the name of a malt ("Wheat malt"), which is no caption although its words occur in captions."""
+    return len(text.split()) > 1 and has_word(fold(text), name_words().malts)

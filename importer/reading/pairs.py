@@ -11,6 +11,7 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entries import SENTENCE_WORDS, caption_inside, header_event
 from importer.reading.events import Event, Place
+from importer.reading.malt_names import is_malt_name
 from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.pieces import Piece, joined, pieces_of, running_lines
 from importer.reading.rows import clean_label, readings_at, unread_beside
@@ -115,7 +116,8 @@ def _line_events(
             i += 1
             continue
         title = not piece.colon and not terms.is_sure_caption(label) and document_title(label) is not None
-        caption = None if title else terms.caption(label)
+        named = not piece.colon and is_malt_name(label)
+        caption = None if title or named else terms.caption(label)
         under = value_under(piece.cell, label, line, number, lines, used, terms)
         if under is not None and (following is None or not terms.is_value(following.text)):
             figure, _ = _figure(label, piece, [piece, Piece(under.text, under, False)], 0, line, page, terms, section)
