@@ -85,7 +85,8 @@ def rebuild(kept: Kept, number: int, analysis: Analysis, options: Options, state
 
 
 def _problem(name: str, error: SheetError) -> Problem:
-    return Problem(file=name, code=error.code, message=str(error))
+    text = str(error)
+    return Problem(file=name, code=error.code, message=text if name in text else f"{name}: {text}")
 
 
 def _pages(file: File) -> tuple[list[Page], list[Problem]]:

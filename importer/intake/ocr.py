@@ -35,7 +35,7 @@ WINDOWS_FOLDERS = (
     r"%LocalAppData%\Programs\Tesseract-OCR",
     r"%LocalAppData%\Tesseract-OCR",
 )
-SECONDS_A_PAGE = 120
+SECONDS_A_PAGE = 60
 LONGEST_SIDE = 32_000  # Tesseract refuses 32,768 pixels and more
 BLOCK = "--psm 6 --oem 1"
 TSV_PAGE, TSV_CONFIDENCE, TSV_TEXT = 1, 10, 11
@@ -156,7 +156,10 @@ def _run(path: str, options: str, language: str = "eng") -> str:
             raise NoTextAndNoOcr(f"Tesseract has no '{language}' data: install tesseract-ocr-{language}") from error
         raise Damaged(f"Tesseract could not read this page ({str(error.message)[-200:]})") from error
     except RuntimeError as error:  # pytesseract's own way to say that the time is up
-        raise TookTooLong(f"reading this page took more than {SECONDS_A_PAGE} seconds; scan it at 300 dpi") from error
+        raise TookTooLong(
+            f"no text was found on a page within {SECONDS_A_PAGE} seconds. If it shows a sheet, scan it at 300 dpi or "
+            "photograph it flat and filling the frame."
+        ) from error
 
 
 def _rows(tsv: str) -> Iterator[tuple[int, Seen]]:

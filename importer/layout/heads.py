@@ -86,12 +86,22 @@ def is_head_line(line: Line, terms: Terms) -> bool:
     named = [roles for _, roles in _role_cells(line, terms) if roles]
     if all(terms.is_method(cell.text) or terms.is_unit(cell.text) for cell in line.cells):
         return False
+    if _says_methods(line, terms):
+        return False
     if len(line.cells) == 1 or any(terms.is_label(cell.text) and not terms.roles(cell.text) for cell in line.cells):
         return False
     telling = {role for roles in named for role in roles if role in TELLING}
     if len(named) >= 2 and telling:
         return not _is_captioned(line, terms)
     return False
+
+
+def _says_methods(line: Line, terms: Terms) -> bool:
+    """True for "Methods   EBC", which speaks of the whole sheet."""
+    if len(line.cells) != 2:
+        return False
+    first, second = (terms.roles(cell.text) for cell in line.cells)
+    return "method" in first and len(second) == 1 and second[0].startswith("family:")
 
 
 def _is_captioned(line: Line, terms: Terms) -> bool:
@@ -124,7 +134,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     gap = line.box.top - near.box.bottom if below else near.box.top - line.box.bottom
     if gap > HEAD_GAP * line.em:
         return False
-    if _is_captioned(line, terms) or (not below and _is_entry_row(line, terms)):
+    if _is_captioned(line, terms) or _says_methods(line, terms) or (not below and _is_entry_row(line, terms)):
         return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
     if values and any(not terms.is_unit(cell.text) for cell in values):

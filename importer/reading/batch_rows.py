@@ -32,7 +32,10 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
             limits[role] = {column: cell.text for column, cell in cells.items()}
     events: list[Event] = []
     captioned = any(terms.is_sure_caption(h) and terms.caption(h) == "batch" for h in map(clean_label, table.heads))
-    named = [pair for pair in batches if _is_number(_lane(table, pair[1], terms) or "", captioned)]
+    lanes = [_lane(table, cells, terms) or "" for _, cells in batches]
+    # Under a caption of batches the shortest codes tell rows apart, if no two are the same.
+    told = captioned and all(any(c.isdigit() for c in lane) for lane in lanes) and len(set(lanes)) == len(lanes)
+    named = [p for p, lane in zip(batches, lanes, strict=True) if told or _is_number(lane, captioned)]
     found = [pair for pair in batches if "result" in terms.roles(pair[1][min(pair[1])].text)]
     # A row without a batch number among rows that have one: a mean, limits, last year's figures.
     batches = named or found or batches

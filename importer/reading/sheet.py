@@ -88,8 +88,13 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
         for line in lines
         if not any(line.box.top < y < line.box.bottom for y in rows)
         and not terms.is_unit(line.text)
-        and not (len(line.cells) > 1 and any(terms.is_label(cell.text) for cell in line.cells))
+        and not (len(line.cells) > 1 and any(_is_label(cell.text, terms) for cell in line.cells))
     ]
+
+
+def _is_label(text: str, terms: Terms) -> bool:
+    """True for a label that is not the name of a method family as well ("EBC")."""
+    return terms.is_label(text) and not any(role.startswith("family:") for role in terms.roles(text))
 
 
 def _page_events(
