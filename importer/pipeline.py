@@ -23,6 +23,8 @@ from importer.reading.sheet import read_analyses
 from importer.words import Page
 
 if TYPE_CHECKING:
+    from PIL import Image
+
     from importer.meaning.relations import RatioRule
 
 
@@ -127,9 +129,8 @@ def _pages_by_eye(file: File) -> list[Page]:
 def _open(file: File) -> Iterable[Page]:
     if file.kind == "pdf":
         from importer.intake.pdf import read_pdf
-        from importer.intake.picture import read_picture
 
-        return read_pdf(file.data, file.name, read_picture)
+        return read_pdf(file.data, file.name, _read_scanned)
     if file.kind == "picture":
         from importer.intake.picture import open_pictures, read_picture
 
@@ -137,6 +138,13 @@ def _open(file: File) -> Iterable[Page]:
     from importer.intake.table_file import read_table_file
 
     return read_table_file(file)
+
+
+def _read_scanned(image: Image.Image, number: int, dpi: float | None) -> Page:
+    """A page without text. What reads pictures takes long to load, and most PDFs have none to read."""
+    from importer.intake.picture import read_picture
+
+    return read_picture(image, number, dpi)
 
 
 @dataclass(frozen=True, slots=True)
