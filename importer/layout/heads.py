@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from statistics import median
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
@@ -41,18 +42,30 @@ CLOSE_HEADS = 0.42
 WORD_SPACE = 0.34
 
 
-def with_parted_heads(line: Line, terms: Terms) -> Line:
-    """The line with cells parted that hold two heads side by side ("Result Norm")."""
+def with_parted_heads(line: Line, space: float, terms: Terms) -> Line:
+    """The line with cells parted that hold two heads side by side ("Result Norm"). ``space`` parts words, in em."""
     if len(line.cells) < 2:
         return line
-    cells = [part for cell in line.cells for part in _parted(cell, _word_space(line, cell), line.em, terms)]
+    cells = [part for cell in line.cells for part in _parted(cell, min(space, _beside(line, cell)), line.em, terms)]
     return line if len(cells) == len(line.cells) else Line(tuple(cells), line.box, line.em, line.page)
 
 
-def _word_space(line: Line, cell: Cell) -> float:
-    """The narrowest space between two words in the other cells of a line: typewriter faces have wide ones."""
-    gaps = [b.x0 - a.x1 for other in line.cells if other is not cell for a, b in pairwise(other.words)]
+def _beside(line: Line, cell: Cell) -> float:
+    """The narrowest space between words in the other cells of a line, in em; 0 where they have none to compare with."""
+    gaps = [(b.x0 - a.x1) / line.em for other in line.cells if other is not cell for a, b in pairwise(other.words)]
     return max(min(gaps, default=0.0), 0.0)
+
+
+def _word_space(lines: Sequence[Line]) -> float:
+    """The usual space between two words of a page, in em: typewriter faces have wide ones."""
+    gaps = [
+        (b.x0 - a.x1) / line.em
+        for line in lines
+        for cell in line.cells
+        if len(cell.words) > 2
+        for a, b in pairwise(cell.words)
+    ]
+    return median(gaps) if gaps else 0.0
 
 
 def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
@@ -63,7 +76,7 @@ def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
         return [cell]
     for cut in range(1, len(cell.words)):
         gap = cell.words[cut].x0 - cell.words[cut - 1].x1
-        if gap < (max(CLOSE_HEADS * em, 1.2 * space) if whole else WORD_SPACE * em):
+        if gap < (max(CLOSE_HEADS, 1.1 * space) if whole else WORD_SPACE) * em:
             continue
         left, right = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
         if terms.roles(left.text):
@@ -234,7 +247,8 @@ def _overlap(a: Box, b: Box) -> float:
 
 def find_heads(lines: Sequence[Line], terms: Terms) -> list[Head]:
     """All heads of a page, top to bottom."""
-    lines = [with_parted_heads(line, terms) for line in lines]
+    space = _word_space(lines)
+    lines = [with_parted_heads(line, space, terms) for line in lines]
     heads: list[Head] = []
     i = 0
     while i < len(lines):

@@ -39,6 +39,9 @@ def first_look(figure: PrintedFigure, row: int, convention: Convention, specific
     number = read_number(shown.value, signs)
     if specification and (number is None or number.kind == "blank"):
         number = limits_as_number(shown, signs)
+        if number is not None and number.bound is None and shown.spec and not (shown.low or shown.high):
+            # A plain number in a specification is a value to go by, no limit.
+            shown, figure = (replace(f, value=f.spec, spec="") for f in (shown, figure))
     text = shown.unit or ""
     unit = parse_unit(text) if text else None
     words = ""
