@@ -183,6 +183,8 @@ def _unit_first(unit: Piece, value: Piece, terms: Terms) -> bool:
 def _is_unknown_result(piece: Piece, following: Piece, label: str, terms: Terms) -> bool:
     """True for a value with a unit behind a caption that is not known: it must not vanish."""
     led = piece.colon or following.cell.after_leader
+    if label.count("(") != label.count(")"):
+        return False
     return led and not following.colon and has_unit(following.text, terms) and len(label.split()) <= 8
 
 

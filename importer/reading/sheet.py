@@ -249,6 +249,13 @@ def _analysis(
     headers = _headers([*own, *[e for e in shared if e.header is None or e.header.key not in said]])
     batch = any(entry.key == "batch" for entry in headers)
     specification = not results and bool(limits)
+    if (
+        not batch
+        and len(results) < len(limits)
+        and not any(e.in_table and not e.limits_only for e in [*figures, *common])
+    ):
+        # A value or two in the lines around a table of limits makes no certificate of it.
+        specification, results = True, [*limits, *results]
     if not specification and not batch and results:
         bounded = sum(bool(_LIMIT_VALUE.search(figure.value)) or not figure.value for figure in results)
         specification = bounded >= SPECIFICATION_SHARE * len(results) and len(results) > 2
