@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from importer.meaning.naming import in_a_sentence
 from importer.meaning.formulas import Inputs, as_is_from_dry, constants, nitrogen_ratio, rounding_tolerance
+from importer.meaning.naming import in_a_sentence
 from importer.meaning.possible import cereal_of
 from importer.meaning.relations import Link, relations, wort_of
 from importer.meaning.tables import table

@@ -12,9 +12,9 @@ from functools import cache
 from typing import Any
 
 from importer.errors import DataError
-from importer.meaning.naming import in_a_sentence
 from importer.meaning.convert import RATIO, Context, Start, same_wort, to_basis
 from importer.meaning.formulas import Inputs, as_is_from_dry, constants, dry_from_as_is, nitrogen_ratio
+from importer.meaning.naming import in_a_sentence
 from importer.meaning.possible import cereal_of, is_pale_barley, within_possible
 from importer.meaning.relations import Link, relations, source_text
 from importer.meaning.rounding import round_exact, round_spread, round_to_spread

@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
-from importer.meaning.naming import in_a_sentence
 from importer.meaning.label_choice import Candidate, fitting, is_ordinary, possible, rules, twin, unit_fits, weigh
 from importer.meaning.label_words import Part, Wording
+from importer.meaning.naming import in_a_sentence, unit_not_in_use
 from importer.models import Family
 from importer.vocabulary.lexicon import Ideas, concepts
-from importer.vocabulary.parameters import parameters
 from importer.vocabulary.units import Unit
 
 MINIMUM = "MIN"
@@ -161,7 +160,7 @@ def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
     if part.cost and not (agrees and part.cost <= 1 and part.explained >= FUZZY_LETTERS):
         doubts.append("a word of the label is misspelt or misread")
     if unit_fits(name, evidence.unit) is False and evidence.unit is not None:
-        doubts.append(f"{in_a_sentence(name)} is not printed in {evidence.unit.code}")
+        doubts.append(unit_not_in_use(name, evidence.unit.code))
     elif unit_fits(name, evidence.unit, best.rule) is False and evidence.unit is not None:
         doubts.append(f"the label would not be printed in {evidence.unit.code}")
     return doubts
@@ -179,9 +178,7 @@ def _finish(best: Candidate, others: list[Candidate], doubts: list[str], part: P
     as_is = best.rule.as_is
     if real is not None:
         other, switch = real
-        doubts.append(
-            f"the value is one of {in_a_sentence(other)}, not of {in_a_sentence(name)}"
-        )
+        doubts.append(f"the value is one of {in_a_sentence(other)}, not of {in_a_sentence(name)}")
         rivals = [(p, s) for p, s in rivals if p != other]
         rivals.insert(0, (name if switch else other, 60.0))
         if switch:

@@ -23,7 +23,15 @@ from importer.meaning.possible import (
     within_possible,
     within_typical,
 )
-from importer.meaning.relations import check_topics, family_of_unit, relations, source_text, sources, unit_meaning, wort_of
+from importer.meaning.relations import (
+    check_topics,
+    family_of_unit,
+    relations,
+    source_text,
+    sources,
+    unit_meaning,
+    wort_of,
+)
 from importer.models import FAMILIES
 from importer.vocabulary.parameters import parameters
 
