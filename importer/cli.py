@@ -31,6 +31,7 @@ from importer.cli_options import (
     TimeLimit,
     WideFile,
     Workers,
+    basis_named,
     family_of,
 )
 from importer.limits import MAX_SECONDS
@@ -183,7 +184,10 @@ def bulk(
     run(lambda: command.bulk(request))
 
 
-@app.command(epilog="Example: onebasis export --supplier quillbrook --wide malts.csv")
+@app.command(
+    epilog="Example: onebasis export --supplier quillbrook --wide malts.csv; for a recipe tool: "
+    "onebasis export --recipe malts.csv; only what is new: onebasis export --json new.json --since-last-export"
+)
 def export(
     json_file: JsonFile = None,
     csv_file: CsvFile = None,
@@ -241,7 +245,10 @@ def export(
     run(request)
 
 
-@app.command(epilog="Example: onebasis review --store ~/onebasis")
+@app.command(
+    epilog="Example: onebasis review --store ~/onebasis; without a browser: onebasis review --write waits.csv, "
+    "fill in the column say, then onebasis review --take waits.csv"
+)
 def review(
     store: StoreFolder = None,
     host: Annotated[
@@ -277,7 +284,8 @@ def label(
     texts: Annotated[list[str], typer.Argument(metavar="TEXT", help="Labels as they are printed on a sheet.")],
     unit: Annotated[str | None, typer.Option("--unit", help="The unit that is printed beside the label.")] = None,
     family: Annotated[
-        Basis | None, typer.Option("--family", case_sensitive=False, help="The method family of the sheet.")
+        Basis | None,
+        typer.Option("--family", parser=basis_named, metavar="[ebc|iob|asbc]", help="The method family of the sheet."),
     ] = None,
     as_json: PrintJson = False,
 ) -> None:
@@ -296,7 +304,7 @@ def label(
     context_settings={"ignore_unknown_options": True},
 )
 def convert(
-    value: Annotated[float, typer.Argument(metavar="VALUE", help="A number, with a decimal point.")],
+    value: Annotated[str, typer.Argument(metavar="VALUE", help="A number, with a decimal point or comma.")],
     unit: Annotated[str, typer.Argument(metavar="UNIT", help="Its unit, such as L°/kg or SRM.")],
     to: Annotated[str, typer.Option("--to", metavar="UNIT", help="The unit to convert to.")],
     moisture: Annotated[
@@ -323,8 +331,12 @@ def convert(
     from importer.commands import convert as command
     from importer.commands.run import run
 
-    request = command.Request(value, unit, to, moisture, extract, density, plato, ratio_rule.value)
-    run(lambda: command.convert(request, as_json=as_json))
+    def request() -> int:
+        number = command.number(value)
+        asked = command.Request(number, unit, to, moisture, extract, density, plato, ratio_rule.value)
+        return command.convert(asked, as_json=as_json)
+
+    run(request)
 
 
 add_commands(app)

@@ -27,8 +27,23 @@ class RatioRule(StrEnum):
     PLUS_FIVE = "plus-five"
 
 
+def basis_named(text: str) -> Basis:
+    """The basis of this name. Raises BadParameter with the names that there are."""
+    try:
+        return Basis(text.strip().lower())
+    except ValueError:
+        names = ", ".join(Basis)
+        raise typer.BadParameter(f"{text!r} is none of {names}. MEBAK counts as ebc.") from None
+
+
 BasisOption = Annotated[
-    Basis, typer.Option("--basis", case_sensitive=False, help="The method family that results are converted to.")
+    Basis,
+    typer.Option(
+        "--basis",
+        parser=basis_named,
+        metavar="[ebc|iob|asbc]",
+        help="The method family that results are converted to; MEBAK counts as ebc.",
+    ),
 ]
 NoEstimates = Annotated[
     bool, typer.Option("--no-estimates", help="Leave out every result that rests on a correlation between methods.")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -27,6 +28,24 @@ class Request:
     density: float | None = None
     plato: float | None = None
     ratio_rule: RatioRule = "published"
+
+
+_NUMBER = re.compile(r"[+\-−]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][+\-]?\d+)?")
+# Three figures after a single sign: a thousand to one reader, a number near one to another.
+_THOUSANDS = re.compile(r"[+\-−]?[1-9]\d{0,2},\d{3}")
+
+
+def number(text: str) -> float:
+    """The number that a person typed, with a decimal point or comma. Raises UsageError where it is none or two."""
+    plain = text.strip()
+    if not _NUMBER.fullmatch(plain):
+        raise UsageError(
+            f"VALUE: {text!r} is not a number. Write it like 3.5 or 3,5, without signs between the thousands."
+        )
+    if _THOUSANDS.fullmatch(plain):
+        whole = plain.replace(",", "")
+        raise UsageError(f"{text!r} can be read in two ways. Write {whole} or {plain.replace(',', '.')}.")
+    return float(plain.replace(",", ".").replace("−", "-"))
 
 
 def convert(request: Request, *, as_json: bool) -> int:

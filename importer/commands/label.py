@@ -20,6 +20,8 @@ def label(texts: Sequence[str], unit: str | None, family: Family | None, *, as_j
     from importer.meaning.labels import LabelQuery, recognise
     from importer.vocabulary.units import parse_unit
 
+    if not all(text.strip() for text in texts):
+        raise UsageError("A label is empty. Give it as it is printed on the sheet.")
     parsed = None
     if unit is not None:
         parsed = parse_unit(unit)

@@ -17,7 +17,6 @@ if TYPE_CHECKING:
     from importer.models import Document, Family, Sheet
 
 STANDARD_OUTPUT = "-"
-_WITH_SCHEMA = ("--csv", "--wide")
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +90,28 @@ def _read_all(reader: GuardedReader, request: Request, files: list[Found]) -> It
         if found.error is not None:
             yield _closed_folder(found)
         else:
-            yield reader.read(found.path, request.basis, estimates=request.estimates, ratio_rule=request.ratio_rule)
+            sheet = reader.read(found.path, request.basis, estimates=request.estimates, ratio_rule=request.ratio_rule)
+            yield _pointed_to_the_store(sheet, found.path)
+
+
+def _pointed_to_the_store(sheet: Sheet, path: Path) -> Sheet:
+    """An email or a ZIP archive is no dead end: other commands take it as it is."""
+    from importer.models import Sheet
+
+    if [problem.code for problem in sheet.problems] != ["unsupported-type"]:
+        return sheet
+    from importer.intake.parcel import kind_of_parcel
+
+    try:
+        kind = kind_of_parcel(path.read_bytes())
+    except OSError:
+        return sheet
+    if kind == "sheet":
+        return sheet
+    (problem,) = sheet.problems
+    what = "an email" if kind == "email" else "a ZIP archive"
+    message = f"{problem.file} is {what}. `onebasis inbox` or `onebasis bulk` takes it as it is."
+    return Sheet(problems=(problem.model_copy(update={"message": message}),))
 
 
 def _closed_folder(found: Found) -> Sheet:
@@ -106,6 +126,7 @@ def _closed_folder(found: Found) -> Sheet:
 def check_outputs(request: Request) -> None:
     """Refuses what cannot work before any time is spent on reading."""
     from importer.output.csv_out import schema_path
+    from importer.output.renderers import RENDERERS
 
     outputs = request.outputs
     if list(outputs.values()).count(STANDARD_OUTPUT) > 1:
@@ -121,7 +142,7 @@ def check_outputs(request: Request) -> None:
             raise UsageError(f"{option}: {target} is a folder. Give the name of a file.")
         if not path.absolute().parent.is_dir():
             raise UsageError(f"{option}: there is no folder {path.parent}. Make it first.")
-        for written in (path, schema_path(path)) if option in _WITH_SCHEMA else (path,):
+        for written in (path, schema_path(path)) if RENDERERS[option].with_schema else (path,):
             other = taken.setdefault(written.absolute(), option)
             if other != option:
                 raise UsageError(f"{option} and {other} would both write {written}. Give them different names.")
@@ -140,17 +161,18 @@ def _keep_sheets_safe(request: Request, files: list[Found]) -> None:
 def write_outputs(request: Request, doc: Document, *, table: bool = True) -> None:
     """Every output that was asked for; with ``table`` also that, where nothing else goes to standard output."""
     from importer.output.atomic import write_bytes, write_text
+    from importer.output.renderers import RENDERERS
 
     for option, target in request.outputs.items():
-        data, schema = _render(option, request, doc)
+        made = RENDERERS[option].render(doc, request.include_review)
         if target == STANDARD_OUTPUT:
-            to_standard_output(data)
+            to_standard_output(made.data)
             continue
-        if schema is not None:
+        if made.schema is not None:
             from importer.output.csv_out import schema_path
 
-            write_text(schema_path(Path(target)), schema)
-        write_bytes(Path(target), data)
+            write_text(schema_path(Path(target)), made.schema)
+        write_bytes(Path(target), made.data)
     if table and STANDARD_OUTPUT not in request.outputs.values():
         from importer.output.table_out import to_table
 
@@ -164,29 +186,10 @@ def to_standard_output(data: bytes) -> None:
     sys.stdout.buffer.flush()
 
 
-def _render(option: str, request: Request, doc: Document) -> tuple[bytes, str | None]:
-    """The content of one output and the text of the schema beside it."""
-    if option == "--parquet":
-        from importer.output.parquet_out import to_parquet
-
-        return to_parquet(doc), None
-    if option == "--json":
-        from importer.output.json_out import to_json
-
-        return to_json(doc).encode("utf-8"), None
-    if option == "--csv":
-        from importer.output.csv_out import to_csv
-
-        text, schema = to_csv(doc)
-    else:
-        from importer.output.wide_out import to_wide
-
-        text, schema = to_wide(doc, include_review=request.include_review)
-    return text.encode("utf-8"), schema
-
-
 def _tell_outcome(request: Request, doc: Document, count: int) -> None:
     """One line on standard error where the data went elsewhere, and each problem."""
+    from importer.output.renderers import RENDERERS
+
     if STANDARD_OUTPUT in request.outputs.values():
         for problem in doc.problems:
             named = "" if problem.file in problem.message else f"{problem.file}: "
@@ -198,8 +201,7 @@ def _tell_outcome(request: Request, doc: Document, count: int) -> None:
             tell(f"{source.file} has the same content as {first}: their analyses have the same ids.")
     for option, target in request.outputs.items():
         if target != STANDARD_OUTPUT:
-            kind = {"--json": "JSON", "--parquet": "Parquet"}.get(option, "CSV")
-            tell(f"Wrote {kind} of {_plural(len(doc.analyses), 'analysis', 'analyses')} to {target}.")
+            tell(f"Wrote {RENDERERS[option].kind} of {_plural(len(doc.analyses), 'analysis', 'analyses')} to {target}.")
 
 
 def _plural(count: int, one: str, many: str) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from importer.meaning.formulas import Inputs, as_is_from_dry, constants, nitrogen_ratio, rounding_tolerance
+from importer.meaning.naming import in_a_sentence
 from importer.meaning.possible import cereal_of
 from importer.meaning.relations import Link, relations, wort_of
 from importer.meaning.tables import table
@@ -95,8 +96,7 @@ Verdict = tuple[bool, str] | None
 
 
 def _title(term: Term) -> str:
-    title = parameters()[term.source.parameter].title
-    return title if title[:1] == title[:2].strip() or not title[1:2].islower() else title[:1].lower() + title[1:]
+    return in_a_sentence(term.source.parameter)
 
 
 def _sentence(text: str) -> str:

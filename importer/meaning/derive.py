@@ -14,6 +14,7 @@ from typing import Any
 from importer.errors import DataError
 from importer.meaning.convert import RATIO, Context, Start, same_wort, to_basis
 from importer.meaning.formulas import Inputs, as_is_from_dry, constants, dry_from_as_is, nitrogen_ratio
+from importer.meaning.naming import in_a_sentence
 from importer.meaning.possible import cereal_of, is_pale_barley, within_possible
 from importer.meaning.relations import Link, relations, source_text
 from importer.meaning.rounding import round_exact, round_spread, round_to_spread
@@ -168,7 +169,7 @@ def _state(inputs: Sequence[Figure]) -> tuple[State, tuple[Flag, ...], tuple[str
     if not doubtful:
         return "accepted", (), ()
     flags = tuple(dict.fromkeys(flag for figure in doubtful for flag in figure.flags))
-    names = ", ".join(parameters()[figure.parameter].title.lower() for figure in doubtful)
+    names = ", ".join(in_a_sentence(figure.parameter) for figure in doubtful)
     return "review", flags, (f"Computed from figures that are in review: {names}.",)
 
 

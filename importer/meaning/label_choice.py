@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import difflib
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Any
@@ -72,12 +73,20 @@ _FIELDS = {"parameter", "as_is", "needs", "also", "unless", "families", "units",
 def rules() -> Rules:
     """The rules of mappings/label_rules.toml. Raises DataError where one names an idea or a parameter that is none."""
     raw = table("label_rules")
-    every = tuple(_rule(number, entry) for number, entry in enumerate(raw["rule"], 1))
+    every = tuple(read_rule(number, entry) for number, entry in enumerate(raw["rule"], 1))
     twins = {entry["parameter"]: Twins(tuple(entry["twins"]), bool(entry.get("switch"))) for entry in raw["twins"]}
     return Rules(every, twins, dict(raw["families"]), dict(raw["mashes"]), dict(raw["doubts"]))
 
 
-def _rule(number: int, raw: dict[str, Any]) -> Rule:
+def _near(idea: str) -> str:
+    """The ideas that are spelt most like it, as a question; nothing where none is."""
+    known = concepts()
+    close = difflib.get_close_matches(idea, [*known.plain, *known.neutral, *known.foreign], 3)
+    return f". Did you mean {' or '.join(close)}?" if close else ""
+
+
+def read_rule(number: int, raw: dict[str, Any]) -> Rule:
+    """A [[rule]] of the file, its number in it. Raises DataError where a name in it leads nowhere."""
     where = f"mappings/label_rules.toml: rule {number} ({raw.get('parameter', raw.get('why', ''))})"
     unknown = raw.keys() - _FIELDS
     if unknown:
@@ -88,7 +97,7 @@ def _rule(number: int, raw: dict[str, Any]) -> Rule:
     known = concepts()
     for idea in named | unless:
         if idea not in known.plain and idea not in known.neutral and idea not in known.foreign:
-            raise DataError(f"{where}: {idea} is not an idea of mappings/concepts.toml")
+            raise DataError(f"{where}: {idea} is not an idea of mappings/concepts.toml{_near(idea)}")
     for name in (raw.get("parameter"), raw.get("as_is")):
         if name is not None and name not in parameters():
             raise DataError(f"{where}: {name} is not a parameter")

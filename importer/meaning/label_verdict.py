@@ -7,9 +7,9 @@ from dataclasses import dataclass, field, replace
 
 from importer.meaning.label_choice import Candidate, fitting, is_ordinary, possible, rules, twin, unit_fits, weigh
 from importer.meaning.label_words import Part, Wording
+from importer.meaning.naming import in_a_sentence, unit_not_in_use
 from importer.models import Family
 from importer.vocabulary.lexicon import Ideas, concepts
-from importer.vocabulary.parameters import parameters
 from importer.vocabulary.units import Unit
 
 MINIMUM = "MIN"
@@ -142,7 +142,7 @@ def _rivalry(named: list[Candidate], every: list[Candidate]) -> str:
 
 
 def _title(candidate: Candidate) -> str:
-    return parameters()[candidate.parameter or ""].title.lower()
+    return in_a_sentence(candidate.parameter or "")
 
 
 def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
@@ -156,11 +156,11 @@ def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
     if "DOUBT" in best.ideas and not best.backed and not best.rule.named & part.measured:
         doubts.append("the wording also means something else")
     if not is_ordinary(best.rule, evidence.value):
-        doubts.append(f"{evidence.value:g} would be unusual for {parameters()[name].title.lower()}")
+        doubts.append(f"{evidence.value:g} would be unusual for {in_a_sentence(name)}")
     if part.cost and not (agrees and part.cost <= 1 and part.explained >= FUZZY_LETTERS):
         doubts.append("a word of the label is misspelt or misread")
     if unit_fits(name, evidence.unit) is False and evidence.unit is not None:
-        doubts.append(f"{parameters()[name].title.lower()} is not printed in {evidence.unit.code}")
+        doubts.append(unit_not_in_use(name, evidence.unit.code))
     elif unit_fits(name, evidence.unit, best.rule) is False and evidence.unit is not None:
         doubts.append(f"the label would not be printed in {evidence.unit.code}")
     return doubts
@@ -178,9 +178,7 @@ def _finish(best: Candidate, others: list[Candidate], doubts: list[str], part: P
     as_is = best.rule.as_is
     if real is not None:
         other, switch = real
-        doubts.append(
-            f"the value is one of {parameters()[other].title.lower()}, not of {parameters()[name].title.lower()}"
-        )
+        doubts.append(f"the value is one of {in_a_sentence(other)}, not of {in_a_sentence(name)}")
         rivals = [(p, s) for p, s in rivals if p != other]
         rivals.insert(0, (name if switch else other, 60.0))
         if switch:
@@ -326,6 +324,6 @@ def _checked(verdict: Verdict, heading: Sequence[Ideas], evidence: _Evidence) ->
             other = rule.parameter
             if possible(other, evidence.unit, evidence.value) is False:
                 continue
-            why = f"under this heading it may be {parameters()[other].title.lower()}"
+            why = f"under this heading it may be {in_a_sentence(other)}"
             return replace(verdict, sure=False, settled=True, score=DOUBTFUL, rivals=((other, 60.0),), why=why)
     return verdict

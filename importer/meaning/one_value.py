@@ -104,7 +104,7 @@ def _unit(text: str) -> _Unit:
         return _Unit((found.code,), found.basis, plain)
     near = difflib.get_close_matches(plain.casefold(), [c.casefold() for c in _known_codes()], 3)
     codes = sorted(c for c in _known_codes() if c.casefold() in near)
-    hint = f" Did you mean {' or '.join(codes)}?" if codes else ""
+    hint = f" Did you mean {' or '.join(codes)}?" if codes else f" It converts {', '.join(sorted(_known_codes()))}."
     raise ConversionError(f"{text!r} is not a unit that onebasis knows.{hint}")
 
 

@@ -219,10 +219,24 @@ def _relation(raw: dict[str, Any]) -> Relation:
     return relation
 
 
+def check_topics(relation: Relation, known: Iterable[str]) -> None:
+    """Raises DataError for a topic that is not listed: misspelt, it would cut the relation off from all others."""
+    known = sorted(known)
+    for topic in relation.topics:
+        if topic not in known:
+            raise DataError(
+                f"{FILE}: relation {relation.id!r}: there is no topic {topic!r}. "
+                f"Use one of [topics] or add it there: {'; '.join(known)}"
+            )
+
+
 @cache
 def relations() -> dict[str, Relation]:
     """All relations by id."""
-    found = [_relation(raw) for raw in table("conversions")["relation"]]
+    raw = table("conversions")
+    found = [_relation(entry) for entry in raw["relation"]]
+    for relation in found:
+        check_topics(relation, raw["topics"])
     return {relation.id: relation for relation in found}
 
 

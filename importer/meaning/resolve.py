@@ -21,6 +21,7 @@ from importer.meaning.look import (
     own_family,
     unit_of_column,
 )
+from importer.meaning.naming import unit_not_in_use
 from importer.meaning.printed_limits import limit_values, with_limit_sides
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
@@ -209,7 +210,7 @@ def _unit(
             return printed.code, doubts
         if entry.sole_unit and look.number is not None and look.number.kind not in NUMBER_KINDS:
             return entry.units[family], []
-        return printed.code, [Doubt("unit-assumed", f"{printed.code} is not a unit in use for {entry.title}.")]
+        return printed.code, [Doubt("unit-assumed", _sentence(unit_not_in_use(entry.name, printed.code)))]
     if look.unit_misread and own is None:
         return entry.units[family], [Doubt("unit-assumed", f"The unit “{look.printed.unit}” is not known.")]
     by_family = len(set(entry.units.values())) > 1

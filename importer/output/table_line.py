@@ -53,7 +53,7 @@ def to_line(figure: Figure, analysis: Analysis, basis: Family) -> Line:
         printed,
         f"{value} ({mark})" if mark else value,
         _limits(figure.limits),
-        "ok" if figure.state == "accepted" else "review",
+        figure.state,
         tuple(doubts),
         tuple(remarks),
         apart,

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from importer.models import Analysis, Document, Problem
 from importer.output.table_line import MOST_FOR_TEXT, Line, to_line
 from importer.output.terminal import Style, clean, columns, fit, pad, wrap
-from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS
+from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS, row_words
 from importer.vocabulary.parameters import parameters
 
 _INDENT = "  "
@@ -45,7 +45,7 @@ def _analysis(analysis: Analysis, doc: Document, style: Style) -> list[str]:
     widths = _widths(everything, doc, style.width)
     lines = _head(analysis, style)
     if everything:
-        heads = Line("parameter", "as printed", f"on {doc.basis}", "limits" if widths[3] else "", "")
+        heads = Line("parameter", "as printed", f"on {doc.basis}", "limits" if widths[3] else "", "state")
         lines.append(style(_cells(heads, widths), "dim"))
     for line in printed:
         lines += _figure(line, widths, style)
@@ -93,7 +93,7 @@ def _widths(lines: list[Line], doc: Document, width: int) -> tuple[int, int, int
     has_limits = any(line.limits for line in lines)
     limits = widest((line.limits for line in lines), "limits", _MOST_FOR_LIMITS) if has_limits else 0
     name = widest((line.name for line in lines), "parameter", _MOST_FOR_NAME)
-    left = width - (len(_INDENT) + printed + value + limits + len("review") + (8 if has_limits else 6))
+    left = width - (len(_INDENT) + printed + value + limits + len("accepted") + (8 if has_limits else 6))
     if left < _LEAST_FOR_NAME:
         printed = max(len("as printed"), printed - (_LEAST_FOR_NAME - left))
     return max(_LEAST_FOR_NAME, min(name, left)), printed, value, limits
@@ -128,8 +128,7 @@ def _unrecognised(analysis: Analysis, style: Style) -> list[str]:
         return []
     lines = ["", _INDENT + style("Rows that no parameter was found for", "yellow")]
     for row in analysis.unrecognised:
-        result = " ".join(part for part in (clean(row.value), clean(row.unit or "")) if part)
-        lines += wrap(f"{clean(row.label)}: {result} (page {row.page})", style.width - 2, _INDENT * 2)
+        lines += wrap(f"{clean(row_words(row))} (page {row.page})", style.width - 2, _INDENT * 2)
     return lines
 
 

@@ -9,9 +9,13 @@ from importer.models import Analysis, Document, Family, Figure, Mash
 from importer.output.cells import Cell, Column, joined, safe_text, table_schema, to_text
 from importer.output.csv_out import ANALYSIS_COLUMNS, analysis_cells
 from importer.output.units import unit_suffix
+from importer.output.words import row_words
 from importer.vocabulary.parameters import Parameter, parameters
 
 REVIEW = Column("review", "string", "Parameters in doubt, separated by spaces; their cells are empty")
+UNRECOGNISED = Column(
+    "unrecognised", "string", "Rows with a result that no parameter was found for, as printed: label: value unit; ..."
+)
 
 _OWN_MASH: dict[Family, Mash] = {"EBC": "congress", "ASBC": "congress", "IoB": "isothermal-65"}
 
@@ -37,10 +41,16 @@ def to_wide(doc: Document, *, include_review: bool = False) -> tuple[str, str]:
     columns = [
         *ANALYSIS_COLUMNS,
         REVIEW,
+        UNRECOGNISED,
         *(_column(place, known, [cells.get(place) for cells, _ in rows]) for place in places),
     ]
     lines = [
-        [*analysis_cells(analysis, doc.basis), joined(review), *(cells.get(place) for place in places)]
+        [
+            *analysis_cells(analysis, doc.basis),
+            joined(review),
+            safe_text("; ".join(row_words(row) for row in analysis.unrecognised)),
+            *(cells.get(place) for place in places),
+        ]
         for analysis, (cells, review) in zip(doc.analyses, rows, strict=True)
     ]
     schema = table_schema(columns, f"Malt analyses on the {doc.basis} basis, one row an analysis", "analysis_id")

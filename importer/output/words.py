@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from importer.models import Family, FamilyFrom, Figure, Flag, Mash, StepKind
+from importer.models import Family, FamilyFrom, Figure, Flag, Mash, StepKind, Unrecognised
 
 FLAG_WORDS: dict[Flag, str] = {
     "nitrogen-ratio-offset-applied": "The difference between the mashes was applied to the nitrogen ratio.",
@@ -46,6 +46,12 @@ STEP_WORDS: dict[StepKind, str] = {
     "scale": "formula that defines the scale",
     "correlation": "empirical relation between methods: an estimate",
 }
+
+
+def row_words(row: Unrecognised) -> str:
+    """A row that no parameter was found for, as printed; a unit that stands in the value is not said twice."""
+    unit = row.unit if row.unit and not row.value.rstrip().endswith(row.unit) else ""
+    return " ".join(f"{row.label}: {row.value} {unit}".split())
 
 
 def offset_words(figure: Figure) -> str | None:

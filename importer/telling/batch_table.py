@@ -12,7 +12,7 @@ from importer.telling.words import LEGEND, number, shown_text, sign, who
 _INDENT = "  "
 _MOST_FOR_NAME = 30
 _LEAST_FOR_NAME = 24
-_STANDING = {"within": "ok", "outside": "outside", "not-said": "?"}
+_STANDING = {"within": "within", "outside": "outside", "not-said": "?"}
 
 
 def comparison_table(comparison: Comparison, style: Style | None = None) -> str:

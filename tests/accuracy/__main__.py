@@ -38,8 +38,12 @@ def run(
 
 def _arguments(argv: list[str] | None) -> argparse.Namespace:
     parser = argparse.ArgumentParser("python -m tests.accuracy", description="Measures how well made sheets are read.")
-    parser.add_argument("--kept", action="store_true", help="use the layouts and wordings that are kept aside")
-    parser.add_argument("--exam", action="store_true", help="use unseen layouts and wordings")
+    parser.add_argument(
+        "--kept", action="store_true", help="use layouts once kept aside; the words of their heads have been seen"
+    )
+    parser.add_argument(
+        "--exam", action="store_true", help="use a harder set; all of its layouts have been opened by now"
+    )
     parser.add_argument("--unseen", action="store_true", help="use sheets that nobody who works on the reading opens")
     parser.add_argument("--reveal", action="store_true", help="with a set that is kept aside: show what was wrong, too")
     parser.add_argument("--count", type=int, default=200, help="how many sheets (200)")

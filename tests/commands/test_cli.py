@@ -19,9 +19,11 @@ from typer.testing import CliRunner, Result
 from importer import __version__
 from importer.cli import app
 from importer.commands import read as command
+from importer.commands.convert import number
 from importer.guard import InstallationError
 from importer.models import Document, Sheet
 from importer.output import atomic
+from importer.output.renderers import RENDERERS
 from tests.outputs import factory
 
 ROOT = Path(__file__).parents[2]
@@ -177,7 +179,9 @@ def test_exit_status(
     [
         (["read"], "Missing argument"),
         (["read", "missing.pdf"], "does not exist"),
-        (["read", "{clean}", "--basis", "mebak"], "--basis"),
+        (["read", "{clean}", "--basis", "mebak"], "MEBAK counts as ebc"),
+        (["label", "Colour", "--family", "mebak"], "MEBAK counts as ebc"),
+        (["label", " "], "label is empty"),
         (["read", "{clean}", "--json", "-", "--csv", "-"], "Only one of"),
         (["read", "{clean}", "--csv", "{out}/a.csv", "--wide", "{out}/a.csv"], "would both write"),
         (["read", "{clean}", "--csv", "{out}/a.csv", "--wide", "{out}/a.txt"], "would both write"),
@@ -190,7 +194,12 @@ def test_exit_status(
         (["unknown"], "No such command"),
         (["convert", "many", "SRM", "--to", "EBC"], "VALUE"),
         (["convert", "3", "SRM"], "--to"),
+        (["convert", "nan", "SRM", "--to", "EBC"], "VALUE"),
+        (["convert", "1,500", "mg/kg", "--to", "%"], "two ways"),
+        (["convert", "1.500,5", "mg/kg", "--to", "%"], "VALUE"),
         (["convert", "3", "florins", "--to", "EBC"], "florins"),
+        (["convert", "3", "foo", "--to", "EBC"], "SRM"),
+        (["convert", "3", "Lintnr", "--to", "WK"], "Did you mean °Lintner"),
         (["convert", "3", "WK", "--to", "EBC"], "relation"),
     ],
 )
@@ -286,6 +295,18 @@ def test_convert(onebasis: Callable[..., Result]) -> None:
     assert data["conversions"][0]["kind"] == "scale"
 
 
+@pytest.mark.parametrize(
+    ("typed", "value"), [("3,5", 3.5), ("0,125", 0.125), (",5", 0.5), ("-3,5", -3.5), ("1e3", 1000)]
+)
+def test_a_decimal_comma_is_a_decimal_point(typed: str, value: float) -> None:
+    assert number(typed) == value
+
+
+@pytest.mark.parametrize("basis", ["ebc", "EBC", "Iob"])
+def test_the_case_of_a_basis_does_not_matter(onebasis: Callable[..., Result], sheets: Path, basis: str) -> None:
+    assert onebasis("read", str(sheets / "clean.pdf"), "--basis", basis, "--json", "-").exit_code == 0
+
+
 @pytest.mark.parametrize("value", ["-1", "-0.5"])
 def test_negative_values_are_no_options(onebasis: Callable[..., Result], value: str) -> None:
     result = onebasis("convert", value, "SRM", "--to", "SRM", "--json")
@@ -322,3 +343,16 @@ def test_help_comes_without_heavy_modules() -> None:
     done = subprocess.run([sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=True)
     heavy = {"pydantic", "pypdfium2", "PIL", "rapidfuzz", "openpyxl", "numpy", "pytesseract", "rich", "cv2"}
     assert heavy.isdisjoint(done.stdout.split())
+
+
+def test_a_format_that_is_forgotten_in_the_table_of_renderers_fails_at_once() -> None:
+    """Every output of a request has its renderer, and there is none that no request can ask for."""
+    request = command.Request((), json="a", csv="b", wide="c", parquet="d")
+    assert set(request.outputs) == set(RENDERERS)
+
+
+@pytest.mark.parametrize("option", RENDERERS)
+def test_each_renderer_makes_a_schema_where_it_says_so(option: str) -> None:
+    made = RENDERERS[option].render(factory.document(), False)
+    assert made.data
+    assert (made.schema is not None) == RENDERERS[option].with_schema

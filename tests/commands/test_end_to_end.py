@@ -9,6 +9,7 @@ import os
 import re
 import subprocess
 import sys
+import zipfile
 from pathlib import Path
 
 import openpyxl
@@ -155,6 +156,21 @@ def test_the_picture_in_the_readme_is_what_the_program_prints() -> None:
     readme = (ROOT / "README.md").read_text(encoding="utf-8")
     (picture,) = re.findall(r"<!-- picture -->\n```text\n\$ onebasis read (\S+)\n(.+?)\n```", readme, re.DOTALL)
     assert onebasis("read", picture[0]).stdout.strip() == picture[1]
+
+
+def test_emails_and_archives_are_pointed_to_the_commands_that_take_them(tmp_path: Path) -> None:
+    (tmp_path / "Bulletin.eml").write_text("From: a@example.org\nTo: b@example.org\nSubject: Malt\n\nhello\n")
+    with zipfile.ZipFile(tmp_path / "sheets.zip", "w") as archive:
+        archive.writestr("a.csv", "Moisture;4.2;%")
+    with zipfile.ZipFile(tmp_path / "letter.docx", "w") as archive:
+        archive.writestr("[Content_Types].xml", "<Types/>")
+        archive.writestr("word/document.xml", "<w/>")
+    text = onebasis("read", tmp_path, status=1).stdout
+    text = " ".join(text.split())
+    assert "Bulletin.eml is an email. `onebasis inbox` or `onebasis bulk` takes it as it is." in text
+    assert "sheets.zip is a ZIP archive. `onebasis inbox` or `onebasis bulk` takes it as it is." in text
+    assert re.search(r"letter\.docx .{0,60}save it as PDF", text)
+    assert "letter.docx is a ZIP" not in text
 
 
 def test_labels() -> None:

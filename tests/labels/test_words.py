@@ -11,7 +11,7 @@ import pytest
 
 from importer.data import mappings_folder
 from importer.errors import DataError
-from importer.meaning.label_choice import Rule, fitting, rules
+from importer.meaning.label_choice import Rule, fitting, read_rule, rules
 from importer.meaning.label_words import understand
 from importer.meaning.labels import describe, recognise
 from importer.vocabulary import lexicon as module
@@ -284,3 +284,8 @@ def test_keys_have_no_case_accents_or_hyphens() -> None:
     assert key("Alpha-Amylase") == key("alpha amylase") == "alpha amylase"
     assert key("Eiweiß") == "eiweiss"
     assert key("1000-Korn") == "1000 korn"
+
+
+def test_a_misspelt_idea_of_a_rule_is_answered_with_those_like_it() -> None:
+    with pytest.raises(DataError, match=r"MOISTUR is not an idea .* Did you mean MOISTURE"):
+        read_rule(1, {"parameter": "moisture", "needs": ["MOISTUR"]})

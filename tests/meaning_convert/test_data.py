@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from dataclasses import replace
 
 import pytest
 
@@ -12,6 +13,7 @@ from importer.meaning import tables
 from importer.meaning.checks import check_rules
 from importer.meaning.derive import rules
 from importer.meaning.formulas import constants
+from importer.meaning.naming import in_a_sentence
 from importer.meaning.possible import (
     cereal_of,
     class_of,
@@ -21,7 +23,15 @@ from importer.meaning.possible import (
     within_possible,
     within_typical,
 )
-from importer.meaning.relations import family_of_unit, relations, source_text, sources, unit_meaning, wort_of
+from importer.meaning.relations import (
+    check_topics,
+    family_of_unit,
+    relations,
+    source_text,
+    sources,
+    unit_meaning,
+    wort_of,
+)
 from importer.models import FAMILIES
 from importer.vocabulary.parameters import parameters
 
@@ -228,3 +238,32 @@ def test_rules_and_checks_load() -> None:
 def test_a_missing_file_is_named() -> None:
     with pytest.raises(DataError, match="no_such_table"):
         tables.table("no_such_table")
+
+
+def test_an_unknown_topic_is_refused_with_those_that_there_are() -> None:
+    known = tables.table("conversions")["topics"]
+    misspelt = replace(relations()["srm-ebc"], topics=("color",))
+    with pytest.raises(DataError, match=r"srm-ebc.*no topic 'color'.*colour; diastatic power"):
+        check_topics(misspelt, known)
+
+
+def test_every_topic_and_dimension_that_is_listed_is_in_use() -> None:
+    """And every one in use is listed: a misspelt one would never be noticed otherwise."""
+    units = tables.table("units")
+    assert {unit["dimension"] for unit in units["units"].values()} == set(units["dimensions"])
+    used = {topic for relation in relations().values() for topic in relation.topics}
+    assert used == set(tables.table("conversions")["topics"])
+
+
+@pytest.mark.parametrize(
+    ("parameter", "words"),
+    [
+        ("deoxynivalenol", "deoxynivalenol (DON)"),
+        ("ndma", "NDMA"),
+        ("wort_ph", "wort pH"),
+        ("beta_glucan", "β-glucan in wort"),
+        ("ochratoxin_a", "ochratoxin A"),
+    ],
+)
+def test_short_names_keep_their_capitals_in_a_sentence(parameter: str, words: str) -> None:
+    assert in_a_sentence(parameter) == words

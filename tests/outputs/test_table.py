@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from importer.models import Document
+from importer.models import Document, Unrecognised
 from importer.output.table_out import to_table
 from importer.output.terminal import Style, clean, columns, fit
 from tests.outputs import factory
@@ -27,8 +27,8 @@ def test_head_figures_doubts_rows_checks_and_problems_are_told() -> None:
     assert "Nordtal Malting" in text
     assert "IoB methods (stated on the sheet), mash at a constant 65 °C" in text
     assert "sheet.pdf, page 1" in text
-    assert re.search(r"Moisture +4\.2 % +4\.2 % +max 5 +ok", text)
-    assert re.search(r"Extract, fine grind, dry +309 L°/kg +81\.3 ± 0\.5 % ~ +ok", text)
+    assert re.search(r"Moisture +4\.2 % +4\.2 % +max 5 +accepted", text)
+    assert re.search(r"Extract, fine grind, dry +309 L°/kg +81\.3 ± 0\.5 % ~ +accepted", text)
     assert re.search(r"38\.0 % +42\.8 ± 2\.5 % ~ +max 45 +review", text)
     assert "? The label could also mean soluble nitrogen." in text
     assert "printed as “SNR”, page 1" in text
@@ -140,7 +140,7 @@ def test_lines_fit_the_width(width: int, monkeypatch: pytest.MonkeyPatch) -> Non
 def test_wide_characters_keep_columns_in_line() -> None:
     figure = factory.moisture().model_copy(update={"printed": factory.printed("水分", "4.2", "％")})
     lines = to_table(factory.document(factory.analysis(figure, factory.extract(), derived=()))).splitlines()
-    rows = [line for line in lines if line.endswith(" ok")]
+    rows = [line for line in lines if line.endswith(" accepted")]
     assert len({columns(row) for row in rows}) == 1
     assert len(rows) == 2
 
@@ -152,3 +152,8 @@ def test_colour_only_on_a_terminal_and_never_against_the_users_wish(monkeypatch:
     assert "\x1b[" not in to_table(factory.document(), Style(io.StringIO()))
     monkeypatch.setenv("NO_COLOR", "1")
     assert "\x1b[" not in to_table(factory.document(), Style(Terminal()))
+
+
+def test_a_unit_that_stands_in_the_value_is_said_once() -> None:
+    row = Unrecognised(label="Malttest", value="96.9 %", unit="%", page=1, box=factory.BOX)
+    assert "Malttest: 96.9 % (page 1)" in to_table(factory.document(factory.analysis(unrecognised=(row,))))

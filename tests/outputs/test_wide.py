@@ -8,7 +8,7 @@ import json
 
 import pytest
 
-from importer.models import Document
+from importer.models import Document, Unrecognised
 from importer.output.units import unit_suffix
 from importer.output.wide_out import to_wide
 from importer.vocabulary.parameters import parameters
@@ -160,3 +160,30 @@ def test_described_results_cannot_run() -> None:
 )
 def test_units_in_names(unit: str, suffix: str) -> None:
     assert unit_suffix(unit) == suffix
+
+
+def test_rows_without_a_parameter_are_told_as_printed() -> None:
+    rows = (
+        Unrecognised(label="Malttest", value="96.9 %", unit="%", page=1, box=factory.BOX),
+        Unrecognised(label="Steep out", value="44.1", unit="h", page=1, box=factory.BOX),
+    )
+    told, none = rows_of(factory.document(factory.analysis(unrecognised=rows), factory.analysis(unrecognised=())))
+    assert told["unrecognised"] == "Malttest: 96.9 %; Steep out: 44.1 h"
+    assert none["unrecognised"] == ""
+
+
+@pytest.mark.parametrize("evil", ["=HYPERLINK(1)", "+1+cmd", "-2+3", "@SUM(A1)", "\t=1", "＝1"])
+def test_rows_without_a_parameter_never_run_as_a_formula(evil: str) -> None:
+    """At the start of the cell, and after a semicolon where another delimiter is expected."""
+    rows = tuple(Unrecognised(label=evil, value=evil, page=1, box=factory.BOX) for _ in range(2))
+    (row,) = rows_of(factory.document(factory.analysis(unrecognised=rows)))
+    first, second = row["unrecognised"].split("; ")
+    assert first.startswith("'")
+    assert second.startswith("'")
+
+
+def test_the_schema_explains_the_rows_without_a_parameter() -> None:
+    _, schema = to_wide(factory.document())
+    (field,) = [field for field in json.loads(schema)["fields"] if field["name"] == "unrecognised"]
+    assert field["type"] == "string"
+    assert "no parameter" in field["description"]
