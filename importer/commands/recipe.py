@@ -11,8 +11,9 @@ from importer.commands.stored import opened, stored_analyses
 from importer.deciding.feed import Feed, recipe_feed
 from importer.output.atomic import write_text
 from importer.output.csv_out import schema_path
+from importer.output.terminal import clean
 from importer.store.handed_out import handed_out, record_handed_out
-from importer.store.selection import Wanted
+from importer.store.selection import Wanted, days
 from importer.telling.recipe_out import change_words, to_recipe_csv, to_recipe_json
 
 
@@ -23,7 +24,7 @@ def export_recipe(target: str, wanted: Wanted, pins: Sequence[str], store_folder
         _check(Path(target))
     with opened(store_folder) as store:
         try:
-            feed = recipe_feed(stored_analyses(store, wanted), given, handed_out(store))
+            feed = recipe_feed(stored_analyses(store, wanted), given, handed_out(store), days(store))
         except ValueError as fault:
             raise UsageError(f"--pin: {fault}") from None
         _write(feed, target)
@@ -66,8 +67,8 @@ def _tell(feed: Feed, target: str) -> None:
     if target != STANDARD_OUTPUT:
         count = len(feed.malts)
         tell(f"Wrote {count} {'malt' if count == 1 else 'malts'} to {target}, and as JSON beside it.")
-    for name in feed.without_batch:
-        tell(f"{name}: no batch without anything in review; left out. Pin one with --pin to use it all the same.")
+    for remark in feed.remarks:
+        tell(clean(remark))
     if feed.changes:
         tell("These numbers are others than those handed out before:")
     for change in feed.changes:

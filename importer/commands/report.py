@@ -14,7 +14,6 @@ from importer.deciding.report import Complaint, NothingFoundError, make_report
 from importer.output.atomic import write_text
 from importer.store.ledger import Store
 from importer.store.originals import original
-from importer.store.selection import days
 from importer.telling.evidence import crop_of
 from importer.telling.report_page import report_page
 
@@ -38,15 +37,15 @@ def report(request: Request) -> int:
         raise UsageError(f"--html: {request.html} is a folder, or there is no folder {request.html.parent}.")
     with opened(request.store) as store:
         try:
-            found = make_report(
-                stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries, days=days(store)
-            )
+            found = make_report(stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries)
         except NothingFoundError as nothing:
             raise UsageError(str(nothing)) from None
         page = report_page(found, lambda one: _evidence(store, one))
     write_text(request.html, page)
     bad = len({one.analysis.id for one in found.complaints})
     tell(f"Wrote the report on {found.batches} batches of {len(found.malts)} malts to {request.html}.")
+    if found.undated:
+        tell(f"Without a date on the sheet, so in no year and in no plot: {len(found.undated)}.")
     if agreements:
         tell(f"Outside what was agreed: {bad}.")
     if deliveries:

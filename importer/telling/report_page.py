@@ -49,6 +49,7 @@ section.letter > p { break-after: avoid; }
   .plots { grid-template-columns: 1fr 1fr; gap: .7rem 1rem; } h2, h3 { break-after: avoid; }
   .band { fill: #e3e3e3; print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
 """
+_MOST_NAMED = 20
 _KEY = (
     ('<circle class="point" cx="20" cy="9" r="3"/>', "a batch"),
     ('<circle class="estimate" cx="20" cy="9" r="3"/>', "an estimate"),
@@ -102,7 +103,10 @@ def _summary(report: Report) -> Iterator[str]:
     span = f", {min(days)} to {max(days)}" if days else ""
     yield f"<p>{_count(report.batches, 'batch', 'batches')} of {_count(len(report.malts), 'malt', 'malts')}{span}.</p>"
     if report.undated:
-        yield f"<p>{_count(report.undated, 'batch tells', 'batches tell')} no day and may be missing here.</p>"
+        many = _count(len(report.undated), "batch", "batches")
+        names = ", ".join(f"{header(a, 'malt')} {header(a, 'batch')}".strip() for a in report.undated[:_MOST_NAMED])
+        more = " and others" if len(report.undated) > _MOST_NAMED else ""
+        yield f"<p>{many} without a date on the sheet, in no year and in no plot: {_safe(names)}{more}.</p>"
     yield '<table><thead><tr><th>Supplier</th><th>Malt</th><th class="n">Batches</th><th>Crop</th>'
     yield '<th class="n">Outside what was agreed</th><th class="n">Without a certificate</th></tr></thead><tbody>'
     for malt in report.malts:

@@ -167,15 +167,15 @@ def test_scopes_narrow_each_other(tmp_path: Path) -> None:
             make_report(analyses, scope)
 
 
-def test_batches_without_a_day_are_filed_by_arrival_or_said_to_be_missing() -> None:
+def test_batches_without_a_day_are_in_no_year_and_are_named() -> None:
     undated = [analysis(figure("friability", 90.0), batch=f"U{n}", day="") for n in range(3)]
     found = make_report([*year(90, 91), *undated], "2025")
-    assert (found.batches, found.undated) == (2, 3)
-    assert "3 batches tell no day and may be missing here" in report_page(found)
-    days = {one.id: f"2025-06-0{n + 1}" for n, one in enumerate(undated)}
-    found = make_report([*year(90, 91), *undated], "2025", days=days)
-    assert (found.batches, found.undated) == (5, 0)
-    assert len(found.malts[0].series[0].points) == 5
+    assert (found.batches, len(found.undated)) == (2, 3)
+    page = report_page(found)
+    assert "3 batches without a date on the sheet, in no year and in no plot: Pale Ale Malt U0, " in page
+    found = make_report([*year(90, 91, 92), *undated], "nordtal")
+    assert found.batches == 6
+    assert [point.batch[0] for point in found.malts[0].series[0].points] == ["B"] * 3
 
 
 def test_a_year_without_limits_complains_of_nothing() -> None:
