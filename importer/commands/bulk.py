@@ -8,7 +8,15 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder, superseded_words
+from importer.commands.intake import (
+    Counts,
+    Progress,
+    grouped,
+    keep_apart,
+    store_folder,
+    superseded_words,
+    unknown_words,
+)
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
@@ -163,3 +171,5 @@ def _print(summary: Summary, looked_at: int) -> None:
             print(f"  {clean(name)}: {parameters}")
         if len(summary.review) > _MOST:
             print(f"  and {len(summary.review) - _MOST} more")
+    for line in unknown_words(summary.unknown):
+        print(line)

@@ -113,9 +113,7 @@ def recipe_feed(
     )
 
 
-def _without(
-    analyses: Sequence[Analysis], chosen: Mapping[MaltKey, Analysis]
-) -> dict[MaltKey, list[Analysis]]:
+def _without(analyses: Sequence[Analysis], chosen: Mapping[MaltKey, Analysis]) -> dict[MaltKey, list[Analysis]]:
     """The batches of malts that have none in use."""
     found: dict[MaltKey, list[Analysis]] = {}
     for analysis in analyses:
@@ -143,9 +141,7 @@ def _why_without(without: Mapping[MaltKey, Sequence[Analysis]], undated: Iterabl
 
 def _no_date(analysis: Analysis, filed: str) -> str:
     under = f" (filed under {filed})" if filed else ""
-    return (
-        f"{_name(analysis, 'batch')} has no date on its sheet{under}; not taken as the latest. Pin it with --pin."
-    )
+    return f"{_name(analysis, 'batch')} has no date on its sheet{under}; not taken as the latest. Pin it with --pin."
 
 
 def _not_recognised(analysis: Analysis) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from importer.models import Analysis, Document, Problem
 from importer.output.table_line import MOST_FOR_TEXT, Line, to_line
 from importer.output.terminal import Style, clean, columns, fit, pad, wrap
-from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS
+from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS, with_unit
 from importer.vocabulary.parameters import parameters
 
 _INDENT = "  "
@@ -128,7 +128,7 @@ def _unrecognised(analysis: Analysis, style: Style) -> list[str]:
         return []
     lines = ["", _INDENT + style("Rows that no parameter was found for", "yellow")]
     for row in analysis.unrecognised:
-        result = " ".join(part for part in (clean(row.value), clean(row.unit or "")) if part)
+        result = clean(with_unit(row.value, row.unit))
         lines += wrap(f"{clean(row.label)}: {result} (page {row.page})", style.width - 2, _INDENT * 2)
     return lines
 

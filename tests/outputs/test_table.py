@@ -101,6 +101,17 @@ def test_nothing_read_is_told() -> None:
     assert to_table(Document(basis="EBC")) == "0 analyses.\n"
 
 
+def test_a_unit_that_stands_in_the_value_is_not_said_twice() -> None:
+    rows = [("96.9 %", "%"), ("3.7", "%"), ("12", None)]
+    unknown = tuple(
+        {"label": f"Row {n}", "value": value, "unit": unit, "page": 1, "box": factory.BOX}
+        for n, (value, unit) in enumerate(rows)
+    )
+    text = to_table(factory.document(factory.analysis(factory.moisture(4.2), unrecognised=unknown)))
+    for line in ("Row 0: 96.9 % (page 1)", "Row 1: 3.7 % (page 1)", "Row 2: 12 (page 1)"):
+        assert line in text
+
+
 @pytest.mark.parametrize(
     "attack",
     ["\x1b[2J\x1b[31mred", "\x1b]0;title\x07", "\x9b31m", "a\u202egnp.exe", "a\rb", "a\x08\x08b", "a\u2066b", "\x00"],
