@@ -71,6 +71,8 @@ class _Run:
     def go(self) -> None:
         """Looks at everything, opens what is new."""
         wanted = self._new_files()
+        if not self._looked_at and not self._refused:
+            tell(f"No files were found in {self._request.folder}.")
         if not wanted:
             return
         counts = Counts()

@@ -74,6 +74,8 @@ class _Run:
         with self._readers() as readers:
             list(self._looking.look())
             if not self._looking.moving:
+                if not self._looking.closed:
+                    tell(f"No files were found in {self._request.folder}.")
                 return
             readers.warm_up()
             time.sleep(self._request.settle)

@@ -31,7 +31,9 @@ def store_folder(named: Path | None, *, make: bool) -> Path:
         if make:
             folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise UsageError(f"The store's folder {folder} cannot be made: {error.strerror or error}.") from None
+        raise UsageError(
+            f"The store's folder {folder} cannot be made: {error.strerror or error}. Name another with --store."
+        ) from None
     if not folder.is_dir():
         raise UsageError(f"There is no store at {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
     if make and not os.access(folder, os.W_OK):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from importer.commands.deciding import checked
-from importer.commands.run import READ, UsageError, tell
+from importer.commands.run import READ, UsageError, check_target, tell
 from importer.commands.stored import opened, stored_analyses
 from importer.deciding.agreed import read_agreed
 from importer.deciding.deliveries import read_deliveries
@@ -33,8 +33,7 @@ def report(request: Request) -> int:
     """Writes the page. Raises UsageError where there is nothing to report on, or a file of one's own is wrong."""
     agreements = checked(request.agreed, read_agreed) or ()
     deliveries = checked(request.deliveries, read_deliveries) or ()
-    if request.html.is_dir() or not request.html.absolute().parent.is_dir():
-        raise UsageError(f"--html: {request.html} is a folder, or there is no folder {request.html.parent}.")
+    check_target("--html", request.html)
     with opened(request.store) as store:
         try:
             found = make_report(stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries)

@@ -191,11 +191,15 @@ def _number(text: str) -> int:
 def _rows_of(path: Path) -> Iterator[tuple[int, dict[str, str]]]:
     """The rows with their line numbers. Raises UsageError for a file that is not what `--write` makes."""
     try:
+        if not path.is_file():
+            raise UsageError(f"{path}: there is no such file.")
         if path.stat().st_size > _MOST_BYTES:
             raise UsageError(f"{path} is too large for a list of corrections.")
         text = path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as error:
-        raise UsageError(f"{path} cannot be read as CSV in UTF-8: {error}.") from None
+    except OSError as error:
+        raise UsageError(f"{path} cannot be read: {error.strerror or error}.") from None
+    except UnicodeDecodeError:
+        raise UsageError(f"{path} is not UTF-8 text. Save it as CSV UTF-8.") from None
     head = text.partition("\n")[0]
     reader = csv.DictReader(io.StringIO(text, newline=""), delimiter=";" if head.count(";") > head.count(",") else ",")
     missing = set(COLUMNS) - set(reader.fieldnames or ())

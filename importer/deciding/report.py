@@ -16,7 +16,7 @@ from importer.models import Analysis, Figure
 from importer.store.rows import key
 from importer.vocabulary.parameters import parameters
 
-_LEAST_POINTS = 3
+LEAST_POINTS = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,7 +133,7 @@ def make_report(
     for analysis in chosen:
         by_malt.setdefault(malt_key(analysis) or ("", ""), []).append(analysis)
     wanted = [d for d in deliveries if all(_in_scope(word, d.day, d.supplier, d.malt) for word in scope)]
-    residues = any(_is_residue(figure) for analysis in chosen for figure in analysis.figures)
+    residues = any(is_residue(figure) for analysis in chosen for figure in analysis.figures)
     malts = tuple(_malt(found, agreements, known) for _, found in sorted(by_malt.items()))
     missing = without_sheet(wanted, batches)
     return Report(" · ".join(scope), malts, missing, len(wanted), residues, tuple(undated), known)
@@ -154,7 +154,8 @@ def _is_year(word: str) -> bool:
     return len(word) == 4 and word.isascii() and word.isdigit()
 
 
-def _is_residue(figure: Figure) -> bool:
+def is_residue(figure: Figure) -> bool:
+    """True for a residue or contaminant, which is shown and never judged."""
     entry = parameters().get(figure.parameter)
     return entry is not None and entry.food_safety
 
@@ -226,7 +227,7 @@ def _all_series(
     seen: dict[Ground, list[_Seen]] = {}
     for analysis in batches:
         for figure in figures_of(analysis):
-            if figure.state != "accepted" or _is_residue(figure):
+            if figure.state != "accepted" or is_residue(figure):
                 continue
             if figure.printed is None and figure.parameter not in agreed:
                 continue
@@ -237,7 +238,7 @@ def _all_series(
                 seen.setdefault(reading.ground, []).append(_Seen(reading, figure, analysis, days[analysis.id]))
     order = list(parameters())
     for _, found in sorted(seen.items(), key=lambda pair: order.index(pair[0].parameter)):
-        if len(found) >= _LEAST_POINTS:
+        if len(found) >= LEAST_POINTS:
             yield _series(found, results)
 
 

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import csv
+import socket
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -157,7 +160,7 @@ def test_another_file_is_refused_whole(folder: Path, tmp_path: Path, content: st
     path.write_text(content, encoding="utf-8")
     with pytest.raises(UsageError):
         review.review(review.Request(folder, take=path, reviewer="Anna"))
-    with pytest.raises(UsageError):
+    with pytest.raises(UsageError, match="there is no such file"):
         review.review(review.Request(folder, take=tmp_path / "nowhere.csv", reviewer="Anna"))
 
 
@@ -166,6 +169,18 @@ def test_text_of_a_sheet_cannot_run_in_a_spreadsheet(tmp_path: Path) -> None:
     folder = take_in(tmp_path / "store", draw(tmp_path / "a.pdf", rows, supplier="=1+1 Malting"))
     for row in written(folder, tmp_path / "waits.csv"):
         assert not [text for text in row.values() if text.startswith(("=", "+", "@"))]
+
+
+def test_a_port_in_use_is_told_without_numbers_of_errors(folder: Path) -> None:
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        taken.listen()
+        command = [sys.executable, "-c", "from importer.cli import main; main()", "review", "--no-browser"]
+        command += ["--store", str(folder), "--port", str(taken.getsockname()[1])]
+        ended = subprocess.run(command, capture_output=True, text=True, timeout=60, check=False)
+    assert ended.returncode == 2
+    assert ended.stderr.rstrip().endswith("Name another with --port.")
+    assert "Errno" not in ended.stderr
 
 
 def test_one_thing_at_a_time_and_only_a_store_that_is_there(folder: Path, tmp_path: Path) -> None:

@@ -10,7 +10,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from importer.models import Document
+from importer.models import Document, Limits, Step
+from importer.output.table_line import spread_text
 from importer.output.table_out import to_table
 from importer.output.terminal import Style, clean, columns, fit
 from tests.outputs import factory
@@ -163,3 +164,30 @@ def test_colour_only_on_a_terminal_and_never_against_the_users_wish(monkeypatch:
     assert "\x1b[" not in to_table(factory.document(), Style(io.StringIO()))
     monkeypatch.setenv("NO_COLOR", "1")
     assert "\x1b[" not in to_table(factory.document(), Style(Terminal()))
+
+
+@pytest.mark.parametrize(
+    ("spread", "number", "shown"),
+    [(0.075, "7.5", "0.08"), (2.5, "42.8", "2.5"), (0.1, "4.0", "0.1"), (0.14, "7.5", "0.14"), (12.6, "250", "13")],
+)
+def test_a_spread_has_the_decimals_of_its_number_unless_they_would_change_it(
+    spread: float, number: str, shown: str
+) -> None:
+    assert spread_text(spread, number) == shown
+
+
+def test_converted_limits_are_shown_at_the_decimals_of_the_parameter() -> None:
+    step = {
+        "kind": "unit",
+        "from": {"value": 4.0, "unit": "SRM"},
+        "to": {"value": 7.88, "unit": "EBC"},
+        "formula": "SRM × 1.97",
+        "source": "a test",
+    }
+    plain = factory.moisture(4.2).model_copy(update={"limits": Limits(low=3.955, high=4.5)})
+    assert "3.955 – 4.5" in to_table(factory.document(factory.analysis(plain)))
+    converted = plain.model_copy(
+        update={"parameter": "colour", "unit": "EBC", "steps": (Step.model_validate(step),)}
+        | {"limits": Limits(low=7.092, high=8.077)}
+    )
+    assert "7.1 – 8.1" in to_table(factory.document(factory.analysis(converted)))

@@ -97,6 +97,12 @@ def test_rows_without_a_parameter_are_counted(
     assert "b.pdf" not in told
 
 
+def test_an_empty_folder_is_said(tmp_path: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "tree").mkdir()
+    assert run(tmp_path / "tree", store_folder) == 0
+    assert "No files were found in" in capsys.readouterr().err
+
+
 def test_strict(tmp_path: Path, store_folder: Path) -> None:
     put(tmp_path / "tree", "a.pdf", sheet(state="review"))
     assert run(tmp_path / "tree", store_folder, strict=True) == 3
