@@ -28,7 +28,7 @@ class RatioRule(StrEnum):
 
 
 BasisOption = Annotated[
-    Basis, typer.Option("--basis", case_sensitive=False, help="The method family that results are converted to.")
+    Basis, typer.Option("--basis", case_sensitive=False, help="The method family of the results; MEBAK counts as ebc.")
 ]
 NoEstimates = Annotated[
     bool, typer.Option("--no-estimates", help="Leave out every result that rests on a correlation between methods.")

@@ -167,7 +167,7 @@ def _print(summary: Summary, looked_at: int) -> None:
         for supplier, batch, changes in summary.superseded:
             print(f"  {clean(superseded_words(supplier, batch, changes))}")
     if summary.review:
-        often = ", ".join(f"{name} ({count})" for name, count in summary.doubtful.most_common(8))
+        often = "; ".join(f"{name} ({count})" for name, count in summary.doubtful.most_common(8))
         print(f"To look at, most often {often}:")
         for name, parameters in summary.review[:_MOST]:
             print(f"  {clean(name)}: {parameters}")

@@ -45,9 +45,9 @@ def _is_said(case: Case, number: int, last: Record, row: dict[str, str]) -> bool
             said["value"] = settling.plain_result(said["value"])
     if "unit" in said and (unit := parse_unit(said["unit"])) is not None:
         said["unit"] = unit.code
-    stands: dict[str, str | None] = {"parameter": recognised.parameter, "family": recognised.family} | dict(
-        last.value["set"]
-    )
+    stands: dict[str, str | None] = {}
+    stands.update(parameter=recognised.parameter, family=recognised.family)
+    stands.update(last.value["set"])
     if "unit" in stands:
         stands["unit"] = recognised.unit
     return bool(said) and all(stands.get(name) == text for name, text in said.items())

@@ -52,7 +52,7 @@ def summary_of(store: Store, root: Path) -> Summary:
     ).fetchall()
     for name, parameters in review:
         titles = [rows.title_of(parameter) for parameter in parameters.split(", ")]
-        summary.review.append((name, ", ".join(titles)))
+        summary.review.append((name, "; ".join(titles)))
         summary.doubtful.update(titles)
     summary.unknown = read(
         f"{files} SELECT d.name, SUM(unknown_rows) FROM analyses a JOIN documents d USING (sha256)"
