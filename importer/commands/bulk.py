@@ -8,7 +8,15 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder, superseded_words
+from importer.commands.intake import (
+    Counts,
+    Progress,
+    grouped,
+    keep_apart,
+    store_folder,
+    superseded_words,
+    unknown_words,
+)
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
@@ -63,6 +71,8 @@ class _Run:
     def go(self) -> None:
         """Looks at everything, opens what is new."""
         wanted = self._new_files()
+        if not self._looked_at and not self._refused:
+            tell(f"No files were found in {self._request.folder}.")
         if not wanted:
             return
         counts = Counts()
@@ -157,9 +167,11 @@ def _print(summary: Summary, looked_at: int) -> None:
         for supplier, batch, changes in summary.superseded:
             print(f"  {clean(superseded_words(supplier, batch, changes))}")
     if summary.review:
-        often = ", ".join(f"{name} ({count})" for name, count in summary.doubtful.most_common(8))
+        often = "; ".join(f"{name} ({count})" for name, count in summary.doubtful.most_common(8))
         print(f"To look at, most often {often}:")
         for name, parameters in summary.review[:_MOST]:
             print(f"  {clean(name)}: {parameters}")
         if len(summary.review) > _MOST:
             print(f"  and {len(summary.review) - _MOST} more")
+    for line in unknown_words(summary.unknown):
+        print(line)

@@ -11,9 +11,10 @@ from importer.commands.intake import store_folder
 from importer.commands.run import IN_REVIEW, READ, UsageError, tell
 from importer.models import Sheet
 from importer.output.json_out import document
+from importer.output.terminal import clean
 from importer.store.ledger import FILE_NAME, Store
 from importer.store.reading import Options, cores
-from importer.store.selection import Wanted, choose, last_export, on_basis, record_export
+from importer.store.selection import Wanted, choose, last_export, nothing_chosen, on_basis, record_export
 
 _DAY = re.compile(r"\d{4}(?:-\d{2}(?:-\d{2})?)?")
 
@@ -48,6 +49,12 @@ def export(request: Request) -> int:
     with Store(folder) as store:
         since = last_export(store, wanted) if request.since_last else 0
         chosen = choose(store, wanted, since=since)
+        if since and not chosen.analyses and read.STANDARD_OUTPUT not in outputs.outputs.values():
+            for target in outputs.outputs.values():
+                tell(f"Nothing new since the last export; {target} was left as it was.")
+            return READ
+        if not chosen.analyses and not since:
+            tell(clean(nothing_chosen(store, wanted)))
         options = Options(outputs.basis, outputs.estimates, outputs.ratio_rule, outputs.seconds)
         doc = document([Sheet(analyses=tuple(on_basis(store, chosen, options, cores())))], outputs.basis)
         read.write_outputs(outputs, doc, table=not outputs.outputs)

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder
+from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder, unknown_words
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
@@ -74,6 +74,8 @@ class _Run:
         with self._readers() as readers:
             list(self._looking.look())
             if not self._looking.moving:
+                if not self._looking.closed:
+                    tell(f"No files were found in {self._request.folder}.")
                 return
             readers.warm_up()
             time.sleep(self._request.settle)
@@ -109,6 +111,8 @@ class _Run:
         def told(delivery: Delivery, taken: list[Taken]) -> None:
             self._counts.add(delivery, taken)
             progress.step()
+            if self._request.watch:
+                self._tell_filed(delivery, taken)
 
         try:
             taking = Taking(self._store, readers, readers.workers, self._options(), told, filer=self._filer, retry=True)
@@ -119,6 +123,16 @@ class _Run:
             self._refuse(stuck.path, f"{stuck.path} is filed, but cannot be taken out of the inbox: {stuck.reason}.")
         for closed in self._looking.closed:
             self._refuse(closed.path, f"The folder {closed.path} cannot be looked into: {closed.error}.")
+
+    def _tell_filed(self, delivery: Delivery, taken: list[Taken]) -> None:
+        """One line a document for the log: its name, what became of it and where it lies now."""
+        for one in taken:
+            if one.state == "passed-over":
+                continue
+            name = one.item.name if one.item is delivery.item else f"{delivery.item.name}: {one.item.name}"
+            place = self._filer.place_of(one.item.sha256)
+            state = "was there before" if one.again and not one.analyses else one.state
+            tell(clean(f"{name}: {state}" + (f", in {place}" if place else "")))
 
     def _deliveries(self, found: list[tuple[Path, tuple[int, int]]]) -> Iterator[Delivery]:
         for path, look in found:
@@ -144,6 +158,8 @@ class _Run:
         if counts.review:
             print(f"To look at, in {self._store.folder / TO_REVIEW}:")
             print("\n".join(f"  {clean(name)}" for name in counts.review))
+        for line in unknown_words(counts.unknown):
+            print(line)
         if counts.failed:
             print(f"Not readable, in {self._store.folder / UNREADABLE}:")
             print("\n".join(grouped(counts.failed)))

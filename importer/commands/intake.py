@@ -31,7 +31,9 @@ def store_folder(named: Path | None, *, make: bool) -> Path:
         if make:
             folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise UsageError(f"The store's folder {folder} cannot be made: {error.strerror or error}.") from None
+        raise UsageError(
+            f"The store's folder {folder} cannot be made: {error.strerror or error}. Name another with --store."
+        ) from None
     if not folder.is_dir():
         raise UsageError(f"There is no store at {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
     if make and not os.access(folder, os.W_OK):
@@ -57,6 +59,7 @@ class Counts:
     failed: list[tuple[str, str, str]] = field(default_factory=list)
     review: list[str] = field(default_factory=list)
     superseded: list[str] = field(default_factory=list)
+    unknown: list[tuple[str, int]] = field(default_factory=list)
 
     def add(self, delivery: Delivery, taken: Sequence[Taken]) -> None:
         """Counts what a delivery brought. An email or archive counts only where something is wrong with itself."""
@@ -71,6 +74,9 @@ class Counts:
                 self.failed += [(name, code, message) for code, message in one.problems]
             if one.state == "review":
                 self.review.append(name)
+            rows = sum(len(analysis.unrecognised) for analysis in one.analyses)
+            if rows:
+                self.unknown.append((name, rows))
             for found in one.supersedes:
                 self.superseded.append(superseded_words(found.supplier, found.batch, list(found.changes)))
 
@@ -135,6 +141,15 @@ class Progress:
         """Leaves the terminal on a fresh line."""
         if self._terminal and self._done:
             print(file=sys.stderr, flush=True)
+
+
+def unknown_words(unknown: Sequence[tuple[str, int]], most: int = 20) -> list[str]:
+    """Which files have rows that no parameter was found for, and how many; where to look at them."""
+    if not unknown:
+        return []
+    lines = ["Rows without a parameter (`onebasis review`, All sheets, shows them):"]
+    lines += [f"  {clean(name)}: {count} {'row' if count == 1 else 'rows'}" for name, count in unknown[:most]]
+    return [*lines, f"  and {len(unknown) - most} more files"] if len(unknown) > most else lines
 
 
 def grouped(failed: Sequence[tuple[str, str, str]], most: int = 10) -> list[str]:

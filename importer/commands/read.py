@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from importer.commands.run import IN_REVIEW, NOT_ALL_READ, READ, UsageError, tell
+from importer.commands.run import IN_REVIEW, NOT_ALL_READ, READ, UsageError, check_target, tell
 from importer.guard import GuardedReader, RatioRule
 from importer.limits import MAX_SECONDS
 from importer.walk import Found, find_files
@@ -138,10 +138,7 @@ def check_outputs(request: Request) -> None:
         if not target:
             raise UsageError(f"{option} needs the name of a file.")
         path = Path(target)
-        if path.is_dir():
-            raise UsageError(f"{option}: {target} is a folder. Give the name of a file.")
-        if not path.absolute().parent.is_dir():
-            raise UsageError(f"{option}: there is no folder {path.parent}. Make it first.")
+        check_target(option, path)
         for written in (path, schema_path(path)) if RENDERERS[option].with_schema else (path,):
             other = taken.setdefault(written.absolute(), option)
             if other != option:

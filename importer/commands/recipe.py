@@ -6,13 +6,14 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from importer.commands.read import STANDARD_OUTPUT, to_standard_output
-from importer.commands.run import READ, UsageError, tell
+from importer.commands.run import READ, UsageError, check_target, tell
 from importer.commands.stored import opened, stored_analyses
 from importer.deciding.feed import Feed, recipe_feed
 from importer.output.atomic import write_text
 from importer.output.csv_out import schema_path
+from importer.output.terminal import clean
 from importer.store.handed_out import handed_out, record_handed_out
-from importer.store.selection import Wanted
+from importer.store.selection import Wanted, days, nothing_chosen
 from importer.telling.recipe_out import change_words, to_recipe_csv, to_recipe_json
 
 
@@ -23,7 +24,10 @@ def export_recipe(target: str, wanted: Wanted, pins: Sequence[str], store_folder
         _check(Path(target))
     with opened(store_folder) as store:
         try:
-            feed = recipe_feed(stored_analyses(store, wanted), given, handed_out(store))
+            analyses = stored_analyses(store, wanted)
+            if not analyses:
+                tell(clean(nothing_chosen(store, wanted)))
+            feed = recipe_feed(analyses, given, handed_out(store), days(store))
         except ValueError as fault:
             raise UsageError(f"--pin: {fault}") from None
         _write(feed, target)
@@ -47,8 +51,7 @@ def pins_of(texts: Sequence[str]) -> dict[str, str]:
 def _check(path: Path) -> None:
     if path.suffix.lower() == ".json":
         raise UsageError("--recipe needs the name of the CSV file; the JSON file is written beside it.")
-    if path.is_dir() or not path.absolute().parent.is_dir():
-        raise UsageError(f"--recipe: {path} is a folder, or there is no folder {path.parent}.")
+    check_target("--recipe", path)
 
 
 def _write(feed: Feed, target: str) -> None:
@@ -66,8 +69,8 @@ def _tell(feed: Feed, target: str) -> None:
     if target != STANDARD_OUTPUT:
         count = len(feed.malts)
         tell(f"Wrote {count} {'malt' if count == 1 else 'malts'} to {target}, and as JSON beside it.")
-    for name in feed.without_batch:
-        tell(f"{name}: no batch without anything in review; left out. Pin one with --pin to use it all the same.")
+    for remark in feed.remarks:
+        tell(clean(remark))
     if feed.changes:
         tell("These numbers are others than those handed out before:")
     for change in feed.changes:

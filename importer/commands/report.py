@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from importer.commands.deciding import checked
-from importer.commands.run import READ, UsageError, tell
+from importer.commands.run import READ, UsageError, check_target, tell
 from importer.commands.stored import opened, stored_analyses
 from importer.deciding.agreed import read_agreed
 from importer.deciding.deliveries import read_deliveries
@@ -14,7 +14,6 @@ from importer.deciding.report import Complaint, NothingFoundError, make_report
 from importer.output.atomic import write_text
 from importer.store.ledger import Store
 from importer.store.originals import original
-from importer.store.selection import days
 from importer.telling.evidence import crop_of
 from importer.telling.report_page import report_page
 
@@ -34,19 +33,18 @@ def report(request: Request) -> int:
     """Writes the page. Raises UsageError where there is nothing to report on, or a file of one's own is wrong."""
     agreements = checked(request.agreed, read_agreed) or ()
     deliveries = checked(request.deliveries, read_deliveries) or ()
-    if request.html.is_dir() or not request.html.absolute().parent.is_dir():
-        raise UsageError(f"--html: {request.html} is a folder, or there is no folder {request.html.parent}.")
+    check_target("--html", request.html)
     with opened(request.store) as store:
         try:
-            found = make_report(
-                stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries, days=days(store)
-            )
+            found = make_report(stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries)
         except NothingFoundError as nothing:
             raise UsageError(str(nothing)) from None
         page = report_page(found, lambda one: _evidence(store, one))
     write_text(request.html, page)
     bad = len({one.analysis.id for one in found.complaints})
     tell(f"Wrote the report on {found.batches} batches of {len(found.malts)} malts to {request.html}.")
+    if found.undated:
+        tell(f"Without a date on the sheet, so in no year and in no plot: {len(found.undated)}.")
     if agreements:
         tell(f"Outside what was agreed: {bad}.")
     if deliveries:

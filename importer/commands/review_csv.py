@@ -9,19 +9,20 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from importer.commands.review_said import corrected, stands_as_said
 from importer.commands.run import NOT_ALL_READ, READ, UsageError, tell
+from importer.desk import queue
 from importer.models import HEADER_KEYS, Analysis
 from importer.output.atomic import write_text
 from importer.output.cells import safe_text
 from importer.output.terminal import clean
-from importer.store import learned, settling
+from importer.store import learned, rows, settling
 from importer.store.catching_up import load_anyway
 from importer.store.corrections import Case, RefusedError, StaleError
 from importer.store.filing import file_settled
 from importer.store.learned import Lesson
 from importer.store.ledger import Store
 from importer.store.schema import StoreError
-from importer.vocabulary.parameters import parameters
 
 COLUMNS = (
     *("sheet", "revision", "row", "file", "page", "supplier", "malt", "batch"),
@@ -30,9 +31,15 @@ COLUMNS = (
 )
 SAYS = ("accept", "correct", "not a figure")
 _MOST_BYTES = 20_000_000
-_WAITING = (
-    "SELECT id FROM analyses WHERE state = 'review' AND superseded_by IS NULL AND set_aside IS NULL"
-    " ORDER BY dated DESC, id DESC"
+_MOST_SHEETS = 50
+# What waits at the desk, and sheets whose supplier or malt is not certain: nobody would be asked about these.
+WAITING = (
+    "SELECT id FROM analyses WHERE superseded_by IS NULL AND set_aside IS NULL AND (state = 'review'"
+    " OR json_extract(json, '$.header.supplier.state') = 'review'"
+    " OR json_extract(json, '$.header.malt.state') = 'review') ORDER BY dated DESC, id DESC"
+)
+_UNKNOWN = (
+    "SELECT json FROM analyses WHERE unknown_rows > 0 AND superseded_by IS NULL ORDER BY dated DESC, id DESC LIMIT ?"
 )
 
 
@@ -52,7 +59,7 @@ class _Entry:
 
 def show(store: Store) -> int:
     """Prints what waits, sheet by sheet."""
-    count = 0
+    heads = 0
     for case in _cases(store):
         analysis = case.built.analysis
         entries = list(_entries(case))
@@ -60,12 +67,39 @@ def show(store: Store) -> int:
             continue
         print(clean(f"{_name(analysis)}  ({analysis.source.file}, {case.id})"))
         for entry in entries:
-            count += 1
+            heads += entry.row.startswith("head:")
             print(clean(f"  {entry.parameter}: {entry.reading or 'nothing'}, printed “{entry.label}” {entry.printed}"))
             for why in entry.why.split("; "):
                 print(clean(f"      {why}"))
-    print(f"{count} to settle." if count else "Nothing waits.")
+    _show_unknown(store)
+    print(_count(store, heads))
     return READ
+
+
+def _count(store: Store, heads: int) -> str:
+    """How much waits: figures and sheets as the desk counts them, and the entries of heads."""
+    sheets, figures = queue.count(store.connection)
+    parts = [f"{_many(figures, 'figure')} on {_many(sheets, 'sheet')}"] if figures else []
+    parts += [f"{heads} {'entry' if heads == 1 else 'entries'} of heads"] if heads else []
+    return f"To settle: {' and '.join(parts)}." if parts else "Nothing waits."
+
+
+def _many(count: int, what: str) -> str:
+    return f"{count} {what}{'' if count == 1 else 's'}"
+
+
+def _show_unknown(store: Store) -> None:
+    """The rows that no parameter was found for. They stand in no column, and nobody else would tell of them."""
+    found = [Analysis.model_validate_json(text) for (text,) in store.connection.execute(_UNKNOWN, (_MOST_SHEETS,))]
+    if not found:
+        return
+    print("Rows without a parameter; say what they are in `onebasis review`, if you need them:")
+    for analysis in found:
+        count = _many(len(analysis.unrecognised), "row")
+        print(clean(f"  {_name(analysis)} ({analysis.source.file}), {count}: {rows.unrecognised_words(analysis)}"))
+    more = queue.number_of(store.connection, "unknown") - len(found)
+    if more > 0:
+        print(f"  and {_many(more, 'sheet')} more")
 
 
 def write(store: Store, path: Path) -> int:
@@ -84,13 +118,16 @@ def write(store: Store, path: Path) -> int:
             texts += [entry.parameter, entry.reading, entry.why]
             writer.writerow([*first, *(safe_text(text) for text in texts), *[""] * 6])
     write_text(path, out.getvalue())
-    tell(f"Wrote {count} to settle to {path}. Fill in the column `say`: {', '.join(SAYS)}. Then: review --take {path}")
+    tell(
+        f"Wrote {_many(count, 'line')} to settle to {path}. Fill in the column `say`: {', '.join(SAYS)}. "
+        f"Then: review --take {path}"
+    )
     return READ
 
 
 def take(store: Store, path: Path, person: str) -> int:
     """Takes a filled-in CSV back. What cannot be taken is told with its line; everything else is saved."""
-    refused = taken = 0
+    refused = taken = already = 0
     revisions: dict[str, tuple[int, int]] = {}
     lessons: list[tuple[str | None, tuple[Lesson, ...]]] = []
     for line, row in _rows_of(path):
@@ -99,6 +136,9 @@ def take(store: Store, path: Path, person: str) -> int:
         identity = row["sheet"].strip()
         try:
             case = load_anyway(store, identity)
+            if stands_as_said(case, row, person):
+                already += 1
+                continue
             asked, now_at = revisions.get(identity, (_number(row["revision"]), _number(row["revision"])))
             if _number(row["revision"]) != asked:
                 raise RefusedError("two lines of this sheet name different revisions.")
@@ -114,7 +154,7 @@ def take(store: Store, path: Path, person: str) -> int:
             settling.follow(store, key, taught)
     with contextlib.suppress(StoreError):  # `inbox` is at work, and files them itself
         file_settled(store)
-    tell(f"{taken} taken, {refused} not taken.")
+    tell(f"{taken} taken, {refused} not taken." + (f" {already} already taken." if already else ""))
     return NOT_ALL_READ if refused else READ
 
 
@@ -135,7 +175,7 @@ def _say(store: Store, case: Case, row: dict[str, str], person: str) -> settling
         return settling.accept(store, case, number, person)
     if say == "not a figure":
         return settling.reject(store, case, number, person)
-    said = {name: row[name] for name in ("value", "unit", "family", "basis")} | {"parameter": row["is_parameter"]}
+    said = corrected(row)
     if not any(text.strip() for text in said.values()):
         raise RefusedError("it says correct, but not to what.")
     return settling.change(store, case, number, person, said)
@@ -151,11 +191,15 @@ def _number(text: str) -> int:
 def _rows_of(path: Path) -> Iterator[tuple[int, dict[str, str]]]:
     """The rows with their line numbers. Raises UsageError for a file that is not what `--write` makes."""
     try:
+        if not path.is_file():
+            raise UsageError(f"{path}: there is no such file.")
         if path.stat().st_size > _MOST_BYTES:
             raise UsageError(f"{path} is too large for a list of corrections.")
         text = path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as error:
-        raise UsageError(f"{path} cannot be read as CSV in UTF-8: {error}.") from None
+    except OSError as error:
+        raise UsageError(f"{path} cannot be read: {error.strerror or error}.") from None
+    except UnicodeDecodeError:
+        raise UsageError(f"{path} is not UTF-8 text. Save it as CSV UTF-8.") from None
     head = text.partition("\n")[0]
     reader = csv.DictReader(io.StringIO(text, newline=""), delimiter=";" if head.count(";") > head.count(",") else ",")
     missing = set(COLUMNS) - set(reader.fieldnames or ())
@@ -169,7 +213,7 @@ def _rows_of(path: Path) -> Iterator[tuple[int, dict[str, str]]]:
 
 
 def _cases(store: Store) -> Iterator[Case]:
-    for (identity,) in store.connection.execute(_WAITING).fetchall():
+    for (identity,) in store.connection.execute(WAITING).fetchall():
         try:
             yield load_anyway(store, identity)
         except StoreError as error:
@@ -182,7 +226,7 @@ def _entries(case: Case) -> Iterator[_Entry]:
         field = analysis.header.get(key)
         if field is not None and field.state == "review":
             why = "this entry of the head could not be read with certainty"
-            yield _Entry(f"head:{key}", key, field.text, "", key, field.value, why, field.page)
+            yield _Entry(f"head:{key}", _spoken(key), field.text, "", _spoken(key), field.value, why, field.page)
         elif field is None and key == "batch" and analysis.kind == "batch":
             yield _Entry("head:batch", key, "", "", key, "", "no batch number was found")
     for row in settling.waiting_rows(case.built):
@@ -190,9 +234,13 @@ def _entries(case: Case) -> Iterator[_Entry]:
         if place.figure is None:
             continue
         why = "; ".join(dict.fromkeys(doubt.reason for doubt in place.open_doubts if doubt.reason))
-        told = settling.told_of(place).removeprefix(parameters()[place.figure.parameter].title).strip()
-        unit, name = printed.unit or "", place.figure.parameter
+        unit, name = printed.unit or "", rows.title_of(place.figure.parameter)
+        told = settling.told_of(place).removeprefix(name).strip()
         yield _Entry(str(row), printed.label, printed.value, unit, name, told, why, printed.page)
+
+
+def _spoken(key: str) -> str:
+    return key.replace("_", " ")
 
 
 def _name(analysis: Analysis) -> str:

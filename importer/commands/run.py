@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Callable
+from pathlib import Path
 from typing import NoReturn, TextIO
 
 import typer
@@ -19,6 +20,14 @@ PIPE_CLOSED = 141
 
 class UsageError(Exception):
     """A request that makes no sense; the message says why."""
+
+
+def check_target(option: str, path: Path) -> None:
+    """Refuses a target that cannot be written before any work is done. Raises UsageError."""
+    if path.is_dir():
+        raise UsageError(f"{option}: {path} is a folder. Give the name of a file.")
+    if not path.absolute().parent.is_dir():
+        raise UsageError(f"{option}: there is no folder {path.parent}. Make it first.")
 
 
 def run(command: Callable[[], int]) -> NoReturn:

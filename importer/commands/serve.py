@@ -36,7 +36,8 @@ def serve(store: Path | None, port: int) -> int:
             ident=None,
         )
     except (OSError, ValueError) as error:
-        raise UsageError(f"Port {port} cannot be used: {error}. Name another with --port.") from None
+        reason = getattr(error, "strerror", None) or error
+        raise UsageError(f"Port {port} cannot be used: {reason}. Name another with --port.") from None
     address = f"http://{LOOPBACK}:{server.effective_port}"
     tell(f"Answers at {address}/v1/malts, for this machine only; described at {address}/openapi.json. Ctrl+C ends it.")
     signal.signal(signal.SIGTERM, _stop)

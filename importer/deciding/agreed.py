@@ -72,7 +72,7 @@ class Agreement:
 def read_agreed(path: str | Path) -> tuple[Agreement, ...]:
     """The agreements of a file. Raises OwnFileError, which says where it is wrong and what would be right."""
     path = Path(path)
-    whole = Entry(read_toml(path), path.name)
+    whole = Entry(read_toml(path), path.name, whole=True)
     whole.only(["agreed"])
     found = tuple(_agreement(entry) for entry in whole.tables("agreed"))
     if not found:

@@ -31,11 +31,16 @@ def earlier_of(analyses: Sequence[Analysis], analysis: Analysis) -> tuple[Analys
     """The batches of the same malt and supplier that stand before this one, oldest first.
 
     Where it is not among them (a sheet that is not in the store), its day decides; without a day it is the newest.
+    Beside a dated sheet those without a date of their own are passed over: nobody knows whether they came before.
     """
     own = malt_key(analysis)
     if own is None:
         return ()
-    same = [a for a in analyses if a.kind == "batch" and malt_key(a) == own]
+    same = [
+        a
+        for a in analyses
+        if a.kind == "batch" and malt_key(a) == own and (is_dated(a) or a.id == analysis.id or not is_dated(analysis))
+    ]
     place = next((number for number, a in enumerate(same) if a.id == analysis.id), None)
     if place is None:
         day = day_of(analysis)
@@ -53,19 +58,56 @@ def harvest_change(analysis: Analysis, before: Analysis | None) -> str:
 def in_use(analyses: Sequence[Analysis], pins: Mapping[str, str] | None = None) -> dict[MaltKey, Analysis]:
     """For each malt of a supplier the latest batch without anything in review, or the one that is pinned (see below).
 
-    Raises ValueError where a pin names a malt or a batch that is not there.
+    A malt of which no sheet can be called the latest is left out. Raises ValueError where a pin names a malt or a batch
+    that is not there.
     """
-    found: dict[MaltKey, Analysis] = {}
+    latest = {own: one for own, found in _without_doubt(analyses).items() if (one := _latest(found)) is not None}
+    return dict(sorted((latest | pinned(analyses, pins or {})).items()))
+
+
+def not_taken_as_latest(analyses: Sequence[Analysis], used: Mapping[MaltKey, Analysis]) -> tuple[Analysis, ...]:
+    """Sheets without a date of their own that came in after the batch in use, and might be a later one."""
+    found: list[Analysis] = []
+    for own, same in _without_doubt(analyses).items():
+        chosen = used.get(own)
+        place = next((n + 1 for n, a in enumerate(same) if chosen is not None and a.id == chosen.id), 0)
+        found += [a for a in same[place:] if not is_dated(a) and not (chosen and _is_older_crop(a, chosen))]
+    return tuple(found)
+
+
+def is_dated(analysis: Analysis) -> bool:
+    """True where the sheet itself tells its day, so that its place among others does not rest on when it came in."""
+    return day_of(analysis)[:4].isdigit()
+
+
+def is_certain(analysis: Analysis) -> bool:
+    """The malt's name is certain: figures must not go out under another name."""
+    return analysis.header["malt"].state == "accepted"
+
+
+def _without_doubt(analyses: Sequence[Analysis]) -> dict[MaltKey, list[Analysis]]:
+    """The batches of each malt with nothing in review, in the order given."""
+    found: dict[MaltKey, list[Analysis]] = {}
     for analysis in analyses:
         own = malt_key(analysis)
-        if own is not None and analysis.kind == "batch" and _without_doubt(analysis):
-            found[own] = analysis
-    return dict(sorted((found | pinned(analyses, pins or {})).items()))
+        if own is not None and analysis.kind == "batch" and analysis.state == "accepted" and is_certain(analysis):
+            found.setdefault(own, []).append(analysis)
+    return found
 
 
-def _without_doubt(analysis: Analysis) -> bool:
-    """Nothing is in review, and the malt's name is certain: figures must not go out under another name."""
-    return analysis.state == "accepted" and analysis.header["malt"].state == "accepted"
+def _latest(same: Sequence[Analysis]) -> Analysis | None:
+    """The last dated sheet. Where none is dated the one of the newest crop year; None where that decides nothing."""
+    dated = [a for a in same if is_dated(a)]
+    if dated:
+        return dated[-1]
+    crops = [header(a, "crop_year") for a in same]
+    newest = [a for a, crop in zip(same, crops, strict=True) if crop == max(crops)] if all(crops) else same
+    return newest[-1] if len({key(header(a, "batch")) for a in newest}) == 1 else None
+
+
+def _is_older_crop(analysis: Analysis, other: Analysis) -> bool:
+    own, others = header(analysis, "crop_year"), header(other, "crop_year")
+    return bool(own) and own < others
 
 
 def pinned(analyses: Sequence[Analysis], pins: Mapping[str, str]) -> dict[MaltKey, Analysis]:

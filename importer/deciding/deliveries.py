@@ -57,7 +57,7 @@ def read_deliveries(path: str | Path) -> tuple[Delivery, ...]:
     head = [cell.strip().casefold() for cell in rows[0]]
     missing = [name for name in NEEDED if name not in head]
     if missing:
-        raise OwnFileError(f"{path.name}: the head has no column {', '.join(missing)}. It needs {', '.join(NEEDED)}.")
+        raise OwnFileError(f"{path.name}: the head lacks {', '.join(missing)}. Its columns are: {', '.join(head)}.")
     places = [head.index(name) for name in NEEDED]
     return tuple(_row(path, number, row, places) for number, row in enumerate(rows[1:], 2))
 

@@ -6,10 +6,10 @@ them; litre-degrees, points and SRM are the same figure in another unit.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
-from importer.deciding.choosing import MaltKey, in_use, malt_key, pinned
+from importer.deciding.choosing import MaltKey, in_use, is_certain, malt_key, not_taken_as_latest, pinned
 from importer.deciding.ground import Reading, day_of, figures_of, header, mash_of, readings
 from importer.meaning.one_value import convert_value
 from importer.models import Analysis, Family, Figure, Mash, Model
@@ -68,11 +68,15 @@ class Change(Model):
 
 
 class Feed(Model):
-    """Every malt with a batch in use, malts that have none, and what differs from what was handed out before."""
+    """Every malt with a batch in use, malts that have none, and what differs from what was handed out before.
+
+    ``remarks`` are sentences for a person: why a malt or a batch is left out, and what its sheet holds besides.
+    """
 
     format: str = FORMAT
     malts: tuple[Malt, ...]
     without_batch: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
     changes: tuple[Change, ...] = ()
 
 
@@ -84,24 +88,76 @@ def recipe_feed(
     analyses: Sequence[Analysis],
     pins: Mapping[str, str] | None = None,
     handed_out: Iterable[Mapping[str, Any]] = (),
+    days: Mapping[str, str] | None = None,
 ) -> Feed:
     """The malts with their numbers. ``analyses`` are on the EBC basis, in the order of their day.
 
-    ``handed_out`` are the malts of the last feed, as they were given out. Raises ValueError where a pin leads nowhere.
+    ``handed_out`` are the malts of the last feed, as they were given out; ``days`` the day that each sheet is filed
+    under, by id. Raises ValueError where a pin leads nowhere.
     """
     chosen = in_use(analyses, pins)
     by_person = pinned(analyses, pins or {})
     malts = tuple(_malt(one, own in by_person) for own, one in chosen.items())
-    return Feed(malts=malts, without_batch=_without(analyses, chosen), changes=changes(handed_out, malts))
+    undated = not_taken_as_latest(analyses, chosen)
+    without = _without(analyses, chosen)
+    remarks = (
+        *_why_without(without, undated),
+        *(_no_date(one, (days or {}).get(one.id, "")) for one in undated),
+        *(_not_recognised(one) for one in chosen.values() if one.unrecognised),
+    )
+    return Feed(
+        malts=malts,
+        without_batch=tuple(_name(found[-1]) for found in without.values()),
+        remarks=remarks,
+        changes=changes(handed_out, malts),
+    )
 
 
-def _without(analyses: Sequence[Analysis], chosen: Mapping[MaltKey, Analysis]) -> tuple[str, ...]:
-    found: dict[MaltKey, str] = {}
+def _without(analyses: Sequence[Analysis], chosen: Mapping[MaltKey, Analysis]) -> dict[MaltKey, list[Analysis]]:
+    """The batches of malts that have none in use."""
+    found: dict[MaltKey, list[Analysis]] = {}
     for analysis in analyses:
         own = malt_key(analysis)
         if own is not None and own not in chosen and analysis.kind == "batch":
-            found[own] = f"{header(analysis, 'supplier')} {header(analysis, 'malt')}".strip()
-    return tuple(found.values())
+            found.setdefault(own, []).append(analysis)
+    return found
+
+
+def _why_without(without: Mapping[MaltKey, Sequence[Analysis]], undated: Iterable[Analysis]) -> Iterator[str]:
+    told = {malt_key(one) for one in undated}
+    for own, found in without.items():
+        unsure = next((a for a in reversed(found) if a.state == "accepted" and not is_certain(a)), None)
+        if unsure is not None:
+            yield (
+                f"{_name(unsure, 'batch')}: left out: the malt's name is not certain. Open it in `onebasis review`, "
+                "All sheets."
+            )
+        elif own not in told:
+            yield (
+                f"{_name(found[-1])}: no batch without anything in review; left out. Pin one with --pin to use it all "
+                "the same."
+            )
+
+
+def _no_date(analysis: Analysis, filed: str) -> str:
+    under = f" (filed under {filed})" if filed else ""
+    return f"{_name(analysis, 'batch')} has no date on its sheet{under}; not taken as the latest. Pin it with --pin."
+
+
+def _not_recognised(analysis: Analysis) -> str:
+    return f"{_name(analysis, 'batch')}: {rows_without_parameter(analysis)}."
+
+
+def rows_without_parameter(analysis: Analysis) -> str:
+    """Says how many results of a sheet stand in no column, empty where there are none."""
+    count = len(analysis.unrecognised)
+    if not count:
+        return ""
+    return f"{count} {'row of the sheet has' if count == 1 else 'rows of the sheet have'} no parameter"
+
+
+def _name(analysis: Analysis, *more: str) -> str:
+    return " ".join(text for name in ("supplier", "malt", *more) if (text := header(analysis, name)))
 
 
 def changes(before: Iterable[Mapping[str, Any]], malts: Iterable[Malt]) -> tuple[Change, ...]:
@@ -145,7 +201,8 @@ def _malt(analysis: Analysis, by_person: bool) -> Malt:
     }
     values |= _extracts(analysis) | _colour(analysis) | _power(analysis) | _ratio(analysis)
     doubtful = dict.fromkeys(figure.parameter for figure in figures_of(analysis) if figure.state == "review")
-    return Malt(**values, review=" ".join(doubtful))
+    review = "; ".join(part for part in (" ".join(doubtful), rows_without_parameter(analysis)) if part)
+    return Malt(**values, review=review)
 
 
 def _figure(analysis: Analysis, parameter: str) -> Figure | None:

@@ -42,10 +42,11 @@ def read_toml(path: Path) -> dict[str, Any]:
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One table of a file. ``where`` names it in errors."""
+    """One table of a file, or the ``whole`` of it. ``where`` names it in errors."""
 
     raw: dict[str, Any]
     where: str
+    whole: bool = False
 
     def fault(self, message: str) -> OwnFileError:
         """An error that says where."""
@@ -97,7 +98,8 @@ class Entry:
         raw = self.raw.get(name, [])
         if not isinstance(raw, list) or not all(isinstance(one, dict) for one in raw):
             raise self.fault(f"{name} must be a list of tables.")
-        return [Entry(one, f"{self.where}, {name} {number}") for number, one in enumerate(raw, 1)]
+        shown = f"[[{name}]]" if self.whole else name
+        return [Entry(one, f"{self.where}, {shown} {number}") for number, one in enumerate(raw, 1)]
 
     def table(self, name: str) -> Entry | None:
         """A table within this one; None where it is left out."""

@@ -79,7 +79,7 @@ class Recipe:
 def read_recipe(path: str | Path) -> Recipe:
     """The recipe of a file. Raises OwnFileError, which says where it is wrong and what would be right."""
     path = Path(path)
-    whole = Entry(read_toml(path), path.name)
+    whole = Entry(read_toml(path), path.name, whole=True)
     whole.only(_WHOLE)
     lines = tuple(_line(entry) for entry in whole.tables("line"))
     if not lines:

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from importer.deciding.agreed import Agreement, against_limits, agreement_for
-from importer.deciding.choosing import MaltKey, malt_key
+from importer.deciding.choosing import MaltKey, is_dated, malt_key
 from importer.deciding.deliveries import Delivery, without_sheet
 from importer.deciding.ground import Ground, Reading, day_of, figures_of, ground_title, header, readings
 from importer.deciding.precision import against_a_value
@@ -16,7 +16,7 @@ from importer.models import Analysis, Figure
 from importer.store.rows import key
 from importer.vocabulary.parameters import parameters
 
-_LEAST_POINTS = 3
+LEAST_POINTS = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +85,7 @@ class MaltReport:
 class Report:
     """The whole of it. ``residues`` is true where any sheet has such figures, which are not judged.
 
-    ``undated`` counts batches that may belong to it, but tell no day; ``days`` is the day of every batch by id.
+    ``undated`` are batches that may belong to it, but tell no day; ``days`` is the day of every batch by id.
     """
 
     scope: str
@@ -93,7 +93,7 @@ class Report:
     missing: tuple[Delivery, ...]
     deliveries: int
     residues: bool
-    undated: int
+    undated: tuple[Analysis, ...]
     days: Mapping[str, str]
 
     @property
@@ -115,16 +115,15 @@ def make_report(
     *,
     agreements: Sequence[Agreement] = (),
     deliveries: Sequence[Delivery] = (),
-    days: Mapping[str, str] | None = None,
 ) -> Report:
     """The report on what ``scope`` names: years, and malts or suppliers by name or a part of it; all of them hold.
 
-    ``analyses`` are current ones in the order of their day; ``days`` gives the day, by id, of those whose sheet tells
-    none. Raises NothingFoundError.
+    ``analyses`` are current ones in the order of their day. A sheet that tells no day belongs to no year: the day on
+    which it came in says nothing about it. Raises NothingFoundError.
     """
     scope = (scope,) if isinstance(scope, str) else scope
     batches = [a for a in analyses if a.kind == "batch"]
-    known = {a.id: day_of(a) or (days or {}).get(a.id, "") for a in batches}
+    known = {a.id: day_of(a) if is_dated(a) else "" for a in batches}
     chosen = [a for a in batches if all(_in_scope(word, known[a.id], *_names(a)) for word in scope)]
     places = [word for word in scope if not _is_year(word)]
     undated = [a for a in batches if not known[a.id] and all(_in_scope(word, "", *_names(a)) for word in places)]
@@ -134,10 +133,10 @@ def make_report(
     for analysis in chosen:
         by_malt.setdefault(malt_key(analysis) or ("", ""), []).append(analysis)
     wanted = [d for d in deliveries if all(_in_scope(word, d.day, d.supplier, d.malt) for word in scope)]
-    residues = any(_is_residue(figure) for analysis in chosen for figure in analysis.figures)
+    residues = any(is_residue(figure) for analysis in chosen for figure in analysis.figures)
     malts = tuple(_malt(found, agreements, known) for _, found in sorted(by_malt.items()))
     missing = without_sheet(wanted, batches)
-    return Report(" · ".join(scope), malts, missing, len(wanted), residues, len(undated), known)
+    return Report(" · ".join(scope), malts, missing, len(wanted), residues, tuple(undated), known)
 
 
 def _names(analysis: Analysis) -> tuple[str, str]:
@@ -155,7 +154,8 @@ def _is_year(word: str) -> bool:
     return len(word) == 4 and word.isascii() and word.isdigit()
 
 
-def _is_residue(figure: Figure) -> bool:
+def is_residue(figure: Figure) -> bool:
+    """True for a residue or contaminant, which is shown and never judged."""
     entry = parameters().get(figure.parameter)
     return entry is not None and entry.food_safety
 
@@ -227,7 +227,7 @@ def _all_series(
     seen: dict[Ground, list[_Seen]] = {}
     for analysis in batches:
         for figure in figures_of(analysis):
-            if figure.state != "accepted" or _is_residue(figure):
+            if figure.state != "accepted" or is_residue(figure):
                 continue
             if figure.printed is None and figure.parameter not in agreed:
                 continue
@@ -238,7 +238,7 @@ def _all_series(
                 seen.setdefault(reading.ground, []).append(_Seen(reading, figure, analysis, days[analysis.id]))
     order = list(parameters())
     for _, found in sorted(seen.items(), key=lambda pair: order.index(pair[0].parameter)):
-        if len(found) >= _LEAST_POINTS:
+        if len(found) >= LEAST_POINTS:
             yield _series(found, results)
 
 

@@ -32,7 +32,10 @@ def serve(folder: Path, host: str, port: int, *, browser: bool, told: Callable[[
     try:
         server = create_server(app, host=host, port=port, threads=THREADS, ident=None, channel_timeout=60)
     except (OSError, ValueError) as error:
-        raise AddressTakenError(f"The desk cannot listen at {host}, port {port}: {error}.") from None
+        reason = getattr(error, "strerror", None) or error
+        raise AddressTakenError(
+            f"The desk cannot listen at {host}, port {port}: {reason}. Name another with --port."
+        ) from None
     chosen = int(server.effective_port)
     gate.cookie = f"onebasis-desk-{chosen}"
     address = f"http://{_name(host)}:{chosen}/?token={gate.token}"

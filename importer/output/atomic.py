@@ -90,5 +90,7 @@ _REASONS = {
 
 
 def _explain(path: Path, error: OSError) -> str:
+    if error.errno == errno.ENOENT and path.absolute().parent.is_dir():
+        return f"{path} was not written: nothing can be made in that folder. Choose another folder."
     reason = _REASONS.get(error.errno or 0, f"{error.strerror or error}.")
     return f"{path} was not written: {reason} The file that was there before, if any, is unchanged."

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from decimal import ROUND_HALF_UP, Decimal
 
 from importer.models import Analysis, Family, Figure, Limits
 from importer.output.terminal import clean, fit
@@ -52,7 +53,7 @@ def to_line(figure: Figure, analysis: Analysis, basis: Family) -> Line:
         title,
         printed,
         f"{value} ({mark})" if mark else value,
-        _limits(figure.limits),
+        _limits(figure.limits, known.decimals if known and figure.steps else None),
         figure.state,
         tuple(doubts),
         tuple(remarks),
@@ -94,7 +95,7 @@ def _value(figure: Figure, decimals: int) -> str:
     else:
         return fit(clean(figure.text or "–"), MOST_FOR_TEXT)
     unit = f" {figure.unit}" if figure.unit and figure.unit not in ("pH", "–") else ""
-    spread = f" ± {plain(figure.spread)}" if figure.spread is not None else ""
+    spread = f" ± {spread_text(figure.spread, number)}" if figure.spread is not None else ""
     estimate = " ~" if figure.estimated else ""
     return f"{number}{spread}{unit}{estimate}"
 
@@ -114,6 +115,16 @@ def rounded(value: float, decimals: int) -> str:
     return f"{value:.{decimals}f}"
 
 
+def spread_text(spread: float, number: str) -> str:
+    """A spread at the decimals of its number, with more where those would change it by more than a fifth."""
+    exact = Decimal(repr(spread))
+    for decimals in range(len(number.partition(".")[2]), 7):
+        text = exact.quantize(Decimal(1).scaleb(-decimals), ROUND_HALF_UP)
+        if abs(text - exact) <= abs(exact) / 5:
+            return plain(float(text))
+    return plain(spread)
+
+
 def short(value: float, digits: int = 2) -> str:
     """A number with so many digits that count, without an exponent."""
     return plain(float(f"{value:.{digits}g}"))
@@ -125,9 +136,14 @@ def plain(value: float) -> str:
     return text if "e" not in text else f"{value:f}"
 
 
-def _limits(limits: Limits) -> str:
-    if limits.low is not None and limits.high is not None:
-        return f"{plain(limits.low)} – {plain(limits.high)}"
-    if limits.low is not None:
-        return f"min {plain(limits.low)}"
-    return f"max {plain(limits.high)}" if limits.high is not None else ""
+def _limits(limits: Limits, decimals: int | None) -> str:
+    """Limits as they are printed, or at so many ``decimals`` where they were converted with their figure."""
+    low, high = (
+        None if end is None else plain(end) if decimals is None else rounded(end, decimals)
+        for end in (limits.low, limits.high)
+    )
+    if low is not None and high is not None:
+        return f"{low} – {high}"
+    if low is not None:
+        return f"min {low}"
+    return f"max {high}" if high is not None else ""

@@ -73,3 +73,9 @@ def offset_words(figure: Figure) -> str | None:
 
 def _method(family: Family | None) -> str:
     return family or "an unknown method"
+
+
+def with_unit(value: str, unit: str | None) -> str:
+    """A printed value with its unit, once: where the value has it already, it is not said again."""
+    value, unit = value.strip(), (unit or "").strip()
+    return value if not unit or value.casefold().endswith(unit.casefold()) else f"{value} {unit}".strip()

@@ -249,6 +249,11 @@ class Filer:
             with transaction(self._db):
                 self._db.execute("DELETE FROM removals WHERE arrival = ?", (arrival,))
 
+    def place_of(self, sha256: str) -> str | None:
+        """Where a document is filed, below the store's folder; None where it is not."""
+        row = self._db.execute("SELECT filed FROM documents WHERE sha256 = ?", (sha256,)).fetchone()
+        return str(row[0]) if row and row[0] else None
+
     def waiting(self) -> set[rows.PathValue]:
         """Files that are taken in but could not be taken out of the inbox yet."""
         return {path for (path,) in self._db.execute("SELECT path FROM removals")}

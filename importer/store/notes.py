@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from importer.output.terminal import clean
 from importer.store import rows
 from importer.store.ledger import Taken
 
@@ -33,7 +34,10 @@ def why(taken: Taken) -> str:
         for figure in (*analysis.figures, *analysis.derived):
             if figure.state == "review":
                 reason = " ".join(figure.reasons) or ", ".join(figure.flags)
-                found.append(f"    {figure.parameter}: {rows.told(figure)}. {reason}")
+                found.append(f"    {rows.title_of(figure.parameter)}: {rows.told(figure)}. {reason}")
+        if analysis.unrecognised:
+            found = found or [f"- {told or 'analysis without a name'}"]
+            found.append(f"    rows without a parameter: {clean(rows.unrecognised_words(analysis))}")
         reasons += found
     if len(reasons) > _MOST:
         reasons = [*reasons[:_MOST], f"- and {len(reasons) - _MOST} more"]

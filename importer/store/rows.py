@@ -11,6 +11,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from importer.models import Analysis, Figure
+from importer.output.words import with_unit
 
 PathValue = str | bytes
 _MARKS = re.compile(r"[\W_]+")
@@ -113,6 +114,19 @@ def changes_between(older: Analysis, newer: Analysis) -> list[dict[str, str | No
 
 def _told(analysis: Analysis) -> dict[str, str]:
     return {figure.parameter: told(figure) for figure in analysis.figures}
+
+
+def title_of(parameter: str) -> str:
+    """What a brewer calls a parameter."""
+    from importer.vocabulary.parameters import parameters  # loads the mappings: not before it is needed
+
+    known = parameters().get(parameter)
+    return known.title if known else parameter
+
+
+def unrecognised_words(analysis: Analysis) -> str:
+    """The rows that no parameter was found for, as they are printed; empty where there are none."""
+    return "; ".join(f"{row.label}: {with_unit(row.value, row.unit)}" for row in analysis.unrecognised)
 
 
 def told(figure: Figure) -> str:

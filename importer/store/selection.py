@@ -93,6 +93,22 @@ def days(store: Store) -> dict[str, str]:
         raise explained(store.path, error) from None
 
 
+def nothing_chosen(store: Store, wanted: Wanted) -> str:
+    """Why a choice is empty, in words: which suppliers there are where one was asked for. Raises StoreError."""
+    if wanted.supplier is None:
+        return "Nothing in the store is like that."
+    try:
+        found = store.connection.execute(
+            "SELECT DISTINCT supplier FROM analyses WHERE supplier_key IS NOT NULL GROUP BY supplier_key ORDER BY 1"
+        ).fetchall()
+    except sqlite3.Error as error:
+        raise explained(store.path, error) from None
+    names = ", ".join(name for (name,) in found)
+    if any((rows.key(wanted.supplier) or "\0") in (rows.key(name) or "") for (name,) in found):
+        return "Nothing in the store is like that."
+    return f"Nothing in the store is of a supplier “{wanted.supplier}”. There are: {names or 'none yet'}."
+
+
 def _conditions(wanted: Wanted) -> tuple[list[str], list[str]]:
     conditions: list[str] = []
     values: list[str] = []

@@ -8,6 +8,7 @@ from collections import Counter
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from importer.store import rows
 from importer.store.ledger import Store
 
 _FILES = "WITH came AS (SELECT DISTINCT sha256 FROM arrivals WHERE way = 'bulk' AND {within})"
@@ -15,12 +16,13 @@ _FILES = "WITH came AS (SELECT DISTINCT sha256 FROM arrivals WHERE way = 'bulk' 
 
 @dataclass(slots=True)
 class Summary:
-    """Documents by state; each with review or failure by name."""
+    """Documents by state; each with review, rows without a parameter (and how many) or failure by name."""
 
     states: Counter[str] = field(default_factory=Counter)
     again: int = 0
     review: list[tuple[str, str]] = field(default_factory=list)
     doubtful: Counter[str] = field(default_factory=Counter)
+    unknown: list[tuple[str, int]] = field(default_factory=list)
     failed: list[tuple[str, str, str]] = field(default_factory=list)
     superseded: list[tuple[str, str, list[dict[str, str | None]]]] = field(default_factory=list)
 
@@ -42,14 +44,21 @@ def summary_of(store: Store, root: Path) -> Summary:
         f" WHERE way = 'bulk' AND {within} AND kind = 'sheet'",
         bounds,
     ).fetchone()
-    summary.review = read(
+    review = read(
         f"{files} SELECT d.name, COALESCE((SELECT GROUP_CONCAT(parameter, ', ') FROM (SELECT DISTINCT parameter"
         " FROM figures f JOIN analyses a ON f.analysis = a.id WHERE a.sha256 = d.sha256 AND f.state = 'review')),"
         " 'batch or a part of it') FROM documents d JOIN came USING (sha256) WHERE d.state = 'review' ORDER BY d.name",
         bounds,
     ).fetchall()
-    for _, parameters in summary.review:
-        summary.doubtful.update(parameters.split(", "))
+    for name, parameters in review:
+        titles = [rows.title_of(parameter) for parameter in parameters.split(", ")]
+        summary.review.append((name, "; ".join(titles)))
+        summary.doubtful.update(titles)
+    summary.unknown = read(
+        f"{files} SELECT d.name, SUM(unknown_rows) FROM analyses a JOIN documents d USING (sha256)"
+        " JOIN came USING (sha256) WHERE unknown_rows > 0 AND superseded_by IS NULL GROUP BY sha256 ORDER BY d.name",
+        bounds,
+    ).fetchall()
     summary.failed = read(
         f"{files} SELECT d.name, code, message FROM problems JOIN documents d USING (sha256) JOIN came USING (sha256)"
         " WHERE d.state = 'failed' ORDER BY d.name, position",

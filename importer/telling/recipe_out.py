@@ -38,7 +38,11 @@ COLUMNS = (
     Column("nitrogen_ratio_mash", "string", "Mash that the ratio stands on"),
     Column("nitrogen_ratio_estimated", "boolean", "True where it was brought there by a correlation"),
     Column("nitrogen_ratio_spread", "number", "Plus or minus, percentage points, where it is an estimate"),
-    Column("review", "string", "Parameters of the batch in doubt; their numbers are empty"),
+    Column(
+        "review",
+        "string",
+        "Parameters of the batch in doubt, their numbers are empty; rows of the sheet without a parameter",
+    ),
 )
 
 

@@ -7,9 +7,11 @@ from html import escape
 from itertools import groupby
 
 from importer.deciding.ground import day_of, header
-from importer.deciding.report import Complaint, MaltReport, Report, Series
+from importer.deciding.report import LEAST_POINTS, Complaint, MaltReport, Report, Series, is_residue
+from importer.models import Analysis
 from importer.output.terminal import clean
-from importer.output.words import CAUTION
+from importer.output.words import CAUTION, with_unit
+from importer.store.rows import title_of
 from importer.telling.svg import trend
 from importer.telling.words import number
 
@@ -49,6 +51,7 @@ section.letter > p { break-after: avoid; }
   .plots { grid-template-columns: 1fr 1fr; gap: .7rem 1rem; } h2, h3 { break-after: avoid; }
   .band { fill: #e3e3e3; print-color-adjust: exact; -webkit-print-color-adjust: exact; } }
 """
+_MOST_NAMED = 20
 _KEY = (
     ('<circle class="point" cx="20" cy="9" r="3"/>', "a batch"),
     ('<circle class="estimate" cx="20" cy="9" r="3"/>', "an estimate"),
@@ -82,9 +85,8 @@ def report_page(report: Report, evidence: Evidence = lambda _: None) -> str:
         *_missing(report),
         *_trends(report),
         *_not_said(report),
+        *_residues(report),
     ]
-    if report.residues:
-        parts.append(f'<h2>Residues and contaminants</h2><p class="quiet">{_safe(CAUTION)}</p>')
     return "\n".join([*parts, "</body></html>", ""])
 
 
@@ -102,7 +104,10 @@ def _summary(report: Report) -> Iterator[str]:
     span = f", {min(days)} to {max(days)}" if days else ""
     yield f"<p>{_count(report.batches, 'batch', 'batches')} of {_count(len(report.malts), 'malt', 'malts')}{span}.</p>"
     if report.undated:
-        yield f"<p>{_count(report.undated, 'batch tells', 'batches tell')} no day and may be missing here.</p>"
+        many = _count(len(report.undated), "batch", "batches")
+        names = ", ".join(f"{header(a, 'malt')} {header(a, 'batch')}".strip() for a in report.undated[:_MOST_NAMED])
+        more = " and others" if len(report.undated) > _MOST_NAMED else ""
+        yield f"<p>{many} without a date on the sheet, in no year and in no plot: {_safe(names)}{more}.</p>"
     yield '<table><thead><tr><th>Supplier</th><th>Malt</th><th class="n">Batches</th><th>Crop</th>'
     yield '<th class="n">Outside what was agreed</th><th class="n">Without a certificate</th></tr></thead><tbody>'
     for malt in report.malts:
@@ -179,22 +184,48 @@ def _missing(report: Report) -> Iterator[str]:
     yield "</tbody></table>"
 
 
+def _residues(report: Report) -> Iterator[str]:
+    """Residues and contaminants as the sheets print them, with the usual caution and no verdict."""
+    if not report.residues:
+        return
+    yield f'<h2>Residues and contaminants</h2><p class="quiet">{_safe(CAUTION)}</p>'
+    yield "<table><thead><tr><th>Malt</th><th>Batch</th><th>Day</th><th>Figure</th><th>As printed</th></tr></thead>"
+    yield "<tbody>"
+    for malt in report.malts:
+        for analysis in malt.batches:
+            for figure in analysis.figures:
+                if figure.printed is None or not is_residue(figure):
+                    continue
+                doubt = "" if figure.state == "accepted" else " (in review)"
+                printed = with_unit(figure.printed.value, figure.printed.unit) + doubt
+                day = report.days[analysis.id]
+                cells = (malt.malt, header(analysis, "batch"), day, title_of(figure.parameter), printed)
+                yield f"<tr>{''.join(f'<td>{_safe(cell)}</td>' for cell in cells)}</tr>"
+    yield "</tbody></table>"
+
+
 # ---------------------------------------------------------------- trends
 
 
 def _trends(report: Report) -> Iterator[str]:
-    if not any(malt.series for malt in report.malts):
-        return
     yield "<h2>Trends</h2>"
     items = (f'<li><svg viewBox="0 0 40 18" aria-hidden="true">{shape}</svg> {text}</li>' for shape, text in _KEY)
     yield f'<ul class="key">{"".join(items)}</ul>'
     for malt in report.malts:
+        yield f"<h3>{_safe(malt.malt)} <span class='quiet'>{_safe(malt.supplier)}</span></h3>"
         if malt.series:
-            yield f"<h3>{_safe(malt.malt)} <span class='quiet'>{_safe(malt.supplier)}</span></h3>"
             yield f'<div class="plots">{"".join(_plots(malt))}</div>'
+        else:
+            yield f"<p>No plot: no figure is accepted on {LEAST_POINTS} dated batches or more.</p>"
+        named = ", ".join(_batch_and_day(a, report.days[a.id]) for a in malt.batches if report.days[a.id])
+        yield f'<p class="quiet">Batches, from left to right: {_safe(named or "none with a date")}.</p>'
     sources = dict.fromkeys(series.source for malt in report.malts for series in malt.series if series.source)
     if sources:
         yield f'<p class="quiet">Precision: {_safe("; ".join(_parts(sources)))}.</p>'
+
+
+def _batch_and_day(analysis: Analysis, day: str) -> str:
+    return f"{header(analysis, 'batch') or 'without a number'} ({day})"
 
 
 def _parts(sources: Iterable[str]) -> Sequence[str]:

@@ -9,8 +9,9 @@ from datetime import date
 from html import escape
 
 from importer.deciding.report import Point, Series
-from importer.output.table_line import plain
+from importer.output.table_line import plain, rounded
 from importer.output.terminal import clean
+from importer.vocabulary.parameters import parameters
 
 WIDTH, HEIGHT = 460, 190
 _LEFT, _RIGHT, _TOP, _BOTTOM = 46, 12, 14, 26
@@ -133,7 +134,7 @@ def _limits(series: Series, y: _Scale) -> Iterator[str]:
         if value is not None:
             at = y(value)
             yield f'<line class="limit" x1="{_LEFT}" y1="{at}" x2="{WIDTH - _RIGHT}" y2="{at}"/>'
-            text = f"{word} {_written(round(value, 4))}"
+            text = f"{word} {_written(float(rounded(value, parameters()[series.parameter].decimals)))}"
             yield f'<text class="told" x="{WIDTH - _RIGHT - 2}" y="{at - 3.5:.1f}" text-anchor="end">{text}</text>'
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from importer.deciding.results import Difference, Named, Shown, Verdict
-from importer.output.table_line import plain, rounded
+from importer.output.table_line import plain, rounded, spread_text
 from importer.output.terminal import clean
 from importer.vocabulary.parameters import parameters
 
@@ -33,7 +33,7 @@ def shown_text(shown: Shown | None, parameter: str) -> str:
         text = f"{f'{shown.bound} ' if shown.bound else ''}{number(shown.value, parameter)}"
     else:
         return clean(shown.text or "–")
-    spread = f" ± {plain(shown.spread)}" if shown.spread is not None else ""
+    spread = f" ± {spread_text(shown.spread, text)}" if shown.spread is not None else ""
     unit = f" {shown.unit}" if shown.unit and shown.unit not in ("pH", "–") else ""
     marks = (" ~" if shown.estimated else "") + (" ?" if shown.state == "review" else "")
     return f"{text}{spread}{unit}{marks}"

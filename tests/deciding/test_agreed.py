@@ -177,7 +177,7 @@ def test_faults_say_where_and_what_would_be_right(tmp_path: Path, limit: str, to
     path = agreed(tmp_path, 'parameter = "friability", min = 80', limit)
     with pytest.raises(OwnFileError) as fault:
         read_agreed(path)
-    assert str(fault.value).startswith("agreed.toml, agreed 1, limits 2: ")
+    assert str(fault.value).startswith("agreed.toml, [[agreed]] 1, limits 2: ")
     assert told in str(fault.value)
 
 
@@ -208,7 +208,7 @@ def test_a_malt_stands_there_once(tmp_path: Path) -> None:
     path = tmp_path / "agreed.toml"
     one = '[[agreed]]\nmalt = "Pale"\nlimits = [{ parameter = "moisture", max = 4 }]\n'
     path.write_text(one + one.replace("Pale", "PALE"), encoding="utf-8")
-    with pytest.raises(OwnFileError, match=r"stands in agreed\.toml, agreed 1 already"):
+    with pytest.raises(OwnFileError, match=r"stands in agreed\.toml, \[\[agreed\]\] 1 already"):
         read_agreed(path)
 
 

@@ -255,3 +255,19 @@ def test_report_writes_one_file(run: Run, files: Path) -> None:
     assert page.startswith("<!doctype html>")
     assert "batch B2" in page
     assert [path.name for path in files.glob("*.html")] == ["2025.html"]
+
+
+def test_a_report_says_which_of_folder_or_missing_folder_is_wrong(run: Run, files: Path) -> None:
+    result = run("report", "2025", "--html", files)
+    assert "is a folder. Give the name of a file." in result.output
+    result = run("report", "2025", "--html", files / "nodir" / "r.html")
+    assert "there is no folder" in result.output
+    assert "is a folder. Give" not in result.output
+
+
+def test_own_files_name_their_tables_as_they_are_written(run: Run, files: Path) -> None:
+    (files / "recipe.toml").write_text('recipe = "X"\n[[line]]\nkg = 5\n', encoding="utf-8")
+    assert "recipe.toml, [[line]] 1: give either" in run("batch", "B2", "--recipe-lines", files / "recipe.toml").output
+    (files / "d.csv").write_text("date,malt\n", encoding="utf-8")
+    result = run("report", "2025", "--html", files / "r.html", "--deliveries", files / "d.csv")
+    assert "the head lacks day, supplier, batch. Its columns are: date, malt." in result.output

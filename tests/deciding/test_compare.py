@@ -205,3 +205,4 @@ def test_a_sheet_that_is_not_in_the_store_is_placed_by_its_day() -> None:
     assert batch_meaning(batch_of(91.0, 9), [first, second]).against[0] == "last batch B5"
     undated = analysis(figure("friability", 91.0), batch="B9", day="")
     assert batch_meaning(undated, [first, second]).against[0] == "last batch B5"
+    assert batch_meaning(second, [first, undated, second]).against == (f"last batch {first.header['batch'].value}",)

@@ -10,6 +10,7 @@ import pytest
 
 from importer.deciding.choosing import in_use, named_batch
 from importer.deciding.feed import Malt, recipe_feed
+from importer.models import Unrecognised
 from importer.telling.recipe_out import COLUMNS, change_words, to_recipe_csv, to_recipe_json
 from tests.deciding.factory import analysis, estimate, figure
 
@@ -81,7 +82,47 @@ def test_a_batch_whose_malt_is_not_certain_is_not_in_use() -> None:
         update={"header": one.header | {"malt": one.header["malt"].model_copy(update={"state": "review"})}}
     )
     assert recipe_feed([doubtful]).malts == ()
-    assert recipe_feed([doubtful]).without_batch == ("Nordtal Malting Pale Ale Malt",)
+    feed = recipe_feed([doubtful])
+    assert feed.without_batch == ("Nordtal Malting Pale Ale Malt",)
+    assert feed.remarks == (
+        "Nordtal Malting Pale Ale Malt B1: left out: the malt's name is not certain. Open it in `onebasis review`, "
+        "All sheets.",
+    )
+
+
+def test_a_sheet_without_a_date_of_its_own_is_not_the_latest() -> None:
+    dated, undated = pale("B2", "2025-02-01"), pale("B0", "", 75.0, crop="")
+    feed = recipe_feed([dated, undated], days={undated.id: "2026-11-27"})
+    assert [malt.batch for malt in feed.malts] == ["B2"]
+    assert feed.remarks == (
+        "Nordtal Malting Pale Ale Malt B0 has no date on its sheet (filed under 2026-11-27); not taken as the latest. "
+        "Pin it with --pin.",
+    )
+    assert recipe_feed([dated, undated], {"pale ale malt": "B0"}).malts[0].batch == "B0"
+
+
+def test_an_older_crop_without_a_date_is_passed_over_and_a_newer_one_without_dates_is_taken() -> None:
+    old, new = pale("B1", "", crop="2023"), pale("B2", "", crop="2024")
+    for order in ([old, new], [new, old]):
+        feed = recipe_feed(order)
+        assert ([malt.batch for malt in feed.malts], feed.remarks) == (["B2"], ())
+
+
+def test_several_sheets_without_dates_leave_the_malt_out() -> None:
+    feed = recipe_feed([pale("B1", ""), pale("B2", "")])
+    assert feed.malts == ()
+    assert [remark.split(" has ")[0] for remark in feed.remarks] == [
+        "Nordtal Malting Pale Ale Malt B1",
+        "Nordtal Malting Pale Ale Malt B2",
+    ]
+    assert [malt.batch for malt in recipe_feed([pale("B1", "")]).malts] == ["B1"]
+
+
+def test_rows_without_a_parameter_are_told_beside_the_batch() -> None:
+    row = Unrecognised(label="Hardness", value="4.1", unit="kp", page=1, box=(0, 0, 1, 1))
+    feed = recipe_feed([pale().model_copy(update={"unrecognised": (row, row)})])
+    assert feed.malts[0].review == "2 rows of the sheet have no parameter"
+    assert feed.remarks == ("Nordtal Malting Pale Ale Malt B1: 2 rows of the sheet have no parameter.",)
 
 
 def test_a_pinned_batch_is_used_whatever_came_later() -> None:

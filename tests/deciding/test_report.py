@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ElementTree
+from dataclasses import replace
 from html.parser import HTMLParser
 from pathlib import Path
 
@@ -167,15 +168,15 @@ def test_scopes_narrow_each_other(tmp_path: Path) -> None:
             make_report(analyses, scope)
 
 
-def test_batches_without_a_day_are_filed_by_arrival_or_said_to_be_missing() -> None:
+def test_batches_without_a_day_are_in_no_year_and_are_named() -> None:
     undated = [analysis(figure("friability", 90.0), batch=f"U{n}", day="") for n in range(3)]
     found = make_report([*year(90, 91), *undated], "2025")
-    assert (found.batches, found.undated) == (2, 3)
-    assert "3 batches tell no day and may be missing here" in report_page(found)
-    days = {one.id: f"2025-06-0{n + 1}" for n, one in enumerate(undated)}
-    found = make_report([*year(90, 91), *undated], "2025", days=days)
-    assert (found.batches, found.undated) == (5, 0)
-    assert len(found.malts[0].series[0].points) == 5
+    assert (found.batches, len(found.undated)) == (2, 3)
+    page = report_page(found)
+    assert "3 batches without a date on the sheet, in no year and in no plot: Pale Ale Malt U0, " in page
+    found = make_report([*year(90, 91, 92), *undated], "nordtal")
+    assert found.batches == 6
+    assert [point.batch[0] for point in found.malts[0].series[0].points] == ["B"] * 3
 
 
 def test_a_year_without_limits_complains_of_nothing() -> None:
@@ -198,7 +199,7 @@ def test_deliveries_without_a_certificate(tmp_path: Path) -> None:
     ("content", "told"),
     [
         (b"", "is empty"),
-        (b"supplier,malt,batch\n", "no column day"),
+        (b"supplier,malt,batch\n", "the head lacks day. Its columns are: supplier, malt, batch."),
         (b"day,supplier,malt,batch\n31.12.2025,A,B,C\n", "row 2: '31.12.2025' is no day"),
         (b"day,supplier,malt,batch\n2025-01-01,A,B\n", "row 2: malt or batch is missing"),
         (b"day,supplier,malt,batch\n2025-01-01,\xff,B,C\n", "not UTF-8"),
@@ -231,3 +232,31 @@ def test_a_trend_of_equal_values_is_drawn(tmp_path: Path) -> None:
 @pytest.mark.parametrize("data", [b"", b"%PDF-1.7 broken", b"\x89PNG\r\n\x1a\n broken"])
 def test_an_original_that_cannot_be_drawn_leaves_no_picture(data: bytes) -> None:
     assert crop_of(data, "sheet.pdf", figure("friability", 77), "text") is None
+
+
+def test_plots_name_their_batches_and_a_malt_without_plot_says_why() -> None:
+    few = [analysis(figure("friability", 88.0), batch=f"M{n}", malt="Munich", day=f"2025-0{n}-01") for n in (1, 2)]
+    page = report_page(make_report([*year(90, 91, 92), *few], "2025"))
+    assert "No plot: no figure is accepted on 3 dated batches or more." in page
+    assert "Batches, from left to right: M1 (2025-01-01), M2 (2025-02-01)." in page
+    assert page.count("No plot:") == 1
+
+
+def test_residues_stand_in_the_report_as_they_are_printed() -> None:
+    one = figure("ndma", 1.0, "µg/kg", bound="<", flags=("food-safety",))
+    one = one.model_copy(update={"printed": one.printed and one.printed.model_copy(update={"value": "<1.0 <b>"})})
+    page = report_page(make_report([analysis(one, batch="B7")], "2025"))
+    after = page.partition("Residues and contaminants</h2>")[2]
+    assert "<td>B7</td><td>2025-03-01</td>" in after
+    assert "<td>&lt;1.0 &lt;b&gt; µg/kg</td>" in after
+    assert "outside" not in after
+
+
+def test_a_converted_limit_is_written_no_more_exactly_than_its_figure() -> None:
+    found = make_report(
+        [analysis(figure("colour", v, "EBC"), batch=f"C{v}", day=f"2025-0{v}-01") for v in (4, 5, 6)], "2025"
+    )
+    series = replace(found.malts[0].series[0], low=7.0923, high=8.0771)
+    drawn = trend(series, ())
+    assert ">min 7.1<" in drawn
+    assert ">max 8.1<" in drawn

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import csv
+import socket
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
 
-from importer.commands import review
+from importer.commands import review, review_csv
 from importer.commands.run import UsageError
+from importer.desk import queue
 from importer.store.ledger import Store
 from importer.store.selection import Wanted, choose
-from tests.desk.sheets import changed, draw, take_in
+from tests.desk.sheets import SOUND, changed, draw, take_in
 from tests.desk.test_settling import figure
 
 
@@ -42,9 +46,53 @@ def test_what_waits_is_listed(folder: Path, capsys: pytest.CaptureFixture[str]) 
     assert review.review(review.Request(folder, show=True)) == 0
     told = capsys.readouterr().out
     assert "Nordtal Malting · Pale Ale Malt · N-1041" in told
-    assert "moisture: 45 %, printed “Moisture” 45" in told
+    assert "Moisture: 45 %, printed “Moisture” 45" in told
     assert "45 % is not possible for Moisture." in told
-    assert "6 to settle." in told
+    with Store(folder) as store:
+        sheets, figures = queue.count(store.connection)
+    assert f"To settle: {figures} figures on {sheets} sheets and 1 entry of heads." in told
+
+
+def test_rows_without_a_parameter_and_uncertain_names_are_listed(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    folder = take_in(tmp_path / "store", draw(tmp_path / "a.pdf", (*SOUND, ("Zorblax index", "3.7", "%"))))
+    assert review.review(review.Request(folder, show=True)) == 0
+    told = capsys.readouterr().out
+    assert "N-1041 (a.pdf), 1 row: Parameter / Zorblax index: 3.7 %" in told
+    assert "Nothing waits." in told
+    with Store(folder) as store:
+        store.connection.execute(
+            "UPDATE analyses SET json = json_set(json, '$.header.malt.state', 'review') WHERE state = 'accepted'"
+        )
+        assert [identity for (identity,) in store.connection.execute(review_csv.WAITING)] == [
+            choose(store, Wanted()).analyses[0].id
+        ]
+
+
+def test_what_was_taken_already_is_passed_over_the_second_time(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "waits.csv"
+    rows = written(folder, path)
+    for row in rows:
+        if row["parameter"] == "Moisture":
+            row.update(say="correct", value="4,5", is_parameter="Moisture")
+        elif row["row"] == "head:batch":
+            row.update(say="correct", value="N-1043")
+        elif row["parameter"] == "Colour":
+            row.update(say="accept")
+    said = sum(1 for row in rows if row["say"])
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna Holt")) == 0
+    capsys.readouterr()
+    assert review.review(review.Request(folder, take=path, reviewer="Anna Holt")) == 0
+    assert f"0 taken, 0 not taken. {said} already taken." in capsys.readouterr().err
+    rows = [row for row in rows if row["parameter"] == "Moisture"]
+    rows[0].update(value="4.6")
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna Holt")) == 1
+    assert "has changed this sheet" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("delimiter", [",", ";"])
@@ -52,11 +100,11 @@ def test_a_filled_in_file_is_taken_back(folder: Path, tmp_path: Path, delimiter:
     path = tmp_path / "waits.csv"
     rows = written(folder, path)
     for row in rows:
-        if row["parameter"] == "moisture":
+        if row["parameter"] == "Moisture":
             row.update(say="correct", value="4,5")
         elif row["row"] == "head:batch":
             row.update(say="Correct", value="N-1043")
-        elif row["parameter"] == "colour":
+        elif row["parameter"] == "Colour":
             row.update(say="accept")
     put(path, rows, delimiter)
     assert review.review(review.Request(folder, take=path, reviewer="Anna Holt")) == 0
@@ -74,10 +122,10 @@ def test_what_cannot_be_taken_is_told_by_line_and_the_rest_is_saved(
     folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     path = tmp_path / "waits.csv"
-    rows = [row for row in written(folder, path) if row["parameter"] in ("moisture", "colour")]
-    moisture = next(row for row in rows if row["parameter"] == "moisture")
+    rows = [row for row in written(folder, path) if row["parameter"] in ("Moisture", "Colour")]
+    moisture = next(row for row in rows if row["parameter"] == "Moisture")
     moisture.update(say="correct", value="4.5 or 5")
-    next(row for row in rows if row["parameter"] == "colour").update(say="maybe")
+    next(row for row in rows if row["parameter"] == "Colour").update(say="maybe")
     rows[-1].update(say="accept")
     rows.append({**moisture, "sheet": "nothing", "say": "accept"})
     put(path, rows)
@@ -93,7 +141,7 @@ def test_an_old_file_takes_nothing_over_a_newer_word(
     folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     path = tmp_path / "waits.csv"
-    rows = [row for row in written(folder, path) if row["parameter"] == "moisture"]
+    rows = [row for row in written(folder, path) if row["parameter"] == "Moisture"]
     rows[0].update(say="correct", value="4.5")
     put(path, rows)
     assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 0
@@ -112,7 +160,7 @@ def test_another_file_is_refused_whole(folder: Path, tmp_path: Path, content: st
     path.write_text(content, encoding="utf-8")
     with pytest.raises(UsageError):
         review.review(review.Request(folder, take=path, reviewer="Anna"))
-    with pytest.raises(UsageError):
+    with pytest.raises(UsageError, match="there is no such file"):
         review.review(review.Request(folder, take=tmp_path / "nowhere.csv", reviewer="Anna"))
 
 
@@ -121,6 +169,18 @@ def test_text_of_a_sheet_cannot_run_in_a_spreadsheet(tmp_path: Path) -> None:
     folder = take_in(tmp_path / "store", draw(tmp_path / "a.pdf", rows, supplier="=1+1 Malting"))
     for row in written(folder, tmp_path / "waits.csv"):
         assert not [text for text in row.values() if text.startswith(("=", "+", "@"))]
+
+
+def test_a_port_in_use_is_told_without_numbers_of_errors(folder: Path) -> None:
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        taken.listen()
+        command = [sys.executable, "-c", "from importer.cli import main; main()", "review", "--no-browser"]
+        command += ["--store", str(folder), "--port", str(taken.getsockname()[1])]
+        ended = subprocess.run(command, capture_output=True, text=True, timeout=60, check=False)
+    assert ended.returncode == 2
+    assert ended.stderr.rstrip().endswith("Name another with --port.")
+    assert "Errno" not in ended.stderr
 
 
 def test_one_thing_at_a_time_and_only_a_store_that_is_there(folder: Path, tmp_path: Path) -> None:

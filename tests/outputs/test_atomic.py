@@ -136,3 +136,9 @@ def test_a_killed_program_leaves_a_whole_file(tmp_path: Path) -> None:
         child.wait()
         assert target.read_text() in texts
         target.unlink()
+
+
+@pytest.mark.skipif(not Path("/proc/self").is_dir(), reason="needs a folder in which nothing can be made")
+def test_a_folder_in_which_nothing_can_be_made_is_not_said_to_be_missing() -> None:
+    with pytest.raises(WriteError, match="nothing can be made in that folder"):
+        write_text(Path("/proc/onebasis.json"), "x")

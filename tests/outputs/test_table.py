@@ -10,7 +10,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from importer.models import Document, Unrecognised
+from importer.models import Document, Limits, Step, Unrecognised
+from importer.output.table_line import spread_text
 from importer.output.table_out import to_table
 from importer.output.terminal import Style, clean, columns, fit
 from tests.outputs import factory
@@ -101,6 +102,17 @@ def test_nothing_read_is_told() -> None:
     assert to_table(Document(basis="EBC")) == "0 analyses.\n"
 
 
+def test_a_unit_that_stands_in_the_value_is_not_said_twice() -> None:
+    rows = [("96.9 %", "%"), ("3.7", "%"), ("12", None)]
+    unknown = tuple(
+        {"label": f"Row {n}", "value": value, "unit": unit, "page": 1, "box": factory.BOX}
+        for n, (value, unit) in enumerate(rows)
+    )
+    text = to_table(factory.document(factory.analysis(factory.moisture(4.2), unrecognised=unknown)))
+    for line in ("Row 0: 96.9 % (page 1)", "Row 1: 3.7 % (page 1)", "Row 2: 12 (page 1)"):
+        assert line in text
+
+
 @pytest.mark.parametrize(
     "attack",
     ["\x1b[2J\x1b[31mred", "\x1b]0;title\x07", "\x9b31m", "a\u202egnp.exe", "a\rb", "a\x08\x08b", "a\u2066b", "\x00"],
@@ -157,3 +169,30 @@ def test_colour_only_on_a_terminal_and_never_against_the_users_wish(monkeypatch:
 def test_a_unit_that_stands_in_the_value_is_said_once() -> None:
     row = Unrecognised(label="Malttest", value="96.9 %", unit="%", page=1, box=factory.BOX)
     assert "Malttest: 96.9 % (page 1)" in to_table(factory.document(factory.analysis(unrecognised=(row,))))
+
+
+@pytest.mark.parametrize(
+    ("spread", "number", "shown"),
+    [(0.075, "7.5", "0.08"), (2.5, "42.8", "2.5"), (0.1, "4.0", "0.1"), (0.14, "7.5", "0.14"), (12.6, "250", "13")],
+)
+def test_a_spread_has_the_decimals_of_its_number_unless_they_would_change_it(
+    spread: float, number: str, shown: str
+) -> None:
+    assert spread_text(spread, number) == shown
+
+
+def test_converted_limits_are_shown_at_the_decimals_of_the_parameter() -> None:
+    step = {
+        "kind": "unit",
+        "from": {"value": 4.0, "unit": "SRM"},
+        "to": {"value": 7.88, "unit": "EBC"},
+        "formula": "SRM × 1.97",
+        "source": "a test",
+    }
+    plain = factory.moisture(4.2).model_copy(update={"limits": Limits(low=3.955, high=4.5)})
+    assert "3.955 – 4.5" in to_table(factory.document(factory.analysis(plain)))
+    converted = plain.model_copy(
+        update={"parameter": "colour", "unit": "EBC", "steps": (Step.model_validate(step),)}
+        | {"limits": Limits(low=7.092, high=8.077)}
+    )
+    assert "7.1 – 8.1" in to_table(factory.document(factory.analysis(converted)))

@@ -17,6 +17,7 @@ from tests.outputs import factory
 
 READS = "tests.store.standins:read"
 HEAD = "%SHEET"
+ROWS = "rows without a parameter: "
 
 
 def sheet(
@@ -28,8 +29,13 @@ def sheet(
     day: str = "2024-11-14",
     state: str = "accepted",
     extra: str = "",
+    rows: int = 0,
 ) -> bytes:
-    """The content of a sheet; ``extra`` makes it another content without another meaning."""
+    """The content of a sheet; ``extra`` makes it another content without another meaning.
+
+    So many ``rows`` have no parameter.
+    """
+    extra = f"{ROWS}{rows}" if rows else extra
     return "|".join([HEAD, supplier, malt, batch, str(moisture), day, state, extra]).encode()
 
 
@@ -52,7 +58,8 @@ def read_bytes(name: str, data: bytes, basis: str = "EBC") -> Sheet:
 
 
 def _analysis(name: str, data: bytes, parts: list[str], basis: str) -> Analysis:
-    _, supplier, malt, batch, moisture, day, state, *_ = parts
+    _, supplier, malt, batch, moisture, day, state, extra = parts[:8]
+    unknown = int(extra.removeprefix(ROWS)) if extra.startswith(ROWS) else 0
     header = {"supplier": supplier, "malt": malt, "batch": batch, "analysed_on": day}
     sha256 = hashlib.sha256(data).hexdigest()
     figure = factory.moisture(float(moisture)).model_copy(
@@ -65,7 +72,10 @@ def _analysis(name: str, data: bytes, parts: list[str], basis: str) -> Analysis:
         header=factory.header(**{key: value for key, value in header.items() if value}),
         derived=(),
         checks=(),
-        unrecognised=(),
+        unrecognised=tuple(
+            {"label": f"Row {number}", "value": "7 %", "unit": "%", "page": 1, "box": factory.BOX}
+            for number in range(1, unknown + 1)
+        ),
         state=state,
         mash="congress" if basis == "EBC" else "isothermal-65",
     )

@@ -46,7 +46,7 @@ def test_a_tree_is_read_where_it_lies(tree: Path, store_folder: Path, capsys: py
     assert contents(store_folder) == {}
     told = capsys.readouterr().out
     assert "9 files: 9 documents, 7 accepted, 1 review, 1 failed. 1 came more than once." in told
-    assert "z.pdf: moisture" in told
+    assert "z.pdf: Moisture" in told
     assert "unsupported-type (1)" in told
     with Store(store_folder) as store:
         assert rows(store, "SELECT COUNT(*) FROM analyses") == [(8,)]
@@ -83,6 +83,24 @@ def test_retry_reads_only_what_failed(tree: Path, store_folder: Path) -> None:
     run(tree, store_folder, retry=True)
     after = dump(store_folder)
     assert {table for table in before if before[table] != after[table]} <= {"history"}
+
+
+def test_rows_without_a_parameter_are_counted(
+    tmp_path: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    put(tmp_path / "tree", "a.pdf", sheet(rows=2))
+    put(tmp_path / "tree", "b.pdf", sheet("B2"))
+    run(tmp_path / "tree", store_folder)
+    told = capsys.readouterr().out
+    assert "Rows without a parameter" in told
+    assert "  a.pdf: 2 rows" in told
+    assert "b.pdf" not in told
+
+
+def test_an_empty_folder_is_said(tmp_path: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / "tree").mkdir()
+    assert run(tmp_path / "tree", store_folder) == 0
+    assert "No files were found in" in capsys.readouterr().err
 
 
 def test_strict(tmp_path: Path, store_folder: Path) -> None:

@@ -89,13 +89,28 @@ def test_since_the_last_export_of_the_same_choice(export: Export, store_folder: 
         return [a["header"]["batch"]["value"] for a in json.loads(target.read_text(encoding="utf-8"))["analyses"]]
 
     assert new() == ["A 1", "B-2", "D"]
-    assert new() == []
     assert new("--supplier", "sud") == ["B-2"]
     with Store(store_folder) as store:
         take(store, put(tmp_path, "e.pdf", sheet("E", supplier="Sud Malting")))
     assert new() == ["E"]
     assert new("--supplier", "sud") == ["E"]
-    assert new() == []
+
+
+def test_nothing_new_leaves_the_file_as_it_was(export: Export, tmp_path: Path) -> None:
+    target = tmp_path / "n.csv"
+    assert export("--csv", target, "--since-last-export").exit_code == 0
+    before = target.read_bytes()
+    result = export("--csv", target, "--since-last-export")
+    assert result.exit_code == 0
+    assert result.stderr == f"Nothing new since the last export; {target} was left as it was.\n"
+    assert target.read_bytes() == before
+    assert exported(export("--json", "-", "--since-last-export")) == []
+
+
+def test_a_supplier_that_is_not_there_is_told_with_those_that_are(export: Export) -> None:
+    result = export("--supplier", "nobody", "--json", "-")
+    assert "of a supplier “nobody”. There are: Mälzerei Nord, Sud Malting." in result.stderr
+    assert "There are:" not in export("--supplier", "sud", "--batch", "99", "--json", "-").stderr
 
 
 def test_an_export_that_fails_does_not_count(export: Export, tmp_path: Path) -> None:

@@ -35,6 +35,19 @@ def run(folder: Path, store: Path, **changes: Any) -> int:
     return command.inbox(command.Request(folder, **options))
 
 
+def test_rows_without_a_parameter_are_told(
+    inbox_folder: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    put(inbox_folder, "good.pdf", sheet("A1", rows=1))
+    put(inbox_folder, "doubt.pdf", sheet("B2", rows=2).replace(b"accepted", b"review"))
+    assert run(inbox_folder, store_folder) == 0
+    told = capsys.readouterr().out
+    assert "  good.pdf: 1 row\n" in told
+    assert "  doubt.pdf: 2 rows\n" in told
+    why = (store_folder / "set-aside/to-review/doubt.pdf.why.txt").read_text(encoding="utf-8")
+    assert "rows without a parameter: Row 1: 7 %; Row 2: 7 %\n" in why
+
+
 def test_everything_finds_its_place(inbox_folder: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
     put(inbox_folder, "good.pdf", sheet("24/0417", supplier="Mälzerei Nord: Ost"))
     put(inbox_folder, "sub/doubt.pdf", sheet("B2", state="review"))
@@ -67,7 +80,7 @@ def test_everything_finds_its_place(inbox_folder: Path, store_folder: Path, caps
     assert before <= set(filed.values())
     assert contents(inbox_folder) == {}
     why = (store_folder / "set-aside/to-review/doubt.pdf.why.txt").read_text(encoding="utf-8")
-    assert "moisture: 4.2 %. the label could mean something else" in why
+    assert "Moisture: 4.2 %. the label could mean something else" in why
     assert "notes.txt is no sheet. [unsupported-type]" in (
         store_folder / "set-aside/unreadable/notes.txt.why.txt"
     ).read_text(encoding="utf-8")
@@ -352,6 +365,7 @@ def test_watching_takes_in_what_is_there_and_what_comes(inbox_folder: Path, stor
     assert process.returncode == 0, err
     assert "Traceback" not in err
     assert "2 accepted" in out
+    assert "after.pdf: accepted, in filed/Nordtal Malting/2024/B2/after.pdf\n" in err
 
 
 def _until(holds: Any) -> None:
