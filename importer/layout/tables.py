@@ -335,7 +335,10 @@ def _ends_row(line: Line, terms: Terms) -> bool:
     if not before or not terms.is_label(last.text) or terms.is_value(last.text) or ":" in line.text:
         return False
     plain = all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in before)
-    return plain and any(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in before)
+    if not plain or not any(terms.is_value(cell.text) and not terms.is_unit(cell.text) for cell in before):
+        return False
+    # A bare number before a name counts the rows or the sections.
+    return any(terms.is_unit(cell.text) or terms.is_unit(cell.words[-1].text) for cell in before)
 
 
 def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Table | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from statistics import median
 
 from importer.layout.grid import (
@@ -149,8 +150,12 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
         return None
     texts: dict[int, list[Cell]] = {}
     used_heads: list[int] = []
+    base = _in_order([lines[k] for k in heads], spans, terms)
     for k in heads:
         for cell in lines[k].cells:
+            if base:
+                texts.setdefault(nearest(base, cell.box), []).append(cell)
+                continue
             crossed = sum(span.overlap(cell.box) > 0.5 * em for span in spans)
             if crossed > 1 and len(lines[k].cells) == 1:
                 # A title or a group of heads over several columns names none of them.
@@ -172,6 +177,18 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
         return None
     rows = tuple((i, cells_by_column(lines[i], spans)) for i in run)
     return Transposed(page.number, tuple(spans), joined, units, rows, frozenset([*used_heads, *run]))
+
+
+def _in_order(heads: Sequence[Line], spans: Sequence[Span], terms: Terms) -> list[Span]:
+    """The places of the heads, where one line has one for each column but not over its values: heads to the left and
+    values to the right of wide columns. Empty where each head stands over its values."""
+    best = max(heads, key=lambda line: len(line.cells))
+    if len(best.cells) != len(spans) or not any(terms.is_label(cell.text) for cell in best.cells):
+        return []
+    if all(nearest(spans, cell.box) == i for i, cell in enumerate(best.cells)):
+        return []
+    edges = [*(cell.box.x0 for cell in best.cells), max(best.box.x1, spans[-1].x1)]
+    return [Span(a, b - 0.1) for a, b in pairwise(edges)]
 
 
 def _for_columns(body: Sequence[Line], lines: Sequence[Line], heads: Sequence[int]) -> list[Line]:

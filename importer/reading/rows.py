@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import takewhile
 
 from importer.layout.grid import Span
 from importer.layout.lines import Cell
@@ -13,6 +14,7 @@ from importer.layout.terms import Terms
 from importer.layout.wrap import Row
 from importer.models import Family
 from importer.printed import Concern, PrintedFigure, PrintedHeader
+from importer.reading.dates import parse_date
 from importer.reading.events import Event, Place
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
@@ -74,7 +76,7 @@ def _numbers_in_heads(table: Table, terms: Terms, legend: Mapping[str, str]) -> 
 def _batch_in(head: str, terms: Terms, counted: bool) -> str | None:
     words = head.split()
     for n in range(min(3, len(words) - 1), 0, -1):
-        rest = " ".join(words[n:])
+        rest = " ".join(takewhile(lambda word: parse_date(word) is None, words[n:]))
         if terms.caption(" ".join(words[:n])) == "batch" and any(c.isdigit() for c in rest):
             return rest
     if looks_like_batch(head) or (counted and sum(c.isdigit() for c in head) > 2):

@@ -193,7 +193,7 @@ def _begins(part: _Part, header: PrintedHeader, new_page: bool) -> bool:
         return part.batch is not None and part.batch != text
     if header.key == "certificate" and header.sure:
         return part.certificate is not None and part.certificate != text
-    if header.key == "malt" and header.caption:
+    if header.key == "malt" and header.caption and header.sure:
         return (
             part.malt is not None
             and part.malt != text
