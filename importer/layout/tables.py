@@ -120,12 +120,23 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     ruled = len(spans) >= len(head.cells)
     if not ruled:
         spans = cut_spans(river_spans(valued, em), borders)
-    spans = _with_heads(spans, head.cells, valued)
-    columns = _columns(spans, head.cells, terms)
+    if len(spans) == len(head.cells) and not ruled and not _stand_over(spans, head.cells):
+        # Heads at the left of wide columns with their values at the right: they follow each other in the same order.
+        columns = tuple(
+            Column(span, cell.text, cell.roles, cell.box) for span, cell in zip(spans, head.cells, strict=True)
+        )
+    else:
+        spans = _with_heads(spans, head.cells, valued)
+        columns = _columns(spans, head.cells, terms)
     # Batch numbers, dates and malts of the columns may stand above their heads.
     above = _captions_above(lines, head.first, set(), terms)
     table = _fill(lines, [*above, *range(start, end)], columns, page, terms, ruled, em, headed=True)
     return replace(table, head_line=head.first) if table is not None else None
+
+
+def _stand_over(spans: Sequence[Span], heads: Sequence[HeadCell]) -> bool:
+    """True where each head stands over its own column."""
+    return all(nearest(spans, head.box) == i for i, head in enumerate(heads))
 
 
 def _is_header_line(line: Line, terms: Terms) -> bool:
@@ -243,6 +254,9 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             close()
         if i in used or _in_header_grid(lines, i, terms):
             continue
+        if _holds_entries(line, terms):
+            close()
+            continue
         if (len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms)))) or (
             run and len(line.cells) > 1 and _goes_on(line, lines[run[0]], terms)
         ):
@@ -251,6 +265,14 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             close()
     close()
     return tables
+
+
+def _holds_entries(line: Line, terms: Terms) -> bool:
+    """True for captions and entries in turn ("Lot  24-0815  Crop  2025"), the head of a sheet in columns."""
+    if len(line.cells) < 4 or any(terms.is_label(cell.text) for cell in line.cells):
+        return False
+    named = [n for n, cell in enumerate(line.cells) if terms.caption(cell.text.rstrip(": ")) is not None]
+    return len(named) > 1 and named[0] == 0 and all(b > a + 1 for a, b in pairwise(named))
 
 
 def _rows_above(lines: Sequence[Line], run: Sequence[int], used: set[int], terms: Terms) -> list[int]:

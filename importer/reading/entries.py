@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
-from importer.reading.dates import parse_crop_year, parse_date
+from importer.reading.entry_kinds import NUMBERED, fits_entry
 from importer.reading.events import Event, Place
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
@@ -17,8 +17,6 @@ from importer.vocabulary.captions import document_title, family_statement, looks
 SENTENCE_WORDS = 11
 # Names of companies and malts have fewer words than this; longer texts are sentences.
 LONGEST_NAME = 9
-_DATES = frozenset({"date", "produced_on", "analysed_on", "delivered_on", "best_before"})
-_NUMBERED = frozenset({"quantity", "certificate", "order", "batch"})
 
 
 def header_event(
@@ -41,14 +39,14 @@ def header_event(
     value = right if right is not None else under
     if right is not None and under is not None:
         stacked = _is_stacked(line, number, lines, terms)
-        if _fits(key, right.text) is False or (stacked and _fits(key, under.text) is not False):
+        if fits_entry(key, right.text) is False or (stacked and fits_entry(key, under.text) is not False):
             value, step = under, 1
     if value is None or key == "ignore":
         return None, step
     text = value.text.strip()
-    if key in _NUMBERED:
+    if key in NUMBERED:
         text = _up_to_next(text, terms)
-    fits = _fits(key, text)
+    fits = fits_entry(key, text)
     if not text.strip(" -–—_.") or fits is False or (fits is None and _is_other(text, terms)):
         return None, step
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not _has_rival(key, pieces, at + step)
@@ -61,7 +59,7 @@ def header_event(
 def _has_rival(key: str, pieces: Sequence[Piece], at: int) -> bool:
     """True where what follows an entry could be its entry as well: the same of several batches."""
     following = pieces[at] if at < len(pieces) else None
-    return following is not None and not following.colon and _fits(key, following.text) is True
+    return following is not None and not following.colon and fits_entry(key, following.text) is True
 
 
 def _goes_on_below(
@@ -72,7 +70,7 @@ def _goes_on_below(
     if row is None or len(lines[row].cells) < 2:
         return False
     again = below(value, lines[row], row, lines, used, terms)
-    return again is not None and _fits(key, again.text) is True
+    return again is not None and fits_entry(key, again.text) is True
 
 
 def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None, int]:
@@ -140,17 +138,6 @@ def _is_above(line: Line, under: Line) -> bool:
     if len(line.cells) < 2 or len(line.cells) != len(under.cells):
         return False
     return all(abs(a.box.x0 - b.box.x0) < 1.5 * line.em for a, b in zip(line.cells, under.cells, strict=True))
-
-
-def _fits(key: str, text: str) -> bool | None:
-    """Whether a text can be an entry of this key; None where any text can."""
-    if key in _DATES:
-        return parse_date(text) is not None
-    if key == "crop_year":
-        return parse_crop_year(text) is not None
-    if key in _NUMBERED:
-        return any(c.isdigit() for c in text)
-    return None
 
 
 def _is_other(text: str, terms: Terms) -> bool:

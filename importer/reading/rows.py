@@ -15,6 +15,7 @@ from importer.layout.wrap import Row
 from importer.models import Family
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.dates import parse_date
+from importer.reading.entry_kinds import fits_entry
 from importer.reading.events import Event, Place
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
@@ -240,7 +241,7 @@ def _caption_events(
     events: list[Event] = []
     for column, _ in panel.results:
         cell = row.cells.get(column)
-        if cell is None:
+        if cell is None or fits_entry(caption, cell.text) is False:
             continue
         sure = terms.is_sure_caption(label)
         entry = PrintedHeader(caption, label, cell.text, table.page, cell.box, sure=sure, confidence=cell.confidence)

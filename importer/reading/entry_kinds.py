@@ -1,0 +1,19 @@
+"""What the entries of a header can look like, by key."""
+
+from __future__ import annotations
+
+from importer.reading.dates import parse_crop_year, parse_date
+
+DATES = frozenset({"date", "produced_on", "analysed_on", "delivered_on", "best_before"})
+NUMBERED = frozenset({"quantity", "certificate", "order", "batch"})
+
+
+def fits_entry(key: str, text: str) -> bool | None:
+    """Whether a text can be an entry of this key; None where any text can."""
+    if key in DATES:
+        return parse_date(text) is not None
+    if key == "crop_year":
+        return parse_crop_year(text) is not None
+    if key in NUMBERED:
+        return any(c.isdigit() for c in text)
+    return None
