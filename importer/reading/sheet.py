@@ -20,7 +20,13 @@ from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.rows import BatchColumns, table_events
-from importer.reading.surroundings import heading_above, numbers_named, of_other_kind, of_other_number
+from importer.reading.surroundings import (
+    heading_above,
+    numbers_named,
+    of_other_kind,
+    of_other_number,
+    of_several_batches,
+)
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 
@@ -68,14 +74,15 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
 
 
 def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
-    """The analysis with a doubt at each figure under a heading that names another batch, order or certificate."""
+    """The analysis with a doubt at each figure that may be of another batch, by a heading or by its page."""
     texts = {text for figure in analysis.figures for text in (*figure.section, *figure.heading)}
     named = numbers_named(texts, terms)
-    if not named:
+    several = of_several_batches(analysis.header)
+    if not named and several is None:
         return analysis
     figures = []
     for figure in analysis.figures:
-        concern = of_other_number(figure, named, analysis.header)
+        concern = of_other_number(figure, named, analysis.header) or several
         figures.append(replace(figure, doubts=(*figure.doubts, concern)) if concern is not None else figure)
     return replace(analysis, figures=tuple(figures))
 

@@ -8,12 +8,23 @@ from collections.abc import Iterable, Sequence
 from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
+from importer.reading.entry_kinds import DATES
 from importer.vocabulary.captions import document_title, looks_like_batch
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
 NEAR = 3.0
 MAX_LINES = 4
 _AGREED = {"spec", "typical", "previous"}
+_OF_ONE_BATCH = (
+    "malt",
+    "batch",
+    "certificate",
+    "analysed_on",
+    "produced_on",
+    "delivered_on",
+    "best_before",
+    "quantity",
+)
 _NUMBERS = ("batch", "order", "certificate")
 
 
@@ -69,3 +80,15 @@ def of_other_number(figure: PrintedFigure, named: dict[str, str], headers: Seque
 
 def _plain(text: str) -> str:
     return re.sub(r"\W+", "", text).casefold()
+
+
+def of_several_batches(headers: Sequence[PrintedHeader]) -> Concern | None:
+    """A doubt where two pages name different malts, dates and the like: the batch number may be that of one only."""
+    texts: dict[str, dict[int, set[str]]] = {}
+    for entry in headers:
+        if entry.sure and entry.key in _OF_ONE_BATCH:
+            texts.setdefault(entry.key, {}).setdefault(entry.page, set()).add(_plain(entry.text))
+    apart = [key for key, pages in texts.items() if len(pages) > 1 and not set.intersection(*pages.values())]
+    if len(apart) < 2:
+        return None
+    return Concern("label-doubtful", "The pages differ in what they say of the batch; it may be of another one.")
