@@ -15,16 +15,7 @@ from importer.vocabulary.captions import document_title, looks_like_batch
 NEAR = 3.0
 MAX_LINES = 4
 _AGREED = {"spec", "typical", "previous"}
-_OF_ONE_BATCH = (
-    "malt",
-    "batch",
-    "certificate",
-    "analysed_on",
-    "produced_on",
-    "delivered_on",
-    "best_before",
-    "quantity",
-)
+_OF_ONE_BATCH = frozenset({"malt", "batch", "certificate", "quantity", *DATES})
 _NUMBERS = ("batch", "order", "certificate")
 
 
