@@ -115,6 +115,8 @@ def _cut(cell: Cell, terms: Terms) -> list[Piece]:
     pieces: list[Piece] = []
     run: list[int] = []
     for i, word in enumerate(cell.words):
+        if not run and word.text in _COLONS and pieces and pieces[-1].colon:
+            continue
         run.append(i)
         if (word.text.endswith(_COLONS) and len(word.text) > 1) or word.text in (*_COLONS, "="):
             end = _value_ends(cell, run, terms)
