@@ -29,7 +29,8 @@ def part_blocks(lines: Sequence[Line], heads: Sequence[Head], terms: Terms) -> t
 
 def _sides(head: Head, em: float) -> list[Callable[[Cell], bool]]:
     """Tests for the cells left and right of the columns that a head names."""
-    named = [cell for cell in head.cells if cell.roles]
+    # "Lot no." on the line of the heads may be the first caption of a block as well as the head of a column.
+    named = [cell for cell in head.cells if set(cell.roles) - {"number", "date"}]
     left = min((cell.box.x0 for cell in named), default=0.0) - em
     right = max((cell.box.x1 for cell in named), default=float("inf")) + em
     return [lambda cell: cell.box.x1 < left, lambda cell: cell.box.x0 > right]
