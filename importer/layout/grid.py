@@ -126,6 +126,13 @@ def _cut(left: Box, right: Box, words: Sequence[Word]) -> float:
     return min(places, key=lambda x: (sum(word.x0 - 0.3 < x < word.x1 + 0.3 for word in words), abs(x - middle)))
 
 
+def in_order(spans: Sequence[Span], heads: Sequence[Box]) -> bool:
+    """True where each head begins within its own wide column: right of the one before, and not beyond its values."""
+    return len(spans) == len(heads) and all(
+        before.x1 < head.x0 <= span.x1 for before, span, head in zip(spans, spans[1:], heads[1:], strict=False)
+    )
+
+
 def nearest(spans: Sequence[Span], box: Box) -> int:
     """The column that a box belongs to: the one it shares most with, else the closest."""
     return max(

@@ -15,6 +15,7 @@ from importer.layout.grid import (
     Span,
     cells_by_column,
     cut_spans,
+    in_order,
     nearest,
     river_spans,
     rule_borders,
@@ -120,7 +121,8 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     ruled = len(spans) >= len(head.cells)
     if not ruled:
         spans = cut_spans(river_spans(valued, em), borders)
-    if len(spans) == len(head.cells) and not ruled and not _stand_over(spans, head.cells):
+    boxes = [cell.box for cell in head.cells]
+    if in_order(spans, boxes) and not ruled and not _stand_over(spans, head.cells):
         # Heads at the left of wide columns with their values at the right: they follow each other in the same order.
         columns = tuple(
             Column(span, cell.text, cell.roles, cell.box) for span, cell in zip(spans, head.cells, strict=True)

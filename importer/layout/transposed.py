@@ -12,6 +12,7 @@ from importer.layout.grid import (
     by_edges,
     cells_by_column,
     cut_spans,
+    in_order,
     nearest,
     river_spans,
     rule_borders,
@@ -183,7 +184,9 @@ def _in_order(heads: Sequence[Line], spans: Sequence[Span], terms: Terms) -> lis
     """The places of the heads, where one line has one for each column but not over its values: heads to the left and
     values to the right of wide columns. Empty where each head stands over its values."""
     best = max(heads, key=lambda line: len(line.cells))
-    if len(best.cells) != len(spans) or not any(terms.is_label(cell.text) for cell in best.cells):
+    if not in_order(spans, [cell.box for cell in best.cells]) or not any(
+        terms.is_label(cell.text) for cell in best.cells
+    ):
         return []
     if all(nearest(spans, cell.box) == i for i, cell in enumerate(best.cells)):
         return []

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from importer.layout.grid import Span
@@ -98,6 +98,9 @@ def find_panels(table: Table, terms: Terms, is_batch: Test, batch_spans: Sequenc
         panel = _panel(table, roles, first, last, terms, is_batch, batch_spans)
         if panel is not None:
             panels.append(panel)
+    if not table.headed and len(starts) > 1 and "value" in roles[0] and "label" in roles[-1]:
+        # Values at the far left and names at the far right: each value may belong to the name behind it.
+        return [replace(panel, doubt=panel.doubt or SEVERAL_RESULTS) for panel in panels]
     return panels
 
 

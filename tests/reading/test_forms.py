@@ -132,7 +132,7 @@ def test_running_lines_of_entries(tmp_path: Path) -> None:
 
 
 def test_a_table_ruled_with_characters(tmp_path: Path) -> None:
-    rows = ["Parameter            | Lab. value | Unit", "---------------------+------------+------"]
+    rows = [f"{'Parameter':25}| Lab. value | Unit", "-" * 25 + "+------------+------"]
     rows += [f"{label:25}|{found[0]:>11} | {unit}" for label, unit, found in ROWS]
     found = read(tmp_path, [*HEAD, *((50, 150 + 12 * i, row) for i, row in enumerate(rows))], "Courier").analyses[0]
     assert values(found) == [4.3]
@@ -156,3 +156,20 @@ def test_lines_under_a_heading_of_contract_values_are_no_results(tmp_path: Path)
     assert values(found) == [4.3]
     assert not values(found, "total_protein")
     assert not values(found, "colour")
+
+
+def test_a_column_without_a_head_beside_an_empty_one_is_no_result(tmp_path: Path) -> None:
+    """As many heads as columns, but one head stands over nothing and one column has no head."""
+    heads: list[Text] = [(54, 150, "Parameter"), (170, 150, "Min"), (250, 150, "Result"), (420, 150, "Unit")]
+    rows = [(label, found[0], found[1], unit) for label, unit, found in ROWS]
+    found = read(tmp_path, [*HEAD, *heads, *table(rows, 166, (54, 250, 330, 420))]).analyses[0]
+    assert 4.6 not in values(found)
+
+
+def test_names_between_values_do_not_say_whose_they_are(tmp_path: Path) -> None:
+    rows = [
+        ("4.3 %", "Moisture", "1.2 %", "Extract difference"),
+        ("10.5 %", "Total protein, dry", "86 %", "Friability"),
+    ]
+    found = read(tmp_path, [*HEAD, *table(rows, 150, (54, 130, 230, 330))]).analyses[0]
+    assert not [f for f in found.figures if f.state == "accepted"]
