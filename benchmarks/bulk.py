@@ -73,7 +73,7 @@ class Memory:
     def told(self) -> str:
         """The median of the first tenth against that of the last tenth."""
         parts = []
-        for name, samples in (("parent", self.own[4:]), ("largest worker", self.worker[4:])):
+        for name, samples in (("parent", self.own[4:]), ("largest worker", [held for held in self.worker if held][4:])):
             tenth = max(1, len(samples) // 10)
             first, last = statistics.median(samples[:tenth]), statistics.median(samples[-tenth:])
             parts.append(f"{name} {first / MIB:.0f} → {last / MIB:.0f} MB ({last / first:.2f}×)")

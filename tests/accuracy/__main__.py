@@ -7,12 +7,13 @@ import json
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from importer.models import Sheet
 from tests.accuracy.compare import Comparison, compare
 from tests.accuracy.report import summary, tally, wrong_lines
+from tests.accuracy.scanned import as_picture, classes
 from tests.sheets import kinds, make_sheet
 from tests.sheets.exam_make import exam_kinds, make_exam
 from tests.sheets.unseen_make import make_unseen, unseen_kinds
@@ -22,17 +23,23 @@ Reader = Callable[[Path], Sheet]
 
 def run(
     read: Reader, count: int, seed: int, kept: bool, layout: str | None = None, language: str | None = None,
-    family: str | None = None, exam: bool = False, unseen: bool = False,
+    family: str | None = None, exam: bool = False, unseen: bool = False, scans: Sequence[str] = (),
 ) -> Iterator[Comparison]:  # fmt: skip
-    """Makes ``count`` sheets, the layout kinds in turn, and compares the reading of each with its truth."""
+    """Makes ``count`` sheets, the layout kinds in turn, and compares the reading of each with its truth.
+
+    With ``scans`` each sheet is a picture of one of these kinds, in turn.
+    """
     names = [layout] if layout else unseen_kinds() if unseen else exam_kinds() if exam else kinds(kept)
     with tempfile.TemporaryDirectory() as folder:
         for i in range(count):
             chosen = (seed + i, names[i % len(names)], language, family)
             made = make_unseen(*chosen) if unseen else make_exam(*chosen) if exam else make_sheet(*chosen, kept=kept)
-            path = Path(folder) / f"sheet-{seed + i}.pdf"
-            path.write_bytes(made.pdf_bytes)
-            yield compare(made.truth, read(path))
+            scan = scans[i % len(scans)] if scans else ""
+            path = Path(folder) / f"sheet-{seed + i}.{'tif' if scan else 'pdf'}"
+            path.write_bytes(as_picture(made.pdf_bytes, scan, seed + i) if scan else made.pdf_bytes)
+            found = compare(made.truth, read(path))
+            found.scan = scan
+            yield found
             path.unlink()
 
 
@@ -51,6 +58,7 @@ def _arguments(argv: list[str] | None) -> argparse.Namespace:
     parser.add_argument("--layout", help="one layout kind only")
     parser.add_argument("--language", help="one language only")
     parser.add_argument("--family", help="EBC, IoB, ASBC or iso65 only")
+    parser.add_argument("--scans", type=classes, default=[], help="read pictures of them: phone,fax,… or all")
     parser.add_argument("--show-wrong", action="store_true", help="list every wrong figure")
     parser.add_argument("--show-all", action="store_true", help="list missed figures and needless reviews, too")
     parser.add_argument("--out", type=Path, help="write the counts as JSON")
@@ -67,11 +75,12 @@ def main(argv: list[str] | None = None) -> int:
         return 2
     start = time.process_time()
     chosen = (options.layout, options.language, options.family)
-    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen, options.exam, options.unseen))
+    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen, options.exam, options.unseen, options.scans))
     spent = time.process_time() - start
     blind = (options.kept or options.exam or options.unseen) and not options.reveal
     groups = tally(found)
-    print(summary(groups, ("layout",) if blind else ("layout", "language", "family")))
+    by = ("layout",) if blind else ("layout", "language", "family")
+    print(summary(groups, (*by, "scan") if options.scans else by))
     print(f"{1000 * spent / max(len(found), 1):.0f} ms of processor time a sheet, making included")
     if blind and (options.show_wrong or options.show_all):
         print("what was wrong on sheets that are kept aside is shown with --reveal only")

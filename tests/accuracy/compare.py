@@ -53,6 +53,8 @@ class Comparison:
     also_lost: int = 0
     limits_wrong: list[str] = field(default_factory=list)
     problems: tuple[str, ...] = ()
+    scan: str = ""
+    """The kind of picture it was read from; empty for the PDF itself."""
 
 
 def plain(text: str) -> str:

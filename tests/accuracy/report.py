@@ -116,10 +116,12 @@ def _line(name: str, c: Count) -> str:
 
 
 def tally(comparisons: Iterable[Comparison]) -> dict[str, dict[str, Count]]:
-    """Counts by ``all``, ``layout``, ``language`` and ``family``."""
-    groups: dict[str, dict[str, Count]] = {k: defaultdict(Count) for k in ("all", "layout", "language", "family")}
+    """Counts by ``all``, ``layout``, ``language``, ``family`` and ``scan`` (the kind of picture)."""
+    kinds = ("all", "layout", "language", "family", "scan")
+    groups: dict[str, dict[str, Count]] = {kind: defaultdict(Count) for kind in kinds}
     for c in comparisons:
-        names = {"all": "all", "layout": c.truth.layout, "language": c.truth.language, "family": c.truth.family}
+        truth = c.truth
+        names = dict(zip(kinds, ("all", truth.layout, truth.language, truth.family, c.scan), strict=True))
         for group, name in names.items():
             groups[group][name].add(c)
     return groups
@@ -157,7 +159,7 @@ def wrong_lines(comparisons: Iterable[Comparison], every: bool = False) -> list[
     """One line for each wrong figure and header entry; ``every`` adds missed ones and needless reviews."""
     lines = []
     for c in comparisons:
-        where = f"{c.truth.layout}/{c.truth.language}/{c.truth.family} seed {c.truth.seed}"
+        where = f"{c.truth.layout}/{c.truth.language}/{c.truth.family} seed {c.truth.seed} {c.scan}".rstrip()
         lines += [f"PROBLEM {where}: {p}" for p in c.problems]
         if not c.analyses_right:
             lines.append(f"COUNT   {where}: number of analyses is wrong")
