@@ -22,6 +22,9 @@ _DOTS = set("._·…•")
 # Rules of tables that are drawn with characters.
 _UPRIGHT = ("|", "¦", "│", "║")
 _LEVEL = re.compile(r"^(?=.{5,}$|.*[+|])[-+=_|─━═┼]{2,}$")
+_DECIMAL = re.compile(r"^\d+[.,]\d+$")
+_NUMBER = re.compile(r"^\d+(?:[.,]\d+)?$")
+_BRACKETED = re.compile(r"^\(\d{1,2}\)$")
 _MARK = re.compile(r"^[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
 
 
@@ -187,7 +190,16 @@ def _cells(words: list[tuple[Word, bool]], em: float, limit: float, cuts: tuple[
             led = after_leader
         run.append(word)
     close()
-    return _with_colons(cells)
+    return _with_colons([part for cell in cells for part in _parted_numbers(cell)])
+
+
+def _parted_numbers(cell: Cell) -> list[Cell]:
+    """Numbers so close that they look like one text ("4.3 80.9 1.66 42"), each for itself; so with bracketed marks."""
+    texts = [word.text for word in cell.words]
+    numbers = len(texts) > 2 and sum(_DECIMAL.match(text) is not None for text in texts) > 1
+    if len(texts) > 1 and all((_NUMBER if numbers else _BRACKETED).match(text) for text in texts):
+        return [make_cell([word]) for word in cell.words]
+    return [cell]
 
 
 def _with_colons(cells: list[Cell]) -> list[Cell]:

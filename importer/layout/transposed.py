@@ -17,6 +17,7 @@ from importer.layout.grid import (
     river_spans,
     rule_borders,
     ruled_spans,
+    split_span,
 )
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
@@ -97,21 +98,51 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if 2 * _values(line, terms) > len(line.cells):
             break
-        if any(_is_entry(cell, terms) for cell in line.cells):
+        if _holds_entries(line, terms):
             break
-        if k > 0 and _are_captions(lines[k - 1], terms) and any(_is_number(cell, terms) for cell in line.cells):
+        if heads and below.box.top - line.box.bottom > WRAP_GAP * line.em and _opens_with_entry(line, terms):
+            break
+        numbered = any(_is_number(cell, terms) for cell in line.cells) and not _are_labels(line, terms)
+        if numbered and k > 0 and _are_captions(lines[k - 1], terms):
             break
         heads.insert(0, k)
         below = line
     return heads
 
 
-def _is_entry(cell: Cell, terms: Terms) -> bool:
-    """True for a header entry ("Batch: 24-0815") and for its caption alone."""
-    caption, colon, rest = cell.text.partition(":")
-    if not colon or terms.is_label(caption):
+def _holds_entries(line: Line, terms: Terms) -> bool:
+    """True for a line with a header entry ("Batch: 24-0815"), or with captions alone in half of its cells.
+
+    A unit behind a colon is no entry, and one caption among the lower lines of heads ("at / dispatch:") is none.
+    """
+    if _are_labels(line, terms):
         return False
-    return bool(rest.strip()) or terms.caption(caption) is not None
+    captions = 0
+    for cell in line.cells:
+        caption, colon, rest = cell.text.partition(":")
+        rest = rest.strip()
+        if not colon or not caption.strip() or terms.is_label(caption) or terms.is_label(cell.text):
+            continue
+        if terms.is_unit(rest.removeprefix("(").removesuffix(")")):
+            continue
+        if rest:
+            return True
+        captions += terms.caption(caption) is not None
+    return 2 * captions >= len(line.cells) and captions > 0
+
+
+def _are_labels(line: Line, terms: Terms) -> bool:
+    """True for a line of heads, most of which name a parameter."""
+    return len(line.cells) > 2 and 2 * sum(terms.is_label(cell.text) for cell in line.cells) >= len(line.cells) - 1
+
+
+def _opens_with_entry(line: Line, terms: Terms) -> bool:
+    """True for a line of the sheet's head without colons ("Variety  Corvane  Crop  2025")."""
+    if len(line.cells) < 2 or any(terms.is_label(cell.text) or terms.is_unit(cell.text) for cell in line.cells):
+        return False
+    first, second = line.cells[:2]
+    known = terms.is_sure_caption(first.text) and terms.caption(first.text) != "ignore"
+    return known and terms.caption(second.text) is None
 
 
 def _goes_on(line: Line, lines: Sequence[Line], heads: Sequence[int]) -> bool:
@@ -147,6 +178,7 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
     spans = cut_spans(river_spans(_for_columns(body, lines, heads), em), borders)
     if len(borders) - 1 >= len(spans):
         spans = ruled_spans(borders, body)
+    spans = _parted(spans, [lines[k] for k in heads], body)
     if len(spans) < MIN_VALUES:
         return None
     texts: dict[int, list[Cell]] = {}
@@ -178,6 +210,19 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
         return None
     rows = tuple((i, cells_by_column(lines[i], spans)) for i in run)
     return Transposed(page.number, tuple(spans), joined, units, rows, frozenset([*used_heads, *run]))
+
+
+def _parted(spans: Sequence[Span], heads: Sequence[Line], body: Sequence[Line]) -> list[Span]:
+    """Columns so close that their values look like one text, parted where several heads of one line stand over them
+    and no word of the rows lies between."""
+    words = [word for line in body for cell in line.cells for word in cell.words]
+    out: list[Span] = []
+    for span in spans:
+        over = max(([c.box for c in line.cells if span.overlap(c.box) > 0] for line in heads), key=len)
+        parts = split_span(span, over, body) if len(over) > 1 else [span]
+        clear = all(not word.x0 < part.x1 < word.x1 for part in parts[:-1] for word in words)
+        out += parts if clear else [span]
+    return out
 
 
 def _in_order(heads: Sequence[Line], spans: Sequence[Span], terms: Terms) -> list[Span]:

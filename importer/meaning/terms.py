@@ -28,6 +28,10 @@ _METHOD = re.compile(
 )
 
 
+# Letters joined to many digits are the number of a batch or a vehicle ("HL593622"), no name with a number behind it.
+_CODE = re.compile(r"^[^\W\d_]{1,4}-?\d{4,}$")
+
+
 class SheetTerms:
     """The wording of malt analysis sheets. Stateless; every answer is remembered by text."""
 
@@ -82,7 +86,7 @@ def _roles(text: str) -> tuple[str, ...]:
 def _is_label(text: str) -> bool:
     if not text or len(text) > MAX_LABEL or not any(c.isalpha() for c in text):
         return False
-    if _METHOD.match(text.strip()):
+    if _METHOD.match(text.strip()) or _CODE.match(text.strip()):
         return False
     if _is_value(text):
         # "> 2.5 mm" is the name of a sieve fraction; "8.4 EBC" is a value.

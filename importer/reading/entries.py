@@ -47,7 +47,9 @@ def header_event(
     if key in NUMBERED:
         text = _up_to_next(text, terms)
     fits = fits_entry(key, text)
-    if not text.strip(" -–—_.") or fits is False or (fits is None and _is_other(text, terms)):
+    # "Extra pale malt" names a malt and sounds like a label.
+    other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
+    if not text.strip(" -–—_.") or fits is False or other:
         return None, step
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not _has_rival(key, pieces, at + step)
     if value is under:
@@ -141,7 +143,7 @@ def _is_above(line: Line, under: Line) -> bool:
 
 
 def _is_other(text: str, terms: Terms) -> bool:
-    """True for a text that is something else than an entry: a result, a sentence, a title, a head, a method."""
+    """True for a text that is no entry: a result, a sentence, a title, a head, a method."""
     return (
         terms.is_value(text)
         or len(text.split()) > LONGEST_NAME

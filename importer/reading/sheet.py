@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 
 from importer.layout.beside import part_blocks
 from importer.layout.heads import find_heads
+from importer.layout.keys import spelled_out
 from importer.layout.lines import Line, find_lines
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
@@ -63,7 +64,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     notes: dict[int, list[str]] = {}
     carried = _Carried()
     for page in pages:
-        lines = find_lines(page)
+        lines = spelled_out(find_lines(page), terms)
         found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)
