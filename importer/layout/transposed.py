@@ -123,7 +123,7 @@ def _holds_entries(line: Line, terms: Terms) -> bool:
         rest = rest.strip()
         if not colon or not caption.strip() or terms.is_label(caption) or terms.is_label(cell.text):
             continue
-        if terms.is_unit(rest.removeprefix("(").removesuffix(")")):
+        if len(line.cells) > 1 and terms.is_unit(rest.removeprefix("(").removesuffix(")")):
             continue
         if rest:
             return True
