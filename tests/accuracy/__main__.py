@@ -56,7 +56,9 @@ def _arguments(argv: list[str] | None) -> argparse.Namespace:
         "--exam", action="store_true", help="use a harder set; all of its layouts have been opened by now"
     )
     parser.add_argument("--unseen", action="store_true", help="use sheets that nobody who works on the reading opens")
-    parser.add_argument("--sealed", action="store_true", help="use the exam's sheets, of which only counts are looked at")
+    parser.add_argument(
+        "--sealed", action="store_true", help="use the exam's sheets, of which only counts are looked at"
+    )
     parser.add_argument("--reveal", action="store_true", help="with a set that is kept aside: show what was wrong, too")
     parser.add_argument("--count", type=int, default=200, help="how many sheets (200)")
     parser.add_argument("--seed", type=int, default=1, help="number of the first sheet (1)")

@@ -9,7 +9,18 @@ from tests.sheets.content import Content, Need
 from tests.sheets.draw import Look
 from tests.sheets.rows import Row
 from tests.sheets.sealed_make import LANGUAGES, sealed_layout
-from tests.sheets.sealed_parts import close, header, letterhead, maker_of, paragraph, phrase, press, sentences, small, title
+from tests.sheets.sealed_parts import (
+    close,
+    header,
+    letterhead,
+    maker_of,
+    paragraph,
+    phrase,
+    press,
+    sentences,
+    small,
+    title,
+)
 from tests.sheets.sealed_tables import Align, Grid, Roles, Style, body, columns, draw_grid
 from tests.sheets.truth import TruthFigure
 from tests.sheets.unseen_grid import Press
@@ -26,7 +37,7 @@ class House:
     letter: str
     head: tuple[str, ...]
     style: Style
-    need: Need = Need()
+    need: Need
     numbers: Align = "right"
     sections: bool = False
     size: float = 9.5

@@ -12,8 +12,17 @@ from tests.sheets.numbers import number
 from tests.sheets.rows import Row
 from tests.sheets.sealed_make import sealed_layout
 from tests.sheets.sealed_parts import (
-    close, header, letterhead, paragraph, phrase, press, sentences, shrunk, small, title,
-)  # fmt: skip
+    close,
+    header,
+    letterhead,
+    paragraph,
+    phrase,
+    press,
+    sentences,
+    shrunk,
+    small,
+    title,
+)
 from tests.sheets.sealed_tables import Align, Col, Grid, Roles, Style, body, cell, columns, draw_grid
 
 _GREY = (0.87, 0.87, 0.87)
@@ -29,7 +38,11 @@ def beside(content: Content, look: Look) -> bytes:
     header(pen, content, rng.choice(("halves", "pairs")))
     sentences(pen, content)
     groups = list(dict.fromkeys(r.group for r in content.rows))
-    cut = next(k for k in range(1, len(groups) + 1) if sum(r.group in groups[:k] for r in content.rows) >= len(content.rows) / 2)
+    cut = next(
+        k
+        for k in range(1, len(groups) + 1)
+        if sum(r.group in groups[:k] for r in content.rows) >= len(content.rows) / 2
+    )
     halves = [[r for r in content.rows if (r.group in groups[:cut]) == first] for first in (True, False)]
     roles: Roles = rng.choice((("label", "value", "unit"), ("label", "unit", "value"), ("label", "both")))
     style = Style(rng.choice(("all", "rows", "outer")), rng.choice((None, _GREY)), pad=3, lead=1.5, slack="label")
@@ -98,7 +111,9 @@ def down(content: Content, look: Look) -> bytes:
     lines: list[list[str] | str] = []
     for b, own in enumerate(content.own):
         lines.append([*(e.text for e in own), *(r.cells[b].text for r in content.rows)])
-    draw_grid(pen, Grid(cols, lines, Style(rng.choice(("all", "rows")), _GREY, pad=2.5, lead=1.6, bold=rng.random() < 0.6)))
+    draw_grid(
+        pen, Grid(cols, lines, Style(rng.choice(("all", "rows")), _GREY, pad=2.5, lead=1.6, bold=rng.random() < 0.6))
+    )
     return close(pen, content, extras=False)
 
 
@@ -171,7 +186,9 @@ def conventions(content: Content, look: Look) -> bytes:
     found, analysis.figures = stack_rows(rng, content.words, content.profiles[0], content.comma, spaced, how)
     cols = [Col(content.head("label"), wrap=True)]
     cols += [Col(content.head("unit"))] if how == "column" else []
-    cols += [Col(h, "right") for h in rng.choice((("IoB", "EBC", "ASBC"), ("IOB", "EBC", "ASBC"), ("EBC", "IoB", "ASBC")))]
+    cols += [
+        Col(h, "right") for h in rng.choice((("IoB", "EBC", "ASBC"), ("IOB", "EBC", "ASBC"), ("EBC", "IoB", "ASBC")))
+    ]
     swap = cols[-3].head == "EBC"
     lines: list[list[str] | str] = []
     for row in found:
@@ -193,7 +210,11 @@ def leaders(content: Content, look: Look) -> bytes:
     sign = rng.choice((".", ".", "_"))
     edge = pen.left + (pen.right - pen.left) * 0.55
     for row in content.rows:
-        x = pen.left + pen.text(pen.left, pen.y, row.label, size=shrunk(pen, row.label, edge - pen.left - 20, pen.look.size)) + 3
+        x = (
+            pen.left
+            + pen.text(pen.left, pen.y, row.label, size=shrunk(pen, row.label, edge - pen.left - 20, pen.look.size))
+            + 3
+        )
         pen.text(x, pen.y, sign * int((edge - x - 3) / pen.size_of(sign)))
         text = cell(row, "both") + (f"   ({row.limit.spec})" if row.limit.spec else "")
         pen.text(edge, pen.y, text)
@@ -228,5 +249,3 @@ def footnoted(content: Content, look: Look) -> bytes:
         pen.y += 4
         paragraph(pen, pen.left, pen.right - pen.left, f"{sign} {phrase(content, 'fn_dry')}", pen.look.size * 0.85)
     return close(pen, content, "person")
-
-

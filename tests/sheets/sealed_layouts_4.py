@@ -10,8 +10,19 @@ from tests.sheets.rows import basis_of_label
 from tests.sheets.sealed_make import SealedWording, sealed_layout
 from tests.sheets.sealed_names import TOWNS, UNTRUE
 from tests.sheets.sealed_parts import (
-    close, composer_of, entries_of, header, letterhead, maker_of, phrase, phrases, press, sentences, small, title,
-)  # fmt: skip
+    close,
+    composer_of,
+    entries_of,
+    header,
+    letterhead,
+    maker_of,
+    phrase,
+    phrases,
+    press,
+    sentences,
+    small,
+    title,
+)
 from tests.sheets.sealed_tables import Col, Grid, Roles, Style, cell, columns, draw_grid, table
 from tests.sheets.truth import TruthFigure, TruthHeader, TruthRow
 
@@ -52,12 +63,16 @@ def delivered(content: Content, look: Look) -> bytes:
     for line in (maker.customer, *TOWNS[content.words.language]):
         pen.text(pen.left, pen.y, line)
         pen.y += size * 1.3
-    content.analyses[0].header.setdefault("customer", TruthHeader(maker.customer, maker.customer, "either", required=False))
+    content.analyses[0].header.setdefault(
+        "customer", TruthHeader(maker.customer, maker.customer, "either", required=False)
+    )
     pen.y += size * 2
     title(pen, content, text=f"{phrase(content, 'note_no')} 80{rng.randint(1000, 9899)}", scale=1.3)
     entries = entries_of(content)
     malt = next(e for e in entries if e.key == "malt")
-    header(pen, content, rng.choice(("spread", "heads-over")), [e for e in entries if e.key not in ("malt", "quantity")])
+    header(
+        pen, content, rng.choice(("spread", "heads-over")), [e for e in entries if e.key not in ("malt", "quantity")]
+    )
     weight = next((e.text for e in entries if e.key == "quantity"), "")
     if not weight:
         weight = maker.quantity()
@@ -65,7 +80,9 @@ def delivered(content: Content, look: Look) -> bytes:
     content.analyses[0].header["malt"] = TruthHeader(malt.text, malt.text, "either", required=False)
     heads = phrases(content, "items")
     goods = [Col(heads[0]), Col(heads[1]), Col(heads[2]), Col(heads[3], "right")]
-    draw_grid(pen, Grid(goods, [["10", f"1{rng.randint(1000, 9899)}0", malt.text, weight]], Style("head", pad=4, lead=1.6)))
+    draw_grid(
+        pen, Grid(goods, [["10", f"1{rng.randint(1000, 9899)}0", malt.text, weight]], Style("head", pad=4, lead=1.6))
+    )
     pen.y += size * 2
     pen.text(pen.left, pen.y, phrase(content, "analysis_of"), bold=True)
     pen.y += size * 1.8
@@ -97,9 +114,9 @@ def two_tongues(content: Content, look: Look) -> bytes:
         truth = row.cells[0].truth
         basis = truth.basis if isinstance(truth, TruthFigure) else None
         marked = said.replace("{b}", "" if not basis else " (dry)" if basis == "dry" else " (as is)")
-        if basis and isinstance(truth, TruthFigure) and (tag in ("dry", "asis") or "{b}" in said):
-            if truth.why in ("no moisture basis", "basis in a sentence"):
-                truth.certainty, truth.why = "sure", ""
+        told = basis and (tag in ("dry", "asis") or "{b}" in said)  # the English name says the basis
+        if told and isinstance(truth, TruthFigure) and truth.why in ("no moisture basis", "basis in a sentence"):
+            truth.certainty, truth.why = "sure", ""
         if under:
             notes[k] = marked
         else:
@@ -151,5 +168,3 @@ def usual(content: Content, look: Look) -> bytes:
             figure.certainty, figure.why = "sure", ""
     draw_grid(pen, Grid(cols, lines, Style(rng.choice(("rows", "all", "outer")), _GREY, pad=4, lead=1.6)))
     return close(pen, content)
-
-

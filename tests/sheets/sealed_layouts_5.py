@@ -4,15 +4,28 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from reportlab.lib.pagesizes import A4  # type: ignore[import-untyped]
+
 from tests.sheets.content import Content, Need
-from tests.sheets.draw import A4, Look
+from tests.sheets.draw import Look
 from tests.sheets.exam_parts import doubt
 from tests.sheets.numbers import number
 from tests.sheets.sealed_make import sealed_layout
 from tests.sheets.sealed_names import PEOPLE
 from tests.sheets.sealed_parts import (
-    close, entries_of, header, letterhead, maker_of, paragraph, phrase, phrases, press, sentences, small, title,
-)  # fmt: skip
+    close,
+    entries_of,
+    header,
+    letterhead,
+    maker_of,
+    paragraph,
+    phrase,
+    phrases,
+    press,
+    sentences,
+    small,
+    title,
+)
 from tests.sheets.sealed_tables import Col, Grid, Style, body, cell, columns, draw_grid
 from tests.sheets.truth import TruthFigure, TruthHeader, TruthRow
 
@@ -57,7 +70,10 @@ def grain_first(content: Content, look: Look) -> bytes:
     if own:
         names = phrases(content, "barley_rows")
     else:
-        names = [words.pick(rng, "labels", k).replace("{b}", "") for k in ("barley_moisture", "barley_protein", "germinative_energy")]
+        names = [
+            words.pick(rng, "labels", k).replace("{b}", "")
+            for k in ("barley_moisture", "barley_protein", "germinative_energy")
+        ]
     lines: list[list[str] | str] = [words.pick(rng, "sections", "barley")]
     for name, low, high in zip(names, (11.4, 9.6, 95.0), (13.8, 11.2, 99.0), strict=False):
         text = number(rng.uniform(low, high), 1, content.comma)
@@ -65,7 +81,9 @@ def grain_first(content: Content, look: Look) -> bytes:
         content.analyses[0].unrecognised.append(TruthRow(name, text, "%"))
     lines.append(words.pick(rng, "sections", "malt"))
     lines += body(content, ("label", "unit", "value"), content.rows, False)
-    draw_grid(pen, Grid(columns(content, ("label", "unit", "value"), "right"), lines, Style("rows", _GREY, pad=4, lead=1.5)))
+    draw_grid(
+        pen, Grid(columns(content, ("label", "unit", "value"), "right"), lines, Style("rows", _GREY, pad=4, lead=1.5))
+    )
     return close(pen, content)
 
 
@@ -80,12 +98,14 @@ def a_month(content: Content, look: Look) -> bytes:
     sentences(pen, content)
     own = content.own
     cols = [Col(e.caption) for e in own[0]] + [Col(f"{r.label} {r.unit}".strip(), "right") for r in content.rows]
-    lines: list[list[str] | str] = [[*(e.text for e in o), *(r.cells[b].text for r in content.rows)] for b, o in enumerate(own)]
+    lines: list[list[str] | str] = [
+        [*(e.text for e in o), *(r.cells[b].text for r in content.rows)] for b, o in enumerate(own)
+    ]
     every = [[_plain(r.cells[b].truth) for b in range(len(own))] for r in content.rows]
     places = [_places(r.cells[0].text) for r in content.rows]
     sums = (phrase(content, "weighted"), *phrases(content, "minmax"))[: rng.choice((1, 3))]
     for word, of in zip(sums, (_mean, min, max), strict=False):
-        told_ = [number(of(v), p, content.comma) if None not in v else "" for v, p in zip(every, places, strict=True)]  # type: ignore[type-var, operator]
+        told_ = [number(of(v), p, content.comma) if None not in v else "" for v, p in zip(every, places, strict=True)]  # type: ignore[operator]
         lines.append([word, *[""] * (len(own[0]) - 1), *told_])
     draw_grid(pen, Grid(cols, lines, Style(rng.choice(("all", "rows", "head")), _GREY, pad=2.5, lead=1.6)))
     return close(pen, content, "none", extras=False)
@@ -117,15 +137,22 @@ def corrected(content: Content, look: Look) -> bytes:
     title(pen, content)
     header(pen, content, rng.choice(("halves", "stack")))
     sentences(pen, content)
-    plain = [k for k, r in enumerate(content.rows) if isinstance(r.cells[0].truth, TruthFigure) and _plain(r.cells[0].truth)]
+    plain = [
+        k for k, r in enumerate(content.rows) if isinstance(r.cells[0].truth, TruthFigure) and _plain(r.cells[0].truth)
+    ]
     chosen = rng.sample(plain, min(len(plain), rng.choice((1, 1, 2))))
     struck: dict[str, str] = {}
     lines = body(content, ("label", "unit", "spec", "value"), content.rows, False)
     for k in chosen:
         truth = content.rows[k].cells[0].truth
-        assert isinstance(truth, TruthFigure) and truth.number is not None
+        assert isinstance(truth, TruthFigure)
+        assert truth.number is not None
         factor = rng.choice((0.93, 0.95, 1.06, 1.08))
-        old = number(min(truth.number * factor, 99.9) if truth.unit == "%" else truth.number * factor, _places(truth.value), content.comma)
+        old = number(
+            min(truth.number * factor, 99.9) if truth.unit == "%" else truth.number * factor,
+            _places(truth.value),
+            content.comma,
+        )
         if old == truth.value:
             continue
         truth.certainty, truth.why = "ambiguous", "struck out and written anew"
@@ -133,7 +160,9 @@ def corrected(content: Content, look: Look) -> bytes:
         line = lines[k]
         assert isinstance(line, list)
         line[3] = f"{old} {truth.value}"
-    grid = Grid(columns(content, ("label", "unit", "spec", "value"), "left"), lines, Style("all", _GREY, pad=4, lead=1.7))
+    grid = Grid(
+        columns(content, ("label", "unit", "spec", "value"), "left"), lines, Style("all", _GREY, pad=4, lead=1.7)
+    )
     draw = pen.text
 
     def text(x: float, y: float, words: str, *rest: object, **more: object) -> float:
@@ -151,12 +180,16 @@ def corrected(content: Content, look: Look) -> bytes:
 def mailed(content: Content, look: Look) -> bytes:
     """A printed message: lines of type of one width, set in columns with spaces."""
     rng = content.rng
-    pen = press(content, replace(look, font=rng.choice(("Courier", "LiberationMono")), size=8.5, margin=56.0, page=A4), "none")
+    pen = press(
+        content, replace(look, font=rng.choice(("Courier", "LiberationMono")), size=8.5, margin=56.0, page=A4), "none"
+    )
     maker = maker_of(content)
     heads = phrases(content, "mail")
     sender = f"quality@{maker.supplier.split()[0].lower()[:6]}.example"
     day = maker.dates.write(maker.latest).text
-    for caption, text in zip(heads, (sender, "intake@brewery.example", content.title, f"{day} 09:{rng.randint(10, 59)}"), strict=True):
+    for caption, text in zip(
+        heads, (sender, "intake@brewery.example", content.title, f"{day} 09:{rng.randint(10, 59)}"), strict=True
+    ):
         pen.text(pen.left, pen.y, f"{caption}:", bold=True)
         pen.text(pen.left + 62, pen.y, text)
         pen.y += 12

@@ -8,8 +8,18 @@ from tests.sheets.content import Content, Need
 from tests.sheets.draw import Look, font_for
 from tests.sheets.sealed_make import sealed_layout
 from tests.sheets.sealed_parts import (
-    close, entries_of, header, letterhead, phrase, press, sentences, shrunk, small, title, turned,
-)  # fmt: skip
+    close,
+    entries_of,
+    header,
+    letterhead,
+    phrase,
+    press,
+    sentences,
+    shrunk,
+    small,
+    title,
+    turned,
+)
 from tests.sheets.sealed_tables import Roles, Style, cell, table
 from tests.sheets.unseen_grid import Press
 
@@ -30,7 +40,13 @@ def on_its_side(content: Content, look: Look) -> bytes:
     header(pen, content, rng.choice(("halves", "pairs", "over")))
     sentences(pen, content)
     roles: Roles = rng.choice((("label", "unit", "spec", "value"), ("label", "value", "unit", "min", "max")))
-    table(pen, content, roles, Style(rng.choice(("all", "rows", "head")), None, pad=4, lead=1.5), rng.choice(("right", "center")))
+    table(
+        pen,
+        content,
+        roles,
+        Style(rng.choice(("all", "rows", "head")), None, pad=4, lead=1.5),
+        rng.choice(("right", "center")),
+    )
     return close(pen, content, "none", extras=False)
 
 
@@ -38,7 +54,9 @@ def on_its_side(content: Content, look: Look) -> bytes:
 def filled_in(content: Content, look: Look) -> bytes:
     """A printed form with every name; a typewriter has filled in some, not quite on the lines."""
     rng = content.rng
-    pen = press(content, replace(small(look, 9), font=rng.choice(("Helvetica", "LiberationSans", "Times-Roman"))), "page")
+    pen = press(
+        content, replace(small(look, 9), font=rng.choice(("Helvetica", "LiberationSans", "Times-Roman"))), "page"
+    )
     letterhead(pen, content, rng.choice(("centred", "lab")))
     title(pen, content, "center")
     size = pen.look.size
@@ -84,7 +102,10 @@ def upright_heads(content: Content, look: Look) -> bytes:
     sentences(pen, content)
     size = pen.look.size
     own = content.own
-    first = [max(pen.size_of(t, bold=True) for t in (own[0][k].caption, *(o[k].text for o in own))) + 8 for k in range(len(own[0]))]
+    first = [
+        max(pen.size_of(t, bold=True) for t in (own[0][k].caption, *(o[k].text for o in own))) + 8
+        for k in range(len(own[0]))
+    ]
     names = [f"{r.label} ({r.unit})" if r.unit else r.label for r in content.rows]
     step = min(46.0, (pen.right - pen.left - sum(first)) / len(names))
     high = max(pen.size_of(n, size * 0.9, True) for n in names) + 10
@@ -120,7 +141,11 @@ def ticket(content: Content, look: Look) -> bytes:
     """A ticket tied to the sack: a few lines on a small card."""
     rng = content.rng
     card = (298.0, 420.0)
-    pen = press(content, replace(look, page=card, margin=16.0, size=8.0, font=rng.choice(("Helvetica", "LiberationSansNarrow"))), "none")
+    pen = press(
+        content,
+        replace(look, page=card, margin=16.0, size=8.0, font=rng.choice(("Helvetica", "LiberationSansNarrow"))),
+        "none",
+    )
     letterhead(pen, content, "small")
     title(pen, content, scale=1.3)
     header(pen, content, "stack")
@@ -131,5 +156,10 @@ def ticket(content: Content, look: Look) -> bytes:
         pen.text(pen.left, pen.y, row.label, size=shrunk(pen, row.label, 165, 8.0))
         pen.text(pen.right, pen.y, cell(row, "both"), align="right")
         pen.y += 11.5
-    pen.text(pen.left, pen.height - 22, phrase(content, "store"), size=shrunk(pen, phrase(content, "store"), pen.right - pen.left, 6.0))
+    pen.text(
+        pen.left,
+        pen.height - 22,
+        phrase(content, "store"),
+        size=shrunk(pen, phrase(content, "store"), pen.right - pen.left, 6.0),
+    )
     return pen.finish()

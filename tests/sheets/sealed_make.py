@@ -87,7 +87,11 @@ class SealedWording(Wording):
         return found or ()
 
     def pick(self, rng: Random, section: str, key: str) -> str:
-        if self.language in DRAWN and section in ("labels", "heads", "captions", "titles") and rng.random() > _OWN_WORDS:
+        if (
+            self.language in DRAWN
+            and section in ("labels", "heads", "captions", "titles")
+            and rng.random() > _OWN_WORDS
+        ):
             usual = Wording(self.language, False, self.avoid)
             if usual.has(section, key):
                 return usual.pick(rng, section, key)
@@ -113,16 +117,25 @@ class SealedMaker(HeaderMaker):
         self.serial += self.rng.randint(1, 50)
         n, y = self.serial, self.year % 100
         return (
-            f"{n}", f"{y}{n:04d}", f"BH{y}-{n:04d}", f"{n:05d}/{y}", f"L{y}{n:05d}", f"{self.year}-{n:04d}", f"10{n:06d}",
-            f"K{n % 7 + 1}/{n:04d}", f"{n:04d}{chr(65 + n % 6)}",
-        )[self.number_form]  # fmt: skip
+            f"{n}",
+            f"{y}{n:04d}",
+            f"BH{y}-{n:04d}",
+            f"{n:05d}/{y}",
+            f"L{y}{n:05d}",
+            f"{self.year}-{n:04d}",
+            f"10{n:06d}",
+            f"K{n % 7 + 1}/{n:04d}",
+            f"{n:04d}{chr(65 + n % 6)}",
+        )[self.number_form]
 
     def quantity(self) -> str:
         rng = self.rng
         tonnes = f"{rng.randint(3, 28)}.{rng.randint(1, 99):02d}".replace(".", "," if self.comma else ".")
         kilos = f"{rng.randint(60, 285) * 100 + 20 * rng.randint(0, 4)}"
         loose = f"{kilos[:-3]} {kilos[-3:]}"
-        return (f"{tonnes} t", f"{kilos} kg", f"{loose} kg", f"{rng.randint(3, 28)} t", f"{tonnes} MT")[self.weight_form]
+        return (f"{tonnes} t", f"{kilos} kg", f"{loose} kg", f"{rng.randint(3, 28)} t", f"{tonnes} MT")[
+            self.weight_form
+        ]
 
     def malt_name(self, malt_class: str) -> str:
         return self.words.pick(self.rng, "malts", malt_class) + self.rng.choice(BRANDS)
@@ -138,7 +151,9 @@ class SealedMaker(HeaderMaker):
             shared.append(self._entry("order", rng.choice((f"{n}", f"PO{n}", f"45000{n}", f"B-{n}"))))
         if rng.random() < 0.35:
             n = rng.randint(100, 9899)
-            shared.append(self._entry("certificate", rng.choice((f"{n}", f"C{self.year % 100}-{n}", f"{self.year}/{n:05d}"))))
+            shared.append(
+                self._entry("certificate", rng.choice((f"{n}", f"C{self.year % 100}-{n}", f"{self.year}/{n:05d}")))
+            )
         if rng.random() < 0.15:
             shared.append(self._entry("supplier", self.supplier))
         if rng.random() < 0.65:
@@ -146,8 +161,8 @@ class SealedMaker(HeaderMaker):
         start = date(self.year, 10, 5) + timedelta(days=rng.randint(0, 270))
         own = self._of_batches(batches, start)
         if rng.random() < 0.35:
-            shared.append(self._date("delivered_on", start + timedelta(days=rng.randint(24, 45))))
-        self.latest = start + timedelta(days=46)
+            shared.append(self._date("delivered_on", start + timedelta(days=rng.randint(34, 50))))
+        self.latest = start + timedelta(days=51)
         for key in rng.sample(_PLAIN, rng.choice((0, 1, 1, 2, 3))):
             shared.append(self._plain(key, start))
         if rng.random() < 0.4:
@@ -167,7 +182,7 @@ class SealedMaker(HeaderMaker):
                 if key == "produced_on":
                     entries.append(self._date(key, made))
                 elif key == "analysed_on":
-                    entries.append(self._date(key, made + timedelta(days=rng.randint(1, 9))))
+                    entries.append(self._date(key, made + timedelta(days=rng.randint(14, 20))))
                 elif key == "best_before":
                     entries.append(self._date(key, made + timedelta(days=rng.choice((365, 547, 730)))))
                 elif key == "quantity":
@@ -181,9 +196,17 @@ class SealedMaker(HeaderMaker):
         """An entry of no header key."""
         rng = self.rng
         n = rng.randint(1000, 9899)
-        made = self.dates.write(start + timedelta(days=20)).text if key == "sampled" else ""
-        chosen = {"silo": f"{n % 40 + 2}", "truck": f"QX {n} B", "note_no": f"80{n}", "article": f"1{n}0", "sample": f"S-{n}",
-                  "account": f"K{n}", "seal": f"{n}7", "sampled": made}  # fmt: skip
+        made = self.dates.write(start + timedelta(days=13)).text if key == "sampled" else ""
+        chosen = {
+            "silo": f"{n % 40 + 2}",
+            "truck": f"QX {n} B",
+            "note_no": f"80{n}",
+            "article": f"1{n}0",
+            "sample": f"S-{n}",
+            "account": f"K{n}",
+            "seal": f"{n}7",
+            "sampled": made,
+        }
         text = chosen[key] if key in chosen else self.words.pick(rng, "x", f"{key}_text")
         return Entry("", self.words.pick(rng, "x", key), text, TruthHeader(text, text, required=False))
 

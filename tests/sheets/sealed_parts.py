@@ -41,7 +41,12 @@ def _feet(pen: Press, content: Content, feet: str, pages: int) -> None:
     n = rng.randint(1100, 9800)
     supplier, street = content.maker.supplier, STREETS[content.words.language]
     contact = [f"T +99 {n % 800 + 100} {n} 00", f"quality@{supplier.split()[0].lower()[:5]}.example"]
-    blocks = [[supplier, *street], contact, [f"IBAN XX{n % 90 + 10} {n} 0000 {n} 11", "BIC XXXXXX00"], [f"VAT XX {n}{n}", f"Reg. {n}77"]]
+    blocks = [
+        [supplier, *street],
+        contact,
+        [f"IBAN XX{n % 90 + 10} {n} 0000 {n} 11", "BIC XXXXXX00"],
+        [f"VAT XX {n}{n}", f"Reg. {n}77"],
+    ]
     page_text = phrase(content, "page") if pages else f"{phrase(content, 'page').partition('{p}')[0]}{{p}}"
     form = f"QF {n % 90 + 10}.{n % 9 + 1}  Rev {n % 7 + 1}"
 
@@ -56,14 +61,16 @@ def _feet(pen: Press, content: Content, feet: str, pages: int) -> None:
                     at.text(at.left + k * step, low + i * 7.6, line, size=shrunk(at, line, step - 6, 6.2), grey=0.35)
         elif feet == "line":
             line = "  |  ".join([supplier, *street, contact[0]])
-            at.text(at.width / 2, low + 8, line, size=shrunk(at, line, at.right - at.left, 6.8), align="center", grey=0.3)
+            at.text(
+                at.width / 2, low + 8, line, size=shrunk(at, line, at.right - at.left, 6.8), align="center", grey=0.3
+            )
         if feet in ("page", "line"):
             at.text(at.right, at.height - 24, page_text.format(p=at.page, q=pages), size=7, align="right", grey=0.2)
             at.text(at.left, at.height - 24, form, size=6.5, grey=0.35)
 
     if feet != "page":
         content.not_figures.extend(line for lines in blocks for line in lines)
-    pen.before_show = write  # type: ignore[assignment]
+    pen.before_show = write
 
 
 def _supplied(content: Content) -> None:
@@ -85,7 +92,15 @@ def letterhead(pen: Press, content: Content, form: str) -> None:
         colour = content.rng.choice(_DARK)
         pen.canvas.setFillColorRGB(*colour)
         pen.canvas.circle(pen.right - 20, pen.height - top - 20, 19, stroke=0, fill=1)
-        pen.text(pen.right - 20, top + 11, "".join(w[0] for w in supplier.split()[:2]), size=15, bold=True, align="center", grey=1.0)
+        pen.text(
+            pen.right - 20,
+            top + 11,
+            "".join(w[0] for w in supplier.split()[:2]),
+            size=15,
+            bold=True,
+            align="center",
+            grey=1.0,
+        )
         pen.text(pen.left, top + 4, supplier, size=size * 1.8, bold=True)
         pen.text(pen.left, top + 4 + size * 2.2, phrase(content, "tagline"), size=size * 0.85, grey=0.35)
         pen.y = top + 50
@@ -175,7 +190,9 @@ def _cells(pen: Press, content: Content, entries: list[Entry], across: int, over
             else:
                 tint(pen, x, pen.y, x + caption, pen.y + height, colour)
                 pen.text(x + 4, pen.y + size * 0.35, e.caption, size=shrunk(pen, e.caption, caption - 8, small))
-                pen.text(x + caption + 4, pen.y + size * 0.35, e.text, size=shrunk(pen, e.text, step - caption - 8, size))
+                pen.text(
+                    x + caption + 4, pen.y + size * 0.35, e.text, size=shrunk(pen, e.text, step - caption - 8, size)
+                )
                 pen.box(x, pen.y, x + caption, pen.y + height)
             pen.box(x, pen.y, x + step, pen.y + height)
         pen.y += height
@@ -197,7 +214,7 @@ def _single(pen: Press, content: Content, entries: list[Entry]) -> None:
 def _corner(pen: Press, content: Content, entries: list[Entry]) -> None:
     """The recipient's address at the left, a box of entries at the right, as letters have it."""
     size = pen.look.size
-    caption = max(pen.size_of(e.caption) for e in entries) + 10
+    caption = max(pen.size_of(e.caption) for e in entries) + 17
     width = max(caption + max(pen.size_of(e.text) for e in entries) + 10, 170.0)
     x = pen.right - width
     top = pen.y
@@ -239,7 +256,9 @@ def _heads_over(pen: Press, content: Content, entries: list[Entry]) -> None:
         for k, e in enumerate(part):
             x = pen.left + k * step
             tint(pen, x, pen.y, x + step, pen.y + size * 1.7, (0.88, 0.88, 0.88))
-            pen.text(x + 3, pen.y + size * 0.35, e.caption, size=shrunk(pen, e.caption, step - 6, size, True), bold=True)
+            pen.text(
+                x + 3, pen.y + size * 0.35, e.caption, size=shrunk(pen, e.caption, step - 6, size, True), bold=True
+            )
             pen.text(x + 3, pen.y + size * 2.05, e.text, size=shrunk(pen, e.text, step - 6, size))
             pen.box(x, pen.y, x + step, pen.y + size * 1.7)
             pen.box(x, pen.y + size * 1.7, x + step, pen.y + size * 3.4)
@@ -314,6 +333,22 @@ def small(look: Look, size: float = 9.5, **changes: object) -> Look:
 
 
 __all__ = [
-    "HEAD_FORMS", "TINTS", "close", "composer_of", "entries_of", "header", "letterhead", "maker_of", "paragraph", "phrase",
-    "phrases", "press", "sentences", "shrunk", "small", "tint", "title", "turned",
-]  # fmt: skip
+    "HEAD_FORMS",
+    "TINTS",
+    "close",
+    "composer_of",
+    "entries_of",
+    "header",
+    "letterhead",
+    "maker_of",
+    "paragraph",
+    "phrase",
+    "phrases",
+    "press",
+    "sentences",
+    "shrunk",
+    "small",
+    "tint",
+    "title",
+    "turned",
+]

@@ -11,20 +11,34 @@ from tests.sheets.rows import Row
 from tests.sheets.unseen_grid import Align, Col, Grid, Press, Style
 
 _WRAPS = ("label", "labelled", "rounded", "comma", "spec", "method", "specunit")
-_HEADS = {"value": "result", "both": "result", "labelled": "label", "rounded": "label", "comma": "label", "specunit": "spec"}
+_HEADS = {
+    "value": "result",
+    "both": "result",
+    "labelled": "label",
+    "rounded": "label",
+    "comma": "label",
+    "specunit": "spec",
+}
 Roles = tuple[str, ...]
 
 
 def cell(row: Row, role: str, batch: int = 0) -> str:
     """The text of a row in a column of a role."""
     return {
-        "label": row.label, "value": row.cells[batch].text, "unit": row.unit, "both": with_unit(row, batch),
-        "min": row.limit.low, "max": row.limit.high, "spec": row.limit.spec, "method": row.method,
+        "label": row.label,
+        "value": row.cells[batch].text,
+        "unit": row.unit,
+        "both": with_unit(row, batch),
+        "min": row.limit.low,
+        "max": row.limit.high,
+        "spec": row.limit.spec,
+        "method": row.method,
         "labelled": f"{row.label} [{row.unit}]" if row.unit else row.label,
         "rounded": f"{row.label} ({row.unit})" if row.unit else row.label,
         "comma": f"{row.label}, {row.unit}" if row.unit else row.label,
-        "specunit": f"{row.limit.spec} {row.unit}".strip() if row.limit.spec else "", "blank": "",
-    }[role]  # fmt: skip
+        "specunit": f"{row.limit.spec} {row.unit}".strip() if row.limit.spec else "",
+        "blank": "",
+    }[role]
 
 
 def head_of(content: Content, role: str, taken: set[str]) -> str:
@@ -70,9 +84,18 @@ def draw_grid(pen: Press, grid: Grid, x: float | None = None, width: float | Non
 
 
 def table(
-    pen: Press, content: Content, roles: Roles, style: Style, numbers: Align = "right", sections: bool = False,
-    rows: list[Row] | None = None, bold: bool = False, batch: int = 0, x: float | None = None, width: float | None = None,
-) -> None:  # fmt: skip
+    pen: Press,
+    content: Content,
+    roles: Roles,
+    style: Style,
+    numbers: Align = "right",
+    sections: bool = False,
+    rows: list[Row] | None = None,
+    bold: bool = False,
+    batch: int = 0,
+    x: float | None = None,
+    width: float | None = None,
+) -> None:
     """An ordinary table of results."""
     found = rows if rows is not None else content.rows
     grid = Grid(columns(content, roles, numbers, bold), body(content, roles, found, sections, batch), style)

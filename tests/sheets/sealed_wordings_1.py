@@ -116,7 +116,7 @@ modification: Modification | Friabilimeter | Cell Wall Modification
 contaminants: Contaminants | Residues | Mycotoxins & Residues | Food Safety Analysis
 sieving: Screenings | Corn Size | Sieving | Screen Analysis
 barley: Barley Intake | Barley used
-malt: Malt as delivered | Finished Malt
+malt: Malt | Finished Malt
 [basis]
 dry: dry | (dry) | DB | , d.b. | (D.B.) | dry basis | , dry basis
 asis: as is | (as is) | , as is | AI | (as-is)
@@ -151,7 +151,7 @@ silo: Silo | Silo No. | Bin
 truck: Vehicle | Truck No. | Vehicle Reg. | Trailer
 note_no: Delivery Note | Delivery Note No. | Delivery No. | Bill of Lading
 article: Product Code | Item Code | Material No. | SKU
-sample: Sample No. | Lab Ref. | Sample ID | LIMS No.
+sample: Sample No. | Sample Ref. | Sample ID
 packing: Packaging | Packed In | Load Type
 packing_text: Bulk | 25 kg bags | Bulk tanker | 1000 kg big bag
 origin: Origin | Country of Origin | Barley Origin
@@ -174,25 +174,16 @@ lab: Malt Laboratory | Central Laboratory | Quality Control Laboratory
 remarks: Remarks | Comments | Notes
 none: None | -
 fn_dry: on dry matter | reported on dry basis
-fn_asis: as is | on malt as received
-average: Average | Mean
 weighted: Weighted average | Mean of deliveries
 minmax: Lowest ; Highest
-customer_block: Delivered to | Customer
 items: Pos ; Article ; Description ; Quantity
 analysis_of: Analysis of the goods delivered | Malt analysis
 letter_open: Dear Sir or Madam, | Dear customer,
 letter_text: The malt left our works yesterday. Our laboratory found the following: | Further to your call we can give you the analysis of this lot:
 letter_close: Kind regards | Yours sincerely
-and: and
 mail: From ; To ; Subject ; Sent
-blend: Blend | Mix
-part: Part | Share
-retest: repeated | retest
-uncertainty: U (k=2) | Uncertainty ±
 barley_rows: Barley moisture ; Barley protein ; Germinative energy
 standard: Standard | Norm | Target
-deviation: Tolerance | +/-
 """
 
 TEXTS = {"en": _EN}

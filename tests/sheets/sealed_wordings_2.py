@@ -97,7 +97,7 @@ modification: Auflösung | Cytolyse | Zytolytische Merkmale
 contaminants: Rückstände/Kontaminanten | Mykotoxine, Rückstände | Kontaminanten
 sieving: Sortierung | Siebung
 barley: Gerste (Rohware) | Rohgerste
-malt: Fertigmalz | Malz (Fertigware)
+malt: Fertigmalz | Malz
 [basis]
 dry: wfr. | (wfr.) | i. Tr. | , TrS | in TrS | i.TrS.
 asis: lftr. | (lftr.) | , lufttr.
@@ -131,7 +131,7 @@ silo: Silo | Silo-Nr. | Zelle
 truck: LKW | Kfz-Kennzeichen | Fahrzeug | Kennzeichen
 note_no: Lieferschein | Lieferschein-Nr. | Lieferschein Nr.
 article: Artikel-Nr. | Material-Nr. | Art.-Nr.
-sample: Proben-Nr. | Labor-Nr. | Probennummer
+sample: Proben-Nr. | Muster-Nr. | Probennummer
 packing: Verpackung | Gebinde | Lieferform
 packing_text: lose | Sack 25 kg | Big Bag
 origin: Herkunft | Ursprung | Anbaugebiet
@@ -154,25 +154,16 @@ lab: Zentrallabor | Betriebslabor | Labor Qualitätssicherung
 remarks: Bemerkungen | Anmerkungen
 none: keine | -
 fn_dry: wasserfrei | bezogen auf Trockensubstanz
-fn_asis: lufttrocken
-average: Mittelwert | Mittel
 weighted: Gewichtetes Mittel | Mittelwert der Lieferungen
 minmax: Kleinster Wert ; Größter Wert
-customer_block: Warenempfänger | Kunde
 items: Pos. ; Artikel ; Bezeichnung ; Menge
 analysis_of: Analyse der gelieferten Ware | Malzanalyse zur Lieferung
 letter_open: Sehr geehrte Damen und Herren,
 letter_text: wie besprochen teilen wir Ihnen die Analysenwerte der Partie mit: | anbei die Werte des heute verladenen Malzes:
 letter_close: Mit freundlichen Grüßen
-and: und
 mail: Von ; An ; Betreff ; Gesendet
-blend: Mischung | Verschnitt
-part: Anteil
-retest: wiederholt | Nachprüfung
-uncertainty: Messunsicherheit ± | U (k=2)
 barley_rows: Wassergehalt Gerste ; Eiweiß Gerste ; Keimenergie
 standard: Soll | Zielwert
-deviation: Toleranz | +/-
 """
 
 _FR = """
@@ -326,25 +317,16 @@ lab: Laboratoire central | Laboratoire qualité
 remarks: Remarques | Observations
 none: néant | -
 fn_dry: sur matière sèche
-fn_asis: sur brut
-average: Moyenne
 weighted: Moyenne pondérée
-minmax: Valeur mini ; Valeur maxi
-customer_block: Destinataire | Client
+minmax: Plus petite valeur ; Plus grande valeur
 items: Pos. ; Article ; Désignation ; Quantité
 analysis_of: Analyse de la marchandise livrée
 letter_open: Madame, Monsieur,
 letter_text: veuillez trouver les valeurs du lot chargé ce jour : | suite à votre appel, voici l'analyse du lot :
 letter_close: Cordialement
-and: et
 mail: De ; À ; Objet ; Envoyé
-blend: Mélange
-part: Part
-retest: répété
-uncertainty: Incertitude ±
 barley_rows: Humidité orge ; Protéines orge ; Énergie germinative
 standard: Cible
-deviation: Tolérance ±
 """
 
 TEXTS = {"de": _DE, "fr": _FR}

@@ -98,12 +98,15 @@ lab: Laboratorium
 remarks: Opmerkingen
 none: geen
 fn_dry: op droge stof
-fn_asis: als zodanig
-average: Gemiddelde
-customer_block: Afnemer
 items: Pos. ; Artikel ; Omschrijving ; Aantal
 analysis_of: Analyse van de geleverde goederen
-and: en
+letter_open: Geachte klant,
+letter_text: hierbij de waarden van de vandaag geladen partij:
+letter_close: Met vriendelijke groet
+mail: Van ; Aan ; Onderwerp ; Verzonden
+weighted: Gemiddelde
+minmax: Laagste ; Hoogste
+standard: Streefwaarde
 """
 
 _ES = """
@@ -203,12 +206,16 @@ lab: Laboratorio central
 remarks: Observaciones
 none: Sin observaciones
 fn_dry: sobre sustancia seca
-fn_asis: tal cual
-average: Promedio
-customer_block: Cliente
 items: Pos. ; Código ; Descripción ; Cantidad
 analysis_of: Análisis de la mercancía
-and: y
+letter_open: Estimados señores:
+letter_text: les indicamos los valores del lote cargado hoy:
+letter_close: Saludos cordiales
+mail: De ; Para ; Asunto ; Enviado
+weighted: Promedio ponderado
+minmax: Valor más bajo ; Valor más alto
+standard: Objetivo
+barley_rows: Humedad cebada ; Proteína cebada ; Energía germinativa
 """
 
 _IT = """
@@ -299,12 +306,16 @@ lab: Laboratorio
 remarks: Note
 none: nessuna
 fn_dry: su sostanza secca
-fn_asis: tal quale
-average: Media
-customer_block: Destinatario
 items: Pos. ; Articolo ; Descrizione ; Quantità
 analysis_of: Analisi della merce
-and: e
+letter_open: Spettabile cliente,
+letter_text: di seguito i valori del lotto caricato oggi:
+letter_close: Cordiali saluti
+mail: Da ; A ; Oggetto ; Inviato
+weighted: Media ponderata
+minmax: Valore più basso ; Valore più alto
+standard: Valore di riferimento
+barley_rows: Umidità orzo ; Proteine orzo ; Energia germinativa
 """
 
 _PT = """
@@ -366,12 +377,15 @@ lab: Laboratório
 remarks: Observações
 none: -
 fn_dry: base seca
-fn_asis: tal qual
-average: Média
-customer_block: Cliente
 items: Pos. ; Código ; Descrição ; Quantidade
 analysis_of: Análise da mercadoria
-and: e
+letter_open: Prezados senhores,
+letter_text: seguem os valores do lote carregado hoje:
+letter_close: Atenciosamente
+mail: De ; Para ; Assunto ; Enviado
+weighted: Média ponderada
+minmax: Menor valor ; Maior valor
+standard: Alvo
 """
 
 TEXTS = {"nl": _NL, "es": _ES, "it": _IT, "pt": _PT}

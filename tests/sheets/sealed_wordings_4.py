@@ -1,4 +1,3 @@
-# ruff: noqa: E501
 """Czech, Danish, Polish and Swedish wordings of the sealed sheets."""
 
 from __future__ import annotations
@@ -92,12 +91,16 @@ lab: Laboratoř sladovny
 remarks: Poznámky
 none: bez poznámek
 fn_dry: v sušině
-fn_asis: v původním sladu
-average: Průměr
-customer_block: Odběratel
 items: Pol. ; Kód ; Název ; Množství
 analysis_of: Rozbor dodaného sladu
-and: a
+letter_open: Vážený zákazníku,
+letter_text: zasíláme hodnoty dnes naložené šarže:
+letter_close: S pozdravem
+mail: Od ; Komu ; Předmět ; Odesláno
+weighted: Vážený průměr
+minmax: Nejnižší hodnota ; Nejvyšší hodnota
+standard: Cílová hodnota
+barley_rows: Vlhkost ječmene ; Bílkoviny ječmene ; Klíčivá energie
 """
 
 _DA = """
@@ -179,12 +182,15 @@ lab: Laboratoriet
 remarks: Bemærkninger
 none: ingen
 fn_dry: i tørstof
-fn_asis: som er
-average: Gennemsnit
-customer_block: Modtager
 items: Pos. ; Varenr. ; Betegnelse ; Mængde
 analysis_of: Analyse af den leverede vare
-and: og
+letter_open: Kære kunde,
+letter_text: hermed tallene for det parti, der er læsset i dag:
+letter_close: Med venlig hilsen
+mail: Fra ; Til ; Emne ; Sendt
+weighted: Vægtet gennemsnit
+minmax: Laveste værdi ; Højeste værdi
+standard: Målværdi
 """
 
 _PL = """
@@ -234,12 +240,15 @@ lab: Laboratorium
 remarks: Uwagi
 none: brak
 fn_dry: w suchej masie
-fn_asis: w stanie dostarczonym
-average: Średnia
-customer_block: Odbiorca
 items: Poz. ; Indeks ; Nazwa ; Ilość
 analysis_of: Analiza dostarczonego słodu
-and: i
+letter_open: Szanowni Państwo,
+letter_text: przesyłamy wyniki partii załadowanej dzisiaj:
+letter_close: Z poważaniem
+mail: Od ; Do ; Temat ; Wysłano
+weighted: Średnia ważona
+minmax: Najniższa wartość ; Najwyższa wartość
+standard: Wartość docelowa
 """
 
 _SV = """
@@ -367,12 +376,15 @@ lab: Laboratoriet
 remarks: Anmärkningar
 none: inga
 fn_dry: i torrsubstans
-fn_asis: som levererat
-average: Medelvärde
-customer_block: Mottagare
 items: Pos. ; Artikelnr ; Benämning ; Mängd
 analysis_of: Analys av levererad vara
-and: och
+letter_open: Hej,
+letter_text: här är värdena för partiet som lastades i dag:
+letter_close: Med vänlig hälsning
+mail: Från ; Till ; Ämne ; Skickat
+weighted: Viktat medelvärde
+minmax: Lägsta värde ; Högsta värde
+standard: Målvärde
 """
 
 TEXTS = {"cs": _CS, "da": _DA, "pl": _PL, "sv": _SV}

@@ -14,8 +14,14 @@ from tests.accuracy.standins import perfect
 from tests.sheets.exam_make import ExamWording, exam_kinds
 from tests.sheets.registry import LAYOUTS
 from tests.sheets.sealed_make import (
-    LANGUAGES, MAIN, SEALED, SealedWording, make_sealed, sealed_families, sealed_kinds,
-)  # fmt: skip
+    LANGUAGES,
+    MAIN,
+    SEALED,
+    SealedWording,
+    make_sealed,
+    sealed_families,
+    sealed_kinds,
+)
 from tests.sheets.truth import Made, TruthAnalysis
 from tests.sheets.unseen_make import UnseenWording, unseen_kinds
 from tests.sheets.wording import Wording
