@@ -88,7 +88,7 @@ produced_on: Production Date | Date of Manufacture | Kilned On | Manufactured | 
 analysed_on: Analysis Date | Date Analysed | Date of Analysis | Date Tested | Analysed | Test Date
 delivered_on: Delivery Date | Despatch Date | Date of Despatch | Ship Date | Date Shipped | Dispatched
 best_before: Best Before | Best Before End | BBE | Expiry Date | Best By | Best before date
-quantity: Quantity | Net Weight | Weight | Tonnes | Nett Weight | Delivered Quantity | Qty
+quantity: Quantity | Net Weight | Weight | Nett Weight | Delivered Quantity | Qty
 order: Order No. | Customer PO | Your Order No. | PO Number | Purchase Order | Customer Order | Your Ref (PO)
 customer: Customer | Customer Name | Sold To | Deliver To | Consignee | Ship To | Client
 [heads]
