@@ -1,4 +1,4 @@
-"""Makes sheets, reads them and reports: ``python -m tests.accuracy [--kept | --exam | --unseen] [--count N] ...``."""
+"""Makes sheets, reads them and reports: ``python -m tests.accuracy [--kept | --exam | --unseen | --sealed] ...``."""
 
 from __future__ import annotations
 
@@ -16,6 +16,7 @@ from tests.accuracy.report import summary, tally, wrong_lines
 from tests.accuracy.scanned import as_picture, classes
 from tests.sheets import kinds, make_sheet
 from tests.sheets.exam_make import exam_kinds, make_exam
+from tests.sheets.sealed_make import make_sealed, sealed_kinds
 from tests.sheets.unseen_make import make_unseen, unseen_kinds
 
 Reader = Callable[[Path], Sheet]
@@ -23,17 +24,20 @@ Reader = Callable[[Path], Sheet]
 
 def run(
     read: Reader, count: int, seed: int, kept: bool, layout: str | None = None, language: str | None = None,
-    family: str | None = None, exam: bool = False, unseen: bool = False, scans: Sequence[str] = (),
+    family: str | None = None, exam: bool = False, unseen: bool = False, sealed: bool = False,
+    scans: Sequence[str] = (),
 ) -> Iterator[Comparison]:  # fmt: skip
     """Makes ``count`` sheets, the layout kinds in turn, and compares the reading of each with its truth.
 
     With ``scans`` each sheet is a picture of one of these kinds, in turn.
     """
-    names = [layout] if layout else unseen_kinds() if unseen else exam_kinds() if exam else kinds(kept)
+    names = sealed_kinds() if sealed else unseen_kinds() if unseen else exam_kinds() if exam else kinds(kept)
+    names = [layout] if layout else names
+    apart = make_sealed if sealed else make_unseen if unseen else make_exam if exam else None
     with tempfile.TemporaryDirectory() as folder:
         for i in range(count):
             chosen = (seed + i, names[i % len(names)], language, family)
-            made = make_unseen(*chosen) if unseen else make_exam(*chosen) if exam else make_sheet(*chosen, kept=kept)
+            made = apart(*chosen) if apart else make_sheet(*chosen, kept=kept)
             scan = scans[i % len(scans)] if scans else ""
             path = Path(folder) / f"sheet-{seed + i}.{'tif' if scan else 'pdf'}"
             path.write_bytes(as_picture(made.pdf_bytes, scan, seed + i) if scan else made.pdf_bytes)
@@ -52,6 +56,9 @@ def _arguments(argv: list[str] | None) -> argparse.Namespace:
         "--exam", action="store_true", help="use a harder set; all of its layouts have been opened by now"
     )
     parser.add_argument("--unseen", action="store_true", help="use sheets that nobody who works on the reading opens")
+    parser.add_argument(
+        "--sealed", action="store_true", help="use the exam's sheets, of which only counts are looked at"
+    )
     parser.add_argument("--reveal", action="store_true", help="with a set that is kept aside: show what was wrong, too")
     parser.add_argument("--count", type=int, default=200, help="how many sheets (200)")
     parser.add_argument("--seed", type=int, default=1, help="number of the first sheet (1)")
@@ -75,9 +82,10 @@ def main(argv: list[str] | None = None) -> int:
         return 2
     start = time.process_time()
     chosen = (options.layout, options.language, options.family)
-    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen, options.exam, options.unseen, options.scans))
+    sets = (options.exam, options.unseen, options.sealed)
+    found = list(run(read_sheet, options.count, options.seed, options.kept, *chosen, *sets, options.scans))
     spent = time.process_time() - start
-    blind = (options.kept or options.exam or options.unseen) and not options.reveal
+    blind = (options.kept or any(sets)) and not options.reveal
     groups = tally(found)
     by = ("layout",) if blind else ("layout", "language", "family")
     print(summary(groups, (*by, "scan") if options.scans else by))
