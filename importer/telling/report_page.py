@@ -10,7 +10,7 @@ from importer.deciding.ground import day_of, header
 from importer.deciding.report import LEAST_POINTS, Complaint, MaltReport, Report, Series, is_residue
 from importer.models import Analysis
 from importer.output.terminal import clean
-from importer.output.words import CAUTION, with_unit
+from importer.output.words import CAUTION, as_printed
 from importer.store.rows import title_of
 from importer.telling.svg import trend
 from importer.telling.words import number
@@ -197,7 +197,7 @@ def _residues(report: Report) -> Iterator[str]:
                 if figure.printed is None or not is_residue(figure):
                     continue
                 doubt = "" if figure.state == "accepted" else " (in review)"
-                printed = with_unit(figure.printed.value, figure.printed.unit) + doubt
+                printed = as_printed(figure.printed, figure) + doubt
                 day = report.days[analysis.id]
                 cells = (malt.malt, header(analysis, "batch"), day, title_of(figure.parameter), printed)
                 yield f"<tr>{''.join(f'<td>{_safe(cell)}</td>' for cell in cells)}</tr>"
