@@ -16,11 +16,11 @@ if TYPE_CHECKING:
     from importer.deciding.compare import compare
     from importer.deciding.deliveries import read_deliveries
     from importer.deciding.feed import Feed, recipe_feed
-    from importer.deciding.files import OwnFileError
     from importer.deciding.meaning_of import batch_meaning
     from importer.deciding.recipe_file import read_recipe
     from importer.deciding.report import make_report
     from importer.deciding.results import Batch, Comparison
+    from importer.errors import OwnFileError
     from importer.models import Analysis, Document, Figure, Problem, Sheet
     from importer.pipeline import read_sheet
     from importer.store.looking_in import load_analyses
@@ -57,7 +57,7 @@ _HOMES = {
     "Document": "importer.models",
     "Feed": "importer.deciding.feed",
     "Figure": "importer.models",
-    "OwnFileError": "importer.deciding.files",
+    "OwnFileError": "importer.errors",
     "Problem": "importer.models",
     "Sheet": "importer.models",
     "batch_meaning": "importer.deciding.meaning_of",

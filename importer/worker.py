@@ -32,16 +32,17 @@ def serve() -> None:
     requests, answers = _private_streams()
     _limit(memory)
     read_sheet, failure = _load(reads)
+    status = "broken"
     for line in requests:
         request = json.loads(line)
         _alarm(request["seconds"] + _GRACE)
         body = None
         if read_sheet is not None:
-            body, failure = _read(read_sheet, request, memory)
+            status, body, failure = _read(read_sheet, request, memory)
         if body is None:
-            _answer(answers, {"status": "broken", "message": failure}, "{}")
+            _answer(answers, {"status": status, "message": failure}, "{}")
         else:
-            _answer(answers, {"status": "read"}, body)
+            _answer(answers, {"status": status}, body)
         _alarm(0)
 
 
@@ -97,30 +98,32 @@ def _held() -> int:
     return int(pages) * os.sysconf("SC_PAGE_SIZE")
 
 
-def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int) -> tuple[str | None, str]:
-    """The sheet as JSON; None and a reason where the fault is not with the file but with the installation."""
-    from importer.errors import DataError, SheetError
+def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int) -> tuple[str, str | None, str]:
+    """Status, and the sheet as JSON; None and a reason where the fault is not with the file that is read."""
+    from importer.errors import DataError, OwnFileError, SheetError
     from importer.intake.names import safe_name
 
     path = Path(os.fsdecode(bytes.fromhex(request["path"])))
     name = safe_name(path)
     try:
         sheet = read_sheet(path, request["basis"], estimates=request["estimates"], ratio_rule=request["ratio_rule"])
-        return sheet.model_dump_json(by_alias=True), ""
+        return "read", sheet.model_dump_json(by_alias=True), ""
+    except OwnFileError as error:
+        return "own-file", None, str(error)
     except DataError as error:
-        return None, str(error)
+        return "broken", None, str(error)
     except SheetError as error:
-        return _problem(name, error.code, str(error)), ""
+        return "read", _problem(name, error.code, str(error)), ""
     except MemoryError:
         allowed = f"the {memory // MIB} MB that one file may use"
         message = f"{name} needs more memory than {allowed}. Split it, or scan it at 300 dpi."
-        return _problem(name, "too-large", message), ""
+        return "read", _problem(name, "too-large", message), ""
     except RecursionError:
         message = f"{name} is nested too deeply for a document. Ask the sender for another copy."
-        return _problem(name, "damaged", message), ""
+        return "read", _problem(name, "damaged", message), ""
     except Exception as error:
         message = f"{name} could not be read: {_where(error)}. Please report this with the file."
-        return _problem(name, "damaged", message), ""
+        return "read", _problem(name, "damaged", message), ""
 
 
 def _problem(name: str, code: ProblemCode, message: str) -> str:

@@ -6,14 +6,12 @@ import json
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeVar
 
 from importer.commands.run import READ, UsageError
 from importer.commands.stored import has_store, on_other_basis, one_batch, opened, read_file
-from importer.deciding.agreed import Agreement, read_agreed
+from importer.deciding.agreed import read_agreed
 from importer.deciding.choosing import malt_key
 from importer.deciding.compare import compare as compared
-from importer.deciding.files import OwnFileError
 from importer.deciding.meaning_of import batch_meaning
 from importer.deciding.recipe_file import Recipe, read_recipe
 from importer.models import Analysis, Family
@@ -21,11 +19,6 @@ from importer.store.ledger import Store
 from importer.store.rows import key
 from importer.store.selection import of_malts
 from importer.telling.batch_table import batch_table, comparison_table
-
-if TYPE_CHECKING:
-    from collections.abc import Callable
-
-_T = TypeVar("_T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +35,9 @@ class Request:
 
 
 def batch(request: Request) -> int:
-    """Prints what a batch means."""
-    agreements: tuple[Agreement, ...] = checked(request.agreed, read_agreed) or ()
-    recipe: Recipe | None = checked(request.recipe, read_recipe)
+    """Prints what a batch means. Raises OwnFileError where a file of the brewer's own is wrong."""
+    agreements = read_agreed(request.agreed) if request.agreed else ()
+    recipe = read_recipe(request.recipe) if request.recipe else None
     chosen, stored = _chosen(request, recipe)
     meanings = [
         batch_meaning(
@@ -108,15 +101,5 @@ def _chosen(
 def _beside(store: Store, named: Sequence[Analysis], recipe: Recipe | None) -> Sequence[Analysis]:
     """What is stored of the malts of the batches that are named, and of the malts of the recipe."""
     malts = {own for one in named if (own := malt_key(one))}
-    lines = {own for line in recipe.lines if (own := key(line.name))} if recipe else set()
+    lines = {name for line in recipe.lines if (name := key(line.name))} if recipe else set()
     return of_malts(store, malts, lines)
-
-
-def checked(path: Path | None, read: Callable[[Path], _T]) -> _T | None:
-    """What a file of the brewer's own says; None where none is named. Raises UsageError where it is wrong."""
-    if path is None:
-        return None
-    try:
-        return read(path)
-    except OwnFileError as fault:
-        raise UsageError(str(fault)) from None

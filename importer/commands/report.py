@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from importer.commands.deciding import checked
 from importer.commands.run import READ, UsageError, check_target, tell
 from importer.commands.stored import opened, stored_analyses
 from importer.deciding.agreed import read_agreed
@@ -30,9 +29,9 @@ class Request:
 
 
 def report(request: Request) -> int:
-    """Writes the page. Raises UsageError where there is nothing to report on, or a file of one's own is wrong."""
-    agreements = checked(request.agreed, read_agreed) or ()
-    deliveries = checked(request.deliveries, read_deliveries) or ()
+    """Writes the page. Raises UsageError where there is nothing to report on, OwnFileError where a file is wrong."""
+    agreements = read_agreed(request.agreed) if request.agreed else ()
+    deliveries = read_deliveries(request.deliveries) if request.deliveries else ()
     check_target("--html", request.html)
     with opened(request.store) as store:
         try:

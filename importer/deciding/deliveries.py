@@ -14,8 +14,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from importer.deciding.choosing import malt_key
-from importer.deciding.files import MOST_BYTES, OwnFileError
+from importer.deciding.files import MOST_BYTES
 from importer.deciding.ground import header
+from importer.errors import OwnFileError
 from importer.models import Analysis
 from importer.store.rows import key
 

@@ -14,8 +14,8 @@ from hypothesis import strategies as st
 
 from importer.deciding.agreed import read_agreed
 from importer.deciding.deliveries import read_deliveries, without_sheet
-from importer.deciding.files import OwnFileError
 from importer.deciding.report import NothingFoundError, Report, make_report
+from importer.errors import OwnFileError
 from importer.models import Analysis
 from importer.output.words import CAUTION
 from importer.telling.evidence import crop_of
