@@ -48,7 +48,10 @@ class Held:
 
 
 def compare(analyses: Sequence[Analysis], basis: Family = "EBC") -> Comparison:
-    """The analyses side by side, each held against the first. Raises ValueError where there are fewer than two."""
+    """The analyses side by side, each held against the first. Raises ValueError where there are fewer than two.
+
+    ``basis`` is the one that they were read on: nothing is converted here.
+    """
     if len(analyses) < 2:
         raise ValueError("a comparison needs two analyses or more")
     columns = [held_by_ground(analysis) for analysis in analyses]

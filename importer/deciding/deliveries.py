@@ -35,7 +35,10 @@ class Delivery:
 
 
 def read_deliveries(path: str | Path) -> tuple[Delivery, ...]:
-    """The rows of the file. Raises OwnFileError, which says where it is wrong."""
+    """The rows of a CSV file with the columns day, supplier, malt and batch; others may stand beside them.
+
+    Raises OwnFileError, which says where it is wrong.
+    """
     path = Path(path)
     try:
         if not path.is_file():

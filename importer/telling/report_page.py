@@ -70,7 +70,11 @@ _KEY = (
 
 
 def report_page(report: Report, evidence: Evidence = lambda _: None) -> str:
-    """The page. ``evidence`` gives the address of an inline picture of a figure on its sheet, or None."""
+    """The report as one page of HTML that needs nothing else.
+
+    ``evidence`` is asked for each figure that was outside of what was agreed, and gives the address of an inline
+    picture of it on its sheet, or None.
+    """
     title = f"Malt report: {_safe(report.scope)}"
     parts = [
         "<!doctype html>",
