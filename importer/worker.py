@@ -32,17 +32,21 @@ def serve() -> None:
     requests, answers = _private_streams()
     _limit(memory)
     read_sheet, failure = _load(reads)
-    status = "broken"
+    from importer.errors import OwnFileError
+
     for line in requests:
         request = json.loads(line)
         _alarm(request["seconds"] + _GRACE)
-        body = None
+        status, body = "broken", None
         if read_sheet is not None:
-            status, body, failure = _read(read_sheet, request, memory)
+            try:
+                body, failure = _read(read_sheet, request, memory)
+            except OwnFileError as error:
+                status, failure = "own-file", str(error)
         if body is None:
             _answer(answers, {"status": status, "message": failure}, "{}")
         else:
-            _answer(answers, {"status": status}, body)
+            _answer(answers, {"status": "read"}, body)
         _alarm(0)
 
 
@@ -98,8 +102,11 @@ def _held() -> int:
     return int(pages) * os.sysconf("SC_PAGE_SIZE")
 
 
-def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int) -> tuple[str, str | None, str]:
-    """Status, and the sheet as JSON; None and a reason where the fault is not with the file that is read."""
+def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int) -> tuple[str | None, str]:
+    """The sheet as JSON; None and a reason where the fault is not with the file but with the installation.
+
+    Raises OwnFileError where the brewer's own words are at fault.
+    """
     from importer.errors import DataError, OwnFileError, SheetError
     from importer.intake.names import safe_name
 
@@ -107,23 +114,23 @@ def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int
     name = safe_name(path)
     try:
         sheet = read_sheet(path, request["basis"], estimates=request["estimates"], ratio_rule=request["ratio_rule"])
-        return "read", sheet.model_dump_json(by_alias=True), ""
-    except OwnFileError as error:
-        return "own-file", None, str(error)
+        return sheet.model_dump_json(by_alias=True), ""
+    except OwnFileError:
+        raise
     except DataError as error:
-        return "broken", None, str(error)
+        return None, str(error)
     except SheetError as error:
-        return "read", _problem(name, error.code, str(error)), ""
+        return _problem(name, error.code, str(error)), ""
     except MemoryError:
         allowed = f"the {memory // MIB} MB that one file may use"
         message = f"{name} needs more memory than {allowed}. Split it, or scan it at 300 dpi."
-        return "read", _problem(name, "too-large", message), ""
+        return _problem(name, "too-large", message), ""
     except RecursionError:
         message = f"{name} is nested too deeply for a document. Ask the sender for another copy."
-        return "read", _problem(name, "damaged", message), ""
+        return _problem(name, "damaged", message), ""
     except Exception as error:
         message = f"{name} could not be read: {_where(error)}. Please report this with the file."
-        return "read", _problem(name, "damaged", message), ""
+        return _problem(name, "damaged", message), ""
 
 
 def _problem(name: str, code: ProblemCode, message: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -10,6 +11,7 @@ from importer.commands.stored import opened, stored_analyses
 from importer.deciding.agreed import read_agreed
 from importer.deciding.deliveries import read_deliveries
 from importer.deciding.report import Complaint, NothingFoundError, make_report
+from importer.drawing.pages import Pictures
 from importer.output.atomic import write_text
 from importer.store.ledger import Store
 from importer.store.originals import original
@@ -38,7 +40,8 @@ def report(request: Request) -> int:
             found = make_report(stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries)
         except NothingFoundError as nothing:
             raise UsageError(str(nothing)) from None
-        page = report_page(found, lambda one: _evidence(store, one))
+        with contextlib.closing(Pictures()) as pictures:
+            page = report_page(found, lambda one: _evidence(store, pictures, one))
     write_text(request.html, page)
     bad = len({one.analysis.id for one in found.complaints})
     tell(f"Wrote the report on {found.batches} batches of {len(found.malts)} malts to {request.html}.")
@@ -51,9 +54,9 @@ def report(request: Request) -> int:
     return READ
 
 
-def _evidence(store: Store, one: Complaint) -> str | None:
+def _evidence(store: Store, pictures: Pictures, one: Complaint) -> str | None:
     source = one.analysis.source
     data = original(store, source.sha256)
     if data is None or one.figure is None:
         return None
-    return crop_of(data, source.file, one.figure, source.reading)
+    return crop_of(pictures, data, source, one.figure)
