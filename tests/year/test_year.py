@@ -46,7 +46,7 @@ def year(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, list[Delivery]
     inbox.mkdir()
     for month in sorted(tree.iterdir())[:6]:
         month.rename(inbox / month.name)
-    (folder / "taken").write_text(onebasis("inbox", inbox, "--store", store, "--settle", "0.1").stderr, "utf-8")
+    (folder / "taken").write_text(onebasis("inbox", inbox, "--store", store, "--settle", "0.1").stdout, "utf-8")
     settle(store, found, folder / "first")
     onebasis("bulk", tree, "--store", store)
     settle(store, found, folder / "second")
@@ -115,7 +115,9 @@ def test_what_was_typed_carelessly_waits_and_nothing_else(year: tuple[Path, list
         listed = (folder / part / "before").read_text(encoding="utf-8")
         assert re.search(r"^To settle: \d figures? on \d sheets?", listed, re.MULTILINE), listed
         with (folder / part / "waits.csv").open(encoding="utf-8", newline="") as file:
-            assert all(f"  {row['parameter']}: " in listed and row["why"] in listed for row in csv.DictReader(file))
+            for row in csv.DictReader(file):
+                assert f"  {row['parameter']}: " in listed
+                assert all(why in listed for why in row["why"].split("; "))
         assert (folder / part / "after").read_text(encoding="utf-8") == "Nothing waits.\n"
 
 
@@ -142,7 +144,7 @@ def test_every_batch_with_a_sheet_is_there_once(year: tuple[Path, list[Delivery]
     (current,) = [a for a in load_analyses(folder / "store") if header(a, "batch") == again]
     (delivery,) = [d for d in found if d.batch == again]
     taken = (folder / "taken").read_text(encoding="utf-8")
-    reissued = taken.partition("Reissued certificates:\n")[2].splitlines()
+    reissued = [line for line in taken.partition("Reissued certificates:\n")[2].splitlines() if "→" in line]
     assert reissued == [
         f"  {delivery.kind.supplier}, batch {again}: colour {TYPED_WRONGLY['colour']} EBC → "
         f"{delivery.values['colour']} EBC"
