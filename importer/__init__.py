@@ -2,8 +2,9 @@
 
 ``read_sheet(path, basis="EBC")`` gives a :class:`Sheet` with ``.analyses`` and ``.problems``; ``load_analyses(folder)``
 gives what is in a store. ``compare``, ``batch_meaning``, ``recipe_feed`` and ``make_report`` say what the figures mean;
-``read_agreed``, ``read_recipe`` and ``read_deliveries`` read the files of a brewery's own. The names are loaded when
-they are first used, so that importing the package costs nothing.
+``read_agreed``, ``read_recipe`` and ``read_deliveries`` read the files of a brewery's own. A store that cannot be used
+raises :class:`StoreError`, a file of the brewery's own that is wrong :class:`OwnFileError`; a sheet that cannot be read
+raises nothing. The names are loaded when they are first used, so that importing the package costs nothing.
 """
 
 from __future__ import annotations
@@ -12,31 +13,37 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from importer.deciding.agreed import read_agreed
+    from importer.deciding.agreed import Agreement, read_agreed
     from importer.deciding.compare import compare
-    from importer.deciding.deliveries import read_deliveries
+    from importer.deciding.deliveries import Delivery, read_deliveries
     from importer.deciding.feed import Feed, recipe_feed
-    from importer.deciding.files import OwnFileError
     from importer.deciding.meaning_of import batch_meaning
-    from importer.deciding.recipe_file import read_recipe
-    from importer.deciding.report import make_report
+    from importer.deciding.recipe_file import Recipe, read_recipe
+    from importer.deciding.report import Report, make_report
     from importer.deciding.results import Batch, Comparison
+    from importer.errors import OwnFileError
     from importer.models import Analysis, Document, Figure, Problem, Sheet
     from importer.pipeline import read_sheet
     from importer.store.looking_in import load_analyses
+    from importer.store.schema import StoreError
     from importer.telling.report_page import report_page
 
 __version__ = "1.0.0"
 __all__ = [
+    "Agreement",
     "Analysis",
     "Batch",
     "Comparison",
+    "Delivery",
     "Document",
     "Feed",
     "Figure",
     "OwnFileError",
     "Problem",
+    "Recipe",
+    "Report",
     "Sheet",
+    "StoreError",
     "__version__",
     "batch_meaning",
     "compare",
@@ -51,15 +58,20 @@ __all__ = [
 ]
 
 _HOMES = {
+    "Agreement": "importer.deciding.agreed",
     "Analysis": "importer.models",
     "Batch": "importer.deciding.results",
     "Comparison": "importer.deciding.results",
+    "Delivery": "importer.deciding.deliveries",
     "Document": "importer.models",
     "Feed": "importer.deciding.feed",
     "Figure": "importer.models",
-    "OwnFileError": "importer.deciding.files",
+    "OwnFileError": "importer.errors",
     "Problem": "importer.models",
+    "Recipe": "importer.deciding.recipe_file",
+    "Report": "importer.deciding.report",
     "Sheet": "importer.models",
+    "StoreError": "importer.store.schema",
     "batch_meaning": "importer.deciding.meaning_of",
     "compare": "importer.deciding.compare",
     "load_analyses": "importer.store.looking_in",

@@ -11,6 +11,7 @@ SheetError                  code, message with the remedy
 └── EmptyFile               empty
 
 DataError                   a file under mappings/ is wrong: says which file and which entry
+└── OwnFileError            a file that the brewer wrote is; wrong usage, and no fault of the installation
 """
 
 from __future__ import annotations
@@ -60,3 +61,7 @@ class EmptyFile(SheetError):
 
 class DataError(Exception):
     """A data file under mappings/ that cannot be used."""
+
+
+class OwnFileError(DataError):
+    """A file of the brewer's own that cannot be used; the message says where and what would be right."""

@@ -182,7 +182,10 @@ class GuardedReader:
         estimates: bool = True,
         ratio_rule: RatioRule = "published",
     ) -> Sheet:
-        """One file as a sheet; whatever goes wrong with it is among the sheet's problems. Raises InstallationError."""
+        """One file as a sheet; whatever goes wrong with it is among the sheet's problems.
+
+        Raises InstallationError, and OwnFileError where the brewer's own words cannot be used.
+        """
         request = {
             "path": os.fsencode(path.absolute()).hex(),
             "basis": basis,
@@ -215,6 +218,10 @@ class GuardedReader:
             self.close()
         if head.get("status") != "read":
             self.close()
+            if head.get("status") == "own-file":
+                from importer.errors import OwnFileError
+
+                raise OwnFileError(str(head.get("message")))
             raise InstallationError(str(head.get("message", "the reading process does not start")))
         from importer.kept import KeptSheet
 

@@ -44,6 +44,7 @@ def read_sheet(
 
     ``ratio_rule`` chooses how a nitrogen ratio crosses between mashes: "published" (× 1.125) or "plus-five" (the
     trade's five points). A file that cannot be read gives a sheet with a problem; nothing is raised for bad files.
+    Raises OwnFileError where the brewer's own words (ONEBASIS_MAPPINGS) cannot be used.
     """
     return _read(path, Options(basis, estimates, ratio_rule), keep=False)
 

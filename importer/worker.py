@@ -32,14 +32,19 @@ def serve() -> None:
     requests, answers = _private_streams()
     _limit(memory)
     read_sheet, failure = _load(reads)
+    from importer.errors import OwnFileError
+
     for line in requests:
         request = json.loads(line)
         _alarm(request["seconds"] + _GRACE)
-        body = None
+        status, body = "broken", None
         if read_sheet is not None:
-            body, failure = _read(read_sheet, request, memory)
+            try:
+                body, failure = _read(read_sheet, request, memory)
+            except OwnFileError as error:
+                status, failure = "own-file", str(error)
         if body is None:
-            _answer(answers, {"status": "broken", "message": failure}, "{}")
+            _answer(answers, {"status": status, "message": failure}, "{}")
         else:
             _answer(answers, {"status": "read"}, body)
         _alarm(0)
@@ -98,8 +103,11 @@ def _held() -> int:
 
 
 def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int) -> tuple[str | None, str]:
-    """The sheet as JSON; None and a reason where the fault is not with the file but with the installation."""
-    from importer.errors import DataError, SheetError
+    """The sheet as JSON; None and a reason where the fault is not with the file but with the installation.
+
+    Raises OwnFileError where the brewer's own words are at fault.
+    """
+    from importer.errors import DataError, OwnFileError, SheetError
     from importer.intake.names import safe_name
 
     path = Path(os.fsdecode(bytes.fromhex(request["path"])))
@@ -107,6 +115,8 @@ def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int
     try:
         sheet = read_sheet(path, request["basis"], estimates=request["estimates"], ratio_rule=request["ratio_rule"])
         return sheet.model_dump_json(by_alias=True), ""
+    except OwnFileError:
+        raise
     except DataError as error:
         return None, str(error)
     except SheetError as error:

@@ -25,6 +25,7 @@ LAYERS: tuple[tuple[str, ...], ...] = (
     ("pipeline", "walk"),
     ("worker",),
     ("guard",),
+    ("drawing",),
     ("store",),
     ("deciding",),
     ("telling",),

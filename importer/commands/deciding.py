@@ -6,24 +6,19 @@ import json
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeVar
 
 from importer.commands.run import READ, UsageError
-from importer.commands.stored import has_store, on_other_basis, one_batch, opened, read_file, stored_analyses
-from importer.deciding.agreed import Agreement, read_agreed
+from importer.commands.stored import has_store, on_other_basis, one_batch, opened, read_file
+from importer.deciding.agreed import read_agreed
 from importer.deciding.choosing import malt_key
 from importer.deciding.compare import compare as compared
-from importer.deciding.files import OwnFileError
 from importer.deciding.meaning_of import batch_meaning
 from importer.deciding.recipe_file import Recipe, read_recipe
 from importer.models import Analysis, Family
+from importer.store.ledger import Store
 from importer.store.rows import key
+from importer.store.selection import of_malts
 from importer.telling.batch_table import batch_table, comparison_table
-
-if TYPE_CHECKING:
-    from collections.abc import Callable
-
-_T = TypeVar("_T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,9 +35,9 @@ class Request:
 
 
 def batch(request: Request) -> int:
-    """Prints what a batch means."""
-    agreements: tuple[Agreement, ...] = checked(request.agreed, read_agreed) or ()
-    recipe: Recipe | None = checked(request.recipe, read_recipe)
+    """Prints what a batch means. Raises OwnFileError where a file of the brewer's own is wrong."""
+    agreements = read_agreed(request.agreed) if request.agreed else ()
+    recipe = read_recipe(request.recipe) if request.recipe else None
     chosen, stored = _chosen(request, recipe)
     meanings = [
         batch_meaning(
@@ -68,7 +63,7 @@ def batch(request: Request) -> int:
 
 def compare(request: Request) -> int:
     """Prints analyses side by side."""
-    chosen, _ = _chosen(request)
+    chosen, _ = _chosen(request, alone=True)
     if len(chosen) < 2:
         raise UsageError("A comparison needs two batches or more.")
     if len({analysis.id for analysis in chosen}) < len(chosen):
@@ -82,35 +77,29 @@ def compare(request: Request) -> int:
     return READ
 
 
-def _chosen(request: Request, recipe: Recipe | None = None) -> tuple[list[Analysis], Sequence[Analysis]]:
-    """The analyses that are named, and all that are stored. A store is needed only where no file is meant."""
+def _chosen(
+    request: Request, recipe: Recipe | None = None, *, alone: bool = False
+) -> tuple[list[Analysis], Sequence[Analysis]]:
+    """The analyses that are named and, unless they stand ``alone``, what the store has of their malts and the recipe's.
+
+    Nothing else of the store is read, and none is needed where only files are meant.
+    """
     read = {name: read_file(Path(name), request.basis) for name in request.names if Path(name).is_file()}
-    if len(read) == len(request.names) and not has_store(request.store):
+    if len(read) == len(request.names) and (alone or not has_store(request.store)):
         return [one for name in request.names for one in read[name]], ()
     with opened(request.store) as store:
-        stored = stored_analyses(store)
-        found = {name: one_batch(stored, name) for name in request.names if name not in read}
-        if request.basis != "EBC":
-            named = [*found.values(), *(one for name in read for one in read[name])]
-            stored = on_other_basis(store, _needed(stored, named, recipe), request.basis)
-    by_id = {analysis.id: analysis for analysis in stored}
-    chosen = [read[name] if name in read else (by_id[found[name].id],) for name in request.names]
-    return [one for some in chosen for one in some], stored
+        stored = {name: one_batch(store, name) for name in request.names if name not in read}
+        named = [*stored.values(), *(one for some in read.values() for one in some)]
+        beside = () if alone else _beside(store, named, recipe)
+        needed = {one.id: one for one in (*beside, *stored.values())}
+        found = on_other_basis(store, list(needed.values()), request.basis)
+    by_id = {one.id: one for one in found}
+    chosen = [read[name] if name in read else (by_id[stored[name].id],) for name in request.names]
+    return [one for some in chosen for one in some], found
 
 
-def _needed(stored: Sequence[Analysis], named: Sequence[Analysis], recipe: Recipe | None) -> list[Analysis]:
-    """What has to be put on another basis: the malts of the batches that are named, and those of the recipe."""
-    malts = {malt_key(one) for one in named}
-    lines = {key(line.name) for line in recipe.lines} if recipe else set()
-    ids = {one.id for one in named}
-    return [a for a in stored if a.id in ids or ((own := malt_key(a)) and (own in malts or own[1] in lines))]
-
-
-def checked(path: Path | None, read: Callable[[Path], _T]) -> _T | None:
-    """What a file of the brewer's own says; None where none is named. Raises UsageError where it is wrong."""
-    if path is None:
-        return None
-    try:
-        return read(path)
-    except OwnFileError as fault:
-        raise UsageError(str(fault)) from None
+def _beside(store: Store, named: Sequence[Analysis], recipe: Recipe | None) -> Sequence[Analysis]:
+    """What is stored of the malts of the batches that are named, and of the malts of the recipe."""
+    malts = {own for one in named if (own := malt_key(one))}
+    lines = {name for line in recipe.lines if (name := key(line.name))} if recipe else set()
+    return of_malts(store, malts, lines)

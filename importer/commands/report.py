@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+import contextlib
 from dataclasses import dataclass
 from pathlib import Path
 
-from importer.commands.deciding import checked
 from importer.commands.run import READ, UsageError, check_target, tell
 from importer.commands.stored import opened, stored_analyses
 from importer.deciding.agreed import read_agreed
 from importer.deciding.deliveries import read_deliveries
 from importer.deciding.report import Complaint, NothingFoundError, make_report
+from importer.drawing.pages import Pictures
 from importer.output.atomic import write_text
 from importer.store.ledger import Store
 from importer.store.originals import original
@@ -30,16 +31,17 @@ class Request:
 
 
 def report(request: Request) -> int:
-    """Writes the page. Raises UsageError where there is nothing to report on, or a file of one's own is wrong."""
-    agreements = checked(request.agreed, read_agreed) or ()
-    deliveries = checked(request.deliveries, read_deliveries) or ()
+    """Writes the page. Raises UsageError where there is nothing to report on, OwnFileError where a file is wrong."""
+    agreements = read_agreed(request.agreed) if request.agreed else ()
+    deliveries = read_deliveries(request.deliveries) if request.deliveries else ()
     check_target("--html", request.html)
     with opened(request.store) as store:
         try:
             found = make_report(stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries)
         except NothingFoundError as nothing:
             raise UsageError(str(nothing)) from None
-        page = report_page(found, lambda one: _evidence(store, one))
+        with contextlib.closing(Pictures()) as pictures:
+            page = report_page(found, lambda one: _evidence(store, pictures, one))
     write_text(request.html, page)
     bad = len({one.analysis.id for one in found.complaints})
     tell(f"Wrote the report on {found.batches} batches of {len(found.malts)} malts to {request.html}.")
@@ -52,9 +54,9 @@ def report(request: Request) -> int:
     return READ
 
 
-def _evidence(store: Store, one: Complaint) -> str | None:
+def _evidence(store: Store, pictures: Pictures, one: Complaint) -> str | None:
     source = one.analysis.source
     data = original(store, source.sha256)
     if data is None or one.figure is None:
         return None
-    return crop_of(data, source.file, one.figure, source.reading)
+    return crop_of(pictures, data, source, one.figure)

@@ -32,7 +32,7 @@ def check_target(option: str, path: Path) -> None:
 
 def run(command: Callable[[], int]) -> NoReturn:
     """Runs a command and ends the program with its exit status."""
-    from importer.errors import DataError
+    from importer.errors import DataError, OwnFileError
     from importer.guard import InstallationError
     from importer.output.atomic import WriteError
 
@@ -40,7 +40,7 @@ def run(command: Callable[[], int]) -> NoReturn:
     try:
         status = command()
         sys.stdout.flush()
-    except UsageError as error:
+    except (UsageError, OwnFileError) as error:
         tell(f"Error: {error}")
         status = WRONG_USAGE
     except (WriteError, DataError, InstallationError) as error:

@@ -13,21 +13,21 @@ from importer.deciding.ground import day_of, header
 from importer.models import Analysis, Family
 from importer.store.ledger import FILE_NAME, Store
 from importer.store.reading import Options, cores
-from importer.store.selection import Chosen, Wanted, choose, on_basis
+from importer.store.selection import Chosen, Wanted, choose, named, on_basis
 
 
-def has_store(named: Path | None) -> bool:
+def has_store(folder: Path | None) -> bool:
     """Whether there is a store to look into."""
     try:
-        return (store_folder(named, make=False) / FILE_NAME).is_file()
+        return (store_folder(folder, make=False) / FILE_NAME).is_file()
     except UsageError:
         return False
 
 
 @contextmanager
-def opened(named: Path | None) -> Iterator[Store]:
+def opened(folder: Path | None) -> Iterator[Store]:
     """The store. Raises UsageError where there is none."""
-    folder = store_folder(named, make=False)
+    folder = store_folder(folder, make=False)
     if not (folder / FILE_NAME).is_file():
         raise UsageError(f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
     with Store(folder) as store:
@@ -58,9 +58,9 @@ def read_file(path: Path, basis: Family) -> tuple[Analysis, ...]:
     return sheet.analyses
 
 
-def one_batch(analyses: Sequence[Analysis], name: str) -> Analysis:
+def one_batch(store: Store, name: str) -> Analysis:
     """The analysis of an id or a batch number. Raises UsageError where there is none, or more than one."""
-    found = named_batch(analyses, name)
+    found = named_batch(named(store, name), name)
     if not found:
         raise UsageError(
             f"There is no batch or id {name!r} in the store, and no such file. `onebasis export` shows what is there."

@@ -18,10 +18,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
 
-from importer.deciding.files import Entry, OwnFileError, read_toml
+from importer.deciding.files import Entry, read_toml
 from importer.deciding.ground import Reading, figures_of, ground_of, ground_title, header, readings
 from importer.deciding.precision import against_a_value
 from importer.deciding.results import AgainstLimit
+from importer.errors import OwnFileError
 from importer.meaning.convert import Context, Start, to_basis
 from importer.meaning.possible import class_of, within_possible
 from importer.meaning.relations import family_of_unit

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from importer.deciding.ground import day_of, header
 from importer.models import Analysis
-from importer.store.rows import key
+from importer.store.rows import LEAST_OF_ID, key
 
 MaltKey = tuple[str, str]
 
@@ -24,7 +24,7 @@ def named_batch(analyses: Sequence[Analysis], name: str) -> tuple[Analysis, ...]
     if by_id or wanted is None:
         return tuple(by_id)
     whole = [a for a in analyses if key(header(a, "batch")) == wanted]
-    return tuple(whole or [a for a in analyses if len(name) >= 6 and a.id.startswith(name)])
+    return tuple(whole or [a for a in analyses if len(name) >= LEAST_OF_ID and a.id.startswith(name)])
 
 
 def earlier_of(analyses: Sequence[Analysis], analysis: Analysis) -> tuple[Analysis, ...]:

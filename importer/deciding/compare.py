@@ -21,8 +21,8 @@ from importer.deciding.ground import (
 from importer.deciding.precision import Scatter, Setting, scatter
 from importer.deciding.results import Comparison, Difference, Named, Residue, Row, Shown
 from importer.models import Analysis, Family, Figure
-from importer.output.table_line import short
-from importer.output.words import CAUTION
+from importer.output.table_line import rounded_range, short
+from importer.output.words import CAUTION, as_printed
 from importer.store.rows import key
 from importer.vocabulary.parameters import parameters
 
@@ -48,7 +48,10 @@ class Held:
 
 
 def compare(analyses: Sequence[Analysis], basis: Family = "EBC") -> Comparison:
-    """The analyses side by side, each held against the first. Raises ValueError where there are fewer than two."""
+    """The analyses side by side, each held against the first. Raises ValueError where there are fewer than two.
+
+    ``basis`` is the one that they were read on: nothing is converted here.
+    """
     if len(analyses) < 2:
         raise ValueError("a comparison needs two analyses or more")
     columns = [held_by_ground(analysis) for analysis in analyses]
@@ -160,7 +163,7 @@ def shown(held: Held, basis: Family) -> Shown:
         estimated=figure.estimated,
         spread=figure.spread,
         number=held.number,
-        printed=" ".join(part for part in (printed.value, printed.unit) if part) if printed else "",
+        printed=as_printed(printed, figure) if printed else "",
     )
 
 
@@ -175,7 +178,8 @@ def difference(reference: Held, other: Held) -> Difference:
     if all(_content(figure) == _content(pair[0]) for figure in pair):
         return Difference(verdict="equal", difference=0.0, unit=pair[0].unit, words="the same")
     if any(figure.value is None or figure.bound is not None for figure in pair):
-        return Difference(verdict="not-said", words="not two plain numbers: " + " and ".join(_told(f) for f in pair))
+        what = "described in words" if all(figure.text for figure in pair) else "not two plain numbers"
+        return Difference(verdict="not-said", words=f"{what}: {' and '.join(_told(figure) for figure in pair)}")
     found = _common(reference, other)
     if found is None:
         return Difference(verdict="not-said", words="they stand on different methods and are not compared")
@@ -184,7 +188,8 @@ def difference(reference: Held, other: Held) -> Difference:
 
 def _told(figure: Figure) -> str:
     if figure.range is not None:
-        return f"{figure.range[0]:g} – {figure.range[1]:g}"
+        entry = parameters().get(figure.parameter)
+        return rounded_range(*figure.range, entry.decimals if entry else 2)
     return f"{figure.bound or ''}{figure.value:g}" if figure.value is not None else f"“{figure.text}”"
 
 

@@ -14,8 +14,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from importer.deciding.choosing import malt_key
-from importer.deciding.files import MOST_BYTES, OwnFileError
+from importer.deciding.files import MOST_BYTES
 from importer.deciding.ground import header
+from importer.errors import OwnFileError
 from importer.models import Analysis
 from importer.store.rows import key
 
@@ -34,7 +35,10 @@ class Delivery:
 
 
 def read_deliveries(path: str | Path) -> tuple[Delivery, ...]:
-    """The rows of the file. Raises OwnFileError, which says where it is wrong."""
+    """The rows of a CSV file with the columns day, supplier, malt and batch; others may stand beside them.
+
+    Raises OwnFileError, which says where it is wrong.
+    """
     path = Path(path)
     try:
         if not path.is_file():

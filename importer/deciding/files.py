@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 import math
 import tomllib
 from collections.abc import Iterable
@@ -10,17 +9,14 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from importer.errors import DataError
+from importer.errors import OwnFileError
 from importer.models import FAMILIES, Family
+from importer.vocabulary.nearest import did_you_mean
 from importer.vocabulary.parameters import Parameter, parameters
 from importer.vocabulary.units import Unit, parse_unit
 
 MOST_BYTES = 1_000_000
 _FEW = 20
-
-
-class OwnFileError(DataError):
-    """A file of the brewer's own that cannot be used; the message says where and what would be right."""
 
 
 def read_toml(path: Path) -> dict[str, Any]:
@@ -144,7 +140,4 @@ class Entry:
 
 def _suggest(name: str, known: Iterable[str]) -> str:
     names = list(known)
-    near = difflib.get_close_matches(name.casefold(), names, 1, 0.6)
-    if near:
-        return f" Did you mean {near[0]!r}?"
-    return f" Known are: {', '.join(names)}." if len(names) < _FEW else ""
+    return did_you_mean(name, names) or (f" Known are: {', '.join(names)}." if len(names) < _FEW else "")

@@ -28,7 +28,8 @@ def batch_meaning(
     """What a batch means beside the others. ``analyses`` come in the order of their day and may hold the batch itself.
 
     The first column of each row is the batch; then the last batch of the same malt and supplier and the mean of the
-    last ``mean_of`` before it, where there are any. Differences are those of the batch from them.
+    last ``mean_of`` before it, where there are any. Differences are those of the batch from them. ``basis`` is the one
+    that all of them were read on: nothing is converted here. Without ``recipe`` its effects are left out.
     """
     earlier = earlier_of(analyses, analysis)
     last = earlier[-1] if earlier else None

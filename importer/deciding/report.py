@@ -119,7 +119,7 @@ def make_report(
     """The report on what ``scope`` names: years, and malts or suppliers by name or a part of it; all of them hold.
 
     ``analyses`` are current ones in the order of their day. A sheet that tells no day belongs to no year: the day on
-    which it came in says nothing about it. Raises NothingFoundError.
+    which it came in says nothing about it. Raises NothingFoundError, a ValueError.
     """
     scope = (scope,) if isinstance(scope, str) else scope
     batches = [a for a in analyses if a.kind == "batch"]

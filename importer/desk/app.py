@@ -16,7 +16,7 @@ from importer.desk import missing, queue, teaching, views
 from importer.desk.context import REVIEWER, case_of, own_address, reviewer, store
 from importer.desk.following import Follower
 from importer.desk.guarding import Gate, install
-from importer.desk.pages import Pictures
+from importer.drawing.pages import Pictures
 from importer.models import FAMILIES, HEADER_KEYS, Family, HeaderField
 from importer.output.words import CAUTION
 from importer.store import learned, settling

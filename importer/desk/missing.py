@@ -7,8 +7,8 @@ from typing import Any
 from flask import Blueprint, abort, redirect, render_template, request
 
 from importer.desk.context import case_of, reviewer, store
-from importer.desk.pages import Pictures
 from importer.desk.views import all_parameters, crop_of, name_of
+from importer.drawing.pages import Pictures
 from importer.meaning.labels import describe
 from importer.store import settling
 from importer.store.corrections import Case, RefusedError, StaleError

@@ -15,7 +15,7 @@ from waitress.server import create_server
 
 from importer.desk.app import create_app
 from importer.desk.guarding import LOOPBACK, Gate
-from importer.desk.pages import Pictures
+from importer.drawing.pages import Pictures
 from importer.store.ledger import Store
 
 THREADS = 6

@@ -52,7 +52,8 @@ _OTHERS: tuple[tuple[bytes, str], ...] = (
     (b"Rar!", "a packed archive; unpack it first"),
     (b"\x1f\x8b", "a packed archive; unpack it first"),
 )
-_MAIL_FIELDS = (
+# How lines of an email begin, and hardly those of anything else.
+MAIL_FIELDS = (
     b"from:",
     b"received:",
     b"return-path:",
@@ -140,7 +141,7 @@ def _text(data: bytes, name: str) -> Kind:
         if start.startswith(beginning):
             raise _unsupported(name, what)
     lines = [line.lower() for line in data[:4096].splitlines()]
-    if sum(line.startswith(_MAIL_FIELDS) for line in lines) >= 2:
+    if sum(line.startswith(MAIL_FIELDS) for line in lines) >= 2:
         raise _unsupported(name, "an e-mail; save its attachment and read that")
     text = decode(data)
     if text is not None and (name.lower().endswith(_SHEET_NAMES) or looks_delimited(text)):

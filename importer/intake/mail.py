@@ -11,22 +11,12 @@ from datetime import UTC
 from email.errors import HeaderParseError
 from email.message import Message
 
+from importer.intake.kind import MAIL_FIELDS
 from importer.intake.names import safe_name
 from importer.intake.parcel import Letter, Opened, Part
 
-_FIELDS = (
-    b"from:",
-    b"received:",
-    b"return-path:",
-    b"delivered-to:",
-    b"mime-version:",
-    b"message-id:",
-    b"subject:",
-    b"date:",
-    b"to:",
-    b"content-type:",
-    b"x-",
-)
+# With those that stand on other papers as well.
+_FIELDS = (*MAIL_FIELDS, b"date:", b"to:", b"content-type:", b"x-")
 _LOOK_AT = 16_384
 # Long header fields make parsers slow; nothing that is wanted is longer.
 _LONGEST_FIELD = 2_000

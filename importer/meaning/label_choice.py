@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Any
@@ -11,6 +10,7 @@ from importer.errors import DataError
 from importer.meaning.tables import table
 from importer.models import Family, Mash
 from importer.vocabulary.lexicon import Ideas, concepts
+from importer.vocabulary.nearest import did_you_mean
 from importer.vocabulary.parameters import Parameter, parameters
 from importer.vocabulary.units import Unit
 
@@ -78,13 +78,6 @@ def rules() -> Rules:
     return Rules(every, twins, dict(raw["families"]), dict(raw["mashes"]), dict(raw["doubts"]))
 
 
-def _near(idea: str) -> str:
-    """The ideas that are spelt most like it, as a question; nothing where none is."""
-    known = concepts()
-    close = difflib.get_close_matches(idea, [*known.plain, *known.neutral, *known.foreign], 3)
-    return f". Did you mean {' or '.join(close)}?" if close else ""
-
-
 def read_rule(number: int, raw: dict[str, Any]) -> Rule:
     """A [[rule]] of the file, its number in it. Raises DataError where a name in it leads nowhere."""
     where = f"mappings/label_rules.toml: rule {number} ({raw.get('parameter', raw.get('why', ''))})"
@@ -96,8 +89,9 @@ def read_rule(number: int, raw: dict[str, Any]) -> Rule:
     unless = frozenset(raw.get("unless", ()))
     known = concepts()
     for idea in named | unless:
-        if idea not in known.plain and idea not in known.neutral and idea not in known.foreign:
-            raise DataError(f"{where}: {idea} is not an idea of mappings/concepts.toml{_near(idea)}")
+        if idea not in known:
+            near = did_you_mean(idea, known.names())
+            raise DataError(f"{where}: {idea} is not an idea of mappings/concepts.toml.{near}")
     for name in (raw.get("parameter"), raw.get("as_is")):
         if name is not None and name not in parameters():
             raise DataError(f"{where}: {name} is not a parameter")

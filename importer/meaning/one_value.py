@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 import math
 import re
 from collections.abc import Iterable
@@ -15,6 +14,7 @@ from importer.meaning.rounding import round_exact, round_spread, round_to_spread
 from importer.meaning.steps import make_step
 from importer.meaning.tables import table
 from importer.models import Quantity, Step, StepKind
+from importer.vocabulary.nearest import did_you_mean
 from importer.vocabulary.parameters import MoistureBasis
 
 _BASIS = re.compile(
@@ -102,9 +102,8 @@ def _unit(text: str) -> _Unit:
         if found.code in ambiguous:
             raise ConversionError(ambiguous[found.code])
         return _Unit((found.code,), found.basis, plain)
-    near = difflib.get_close_matches(plain.casefold(), [c.casefold() for c in _known_codes()], 3)
-    codes = sorted(c for c in _known_codes() if c.casefold() in near)
-    hint = f" Did you mean {' or '.join(codes)}?" if codes else f" It converts {', '.join(sorted(_known_codes()))}."
+    codes = sorted(_known_codes())
+    hint = did_you_mean(plain, codes) or f" It converts {', '.join(codes)}."
     raise ConversionError(f"{text!r} is not a unit that onebasis knows.{hint}")
 
 

@@ -54,7 +54,7 @@ def _replace(target: Path, data: bytes) -> None:
         with contextlib.suppress(OSError):
             Path(name).unlink()
         raise
-    _sync_folder(target.parent)
+    sync_folder(target.parent)
 
 
 def _mode_for(target: Path) -> int:
@@ -67,7 +67,7 @@ def _mode_for(target: Path) -> int:
         return 0o666 & ~mask
 
 
-def _sync_folder(folder: Path) -> None:
+def sync_folder(folder: Path) -> None:
     """Makes the new name durable where the system allows a folder to be synchronised."""
     with contextlib.suppress(OSError):
         handle = os.open(folder, os.O_RDONLY)

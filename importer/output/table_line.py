@@ -8,11 +8,14 @@ from decimal import ROUND_HALF_UP, Decimal
 
 from importer.models import Analysis, Family, Figure, Limits
 from importer.output.terminal import clean, fit
-from importer.output.words import FLAG_WORDS, TOLD_ELSEWHERE, offset_words
+from importer.output.words import FLAG_WORDS, TOLD_ELSEWHERE, as_printed, offset_words
 from importer.vocabulary.parameters import parameters
 
 MOST_FOR_TEXT = 30
+# From here on a ".0" says nothing.
+WHOLE_FROM = 100
 _DECIMALS = re.compile(r"\d[.,](\d+)(?!.*\d[.,]\d)")
+_PLACES = re.compile(r"\.(\d+)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +41,7 @@ def to_line(figure: Figure, analysis: Analysis, basis: Family) -> Line:
     title = known.title if known else figure.parameter.replace("_", " ")
     printed = ""
     if figure.printed is not None:
-        printed = clean(" ".join(part for part in (figure.printed.value, figure.printed.unit) if part))
+        printed = clean(as_printed(figure.printed, figure))
     mark = own_mark(figure, analysis, basis)
     reasons = [clean(reason) for reason in figure.reasons]
     apart = None
@@ -85,13 +88,13 @@ def _told(figure: Figure, reasons: list[str]) -> tuple[list[str], list[str]]:
 
 
 def _value(figure: Figure, decimals: int) -> str:
-    as_printed = figure.printed is not None and not figure.steps
+    untouched = figure.printed is not None and not figure.steps
     if figure.range is not None:
-        low, high = (plain(end) if as_printed else rounded(end, decimals) for end in figure.range)
-        number = f"{low} – {high}"
+        low, high = figure.range
+        number = f"{plain(low)} – {plain(high)}" if untouched else rounded_range(low, high, decimals)
     elif figure.value is not None:
         bound = f"{figure.bound} " if figure.bound in ("<", ">") else ""
-        number = bound + (_as_printed(figure) if as_printed else rounded(figure.value, decimals))
+        number = bound + (_with_zeros(figure) if untouched else rounded(figure.value, decimals))
     else:
         return fit(clean(figure.text or "–"), MOST_FOR_TEXT)
     unit = f" {figure.unit}" if figure.unit and figure.unit not in ("pH", "–") else ""
@@ -100,7 +103,7 @@ def _value(figure: Figure, decimals: int) -> str:
     return f"{number}{spread}{unit}{estimate}"
 
 
-def _as_printed(figure: Figure) -> str:
+def _with_zeros(figure: Figure) -> str:
     """The value with the decimals that the sheet prints, so that 4.0 does not become 4."""
     value = figure.value or 0.0
     found = _DECIMALS.search(figure.printed.value) if figure.printed else None
@@ -115,10 +118,20 @@ def rounded(value: float, decimals: int) -> str:
     return f"{value:.{decimals}f}"
 
 
+def rounded_range(low: float, high: float, decimals: int) -> str:
+    """Both ends of a converted range, with the decimals that the finer of them needs."""
+    most = max(len(rounded(end, decimals).partition(".")[2]) for end in (low, high))
+    ends = [f"{end:.{most}f}" for end in (low, high)]
+    if min(abs(low), abs(high)) >= WHOLE_FROM and all(end.endswith(".0") for end in ends):
+        ends = [end.removesuffix(".0") for end in ends]
+    return " – ".join(ends)
+
+
 def spread_text(spread: float, number: str) -> str:
     """A spread at the decimals of its number, with more where those would change it by more than a fifth."""
     exact = Decimal(repr(spread))
-    for decimals in range(len(number.partition(".")[2]), 7):
+    shown = max((len(places) for places in _PLACES.findall(number)), default=0)
+    for decimals in range(shown, 7):
         text = exact.quantize(Decimal(1).scaleb(-decimals), ROUND_HALF_UP)
         if abs(text - exact) <= abs(exact) / 5:
             return plain(float(text))
@@ -138,12 +151,10 @@ def plain(value: float) -> str:
 
 def _limits(limits: Limits, decimals: int | None) -> str:
     """Limits as they are printed, or at so many ``decimals`` where they were converted with their figure."""
-    low, high = (
-        None if end is None else plain(end) if decimals is None else rounded(end, decimals)
-        for end in (limits.low, limits.high)
-    )
+    low, high = limits.low, limits.high
     if low is not None and high is not None:
-        return f"{low} – {high}"
-    if low is not None:
-        return f"min {low}"
-    return f"max {high}" if high is not None else ""
+        return f"{plain(low)} – {plain(high)}" if decimals is None else rounded_range(low, high, decimals)
+    end = low if low is not None else high
+    if end is None:
+        return ""
+    return f"{'max' if low is None else 'min'} {plain(end) if decimals is None else rounded(end, decimals)}"

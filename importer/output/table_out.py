@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from importer.models import Analysis, Document, Problem
-from importer.output.table_line import MOST_FOR_TEXT, Line, to_line
+from importer.output.table_line import Line, to_line
 from importer.output.terminal import Style, clean, columns, fit, pad, wrap
 from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS, row_words
 from importer.vocabulary.parameters import parameters
@@ -89,7 +89,7 @@ def _widths(lines: list[Line], doc: Document, width: int) -> tuple[int, int, int
         return min(most, max((columns(text) for text in (*texts, head)), default=0))
 
     printed = widest((line.printed for line in lines), "as printed", _MOST_FOR_PRINTED)
-    value = widest((line.value for line in lines), f"on {doc.basis}", MOST_FOR_TEXT)
+    value = max(columns(text) for text in (*(line.value for line in lines), f"on {doc.basis}"))
     has_limits = any(line.limits for line in lines)
     limits = widest((line.limits for line in lines), "limits", _MOST_FOR_LIMITS) if has_limits else 0
     name = widest((line.name for line in lines), "parameter", _MOST_FOR_NAME)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from importer.models import Analysis, Document, Family, Figure, Mash
 from importer.output.cells import Cell, Column, joined, safe_text, table_schema, to_text
 from importer.output.csv_out import ANALYSIS_COLUMNS, analysis_cells
+from importer.output.table_line import plain
 from importer.output.units import unit_suffix
 from importer.output.words import row_words
 from importer.vocabulary.parameters import Parameter, parameters
@@ -126,7 +127,7 @@ def _value(figure: Figure) -> Cell:
     """What stands in the cell: a number where it is one, else a bound, a range or a text as it reads."""
     if figure.range is not None:
         low, high = figure.range
-        return f"{low:g} – {high:g}"
+        return f"{plain(low)} – {plain(high)}"
     if figure.value is not None:
         return f"{figure.bound}{figure.value!r}" if figure.bound in ("<", ">") else figure.value
     return safe_text(figure.text)

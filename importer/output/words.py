@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from importer.models import Family, FamilyFrom, Figure, Flag, Mash, StepKind, Unrecognised
+from importer.models import Family, FamilyFrom, Figure, Flag, Mash, Printed, StepKind, Unrecognised
 
 FLAG_WORDS: dict[Flag, str] = {
     "nitrogen-ratio-offset-applied": "The difference between the mashes was applied to the nitrogen ratio.",
@@ -73,6 +73,13 @@ def offset_words(figure: Figure) -> str | None:
 
 def _method(family: Family | None) -> str:
     return family or "an unknown method"
+
+
+def as_printed(printed: Printed, figure: Figure) -> str:
+    """What the sheet prints for a figure. A unit is said beside a number only: "normal" has none, nor has a dash."""
+    described = figure.value is None and figure.range is None
+    is_dash = printed.unit is not None and not printed.unit.strip(" -–—−.")
+    return with_unit(printed.value, None if described or is_dash else printed.unit)
 
 
 def with_unit(value: str, unit: str | None) -> str:

@@ -15,7 +15,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 
-from importer.output.atomic import WriteError
+from importer.output.atomic import WriteError, sync_folder
 from importer.store import notes, rows
 from importer.store.ledger import Delivery, Store, Taken
 from importer.store.lock import only_writer
@@ -220,7 +220,7 @@ class Filer:
                 with contextlib.suppress(OSError):
                     unfinished.unlink()
                 raise
-            _sync(path.parent)
+            sync_folder(path.parent)
         except OSError as error:
             raise WriteError(
                 f"{path} could not be written: {error.strerror or error}. Nothing was taken out of the inbox for it; "
@@ -283,12 +283,3 @@ def _set_time(path: Path, modified: str) -> None:
     with contextlib.suppress(OSError, ValueError):
         moment = datetime.fromisoformat(modified).timestamp()
         os.utime(path, (moment, moment))
-
-
-def _sync(folder: Path) -> None:
-    with contextlib.suppress(OSError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)

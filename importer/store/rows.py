@@ -14,6 +14,8 @@ from importer.models import Analysis, Figure
 from importer.output.words import with_unit
 
 PathValue = str | bytes
+# Characters that an id may be shortened to.
+LEAST_OF_ID = 6
 _MARKS = re.compile(r"[\W_]+")
 
 

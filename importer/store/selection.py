@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import sqlite3
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from concurrent.futures import Future
 from dataclasses import asdict, dataclass
 
@@ -19,6 +19,9 @@ from importer.store.schema import StoreError, explained, transaction
 
 # What analyses are stored on.
 STORED = Options()
+_ORDER = "dated, supplier_key, id"
+# Behind every character that an id may hold.
+_LAST = chr(0x10FFFF)
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +58,7 @@ def choose(store: Store, wanted: Wanted, *, since: int = 0) -> Chosen:
             (change,) = store.connection.execute("SELECT value FROM counters WHERE name = 'change'").fetchone()
             found = store.connection.execute(
                 "SELECT json, sha256 FROM analyses WHERE change > ?"
-                f"{''.join(f' AND {condition}' for condition in conditions)} ORDER BY dated, supplier_key, id",
+                f"{''.join(f' AND {condition}' for condition in conditions)} ORDER BY {_ORDER}",
                 (since, *values),
             ).fetchall()
         finally:
@@ -76,13 +79,39 @@ def current(store: Store, wanted: Wanted) -> tuple[int, tuple[str, ...]]:
             try:
                 (change,) = cursor.execute("SELECT value FROM counters WHERE name = 'change'").fetchone()
                 found = cursor.execute(
-                    f"SELECT id FROM analyses WHERE {condition} ORDER BY dated, supplier_key, id", values
+                    f"SELECT id FROM analyses WHERE {condition} ORDER BY {_ORDER}", values
                 ).fetchall()
             finally:
                 cursor.execute("COMMIT")
     except sqlite3.Error as error:
         raise explained(store.path, error) from None
     return int(change), tuple(identity for (identity,) in found)
+
+
+def named(store: Store, name: str) -> tuple[Analysis, ...]:
+    """The current analyses that a name may mean, as an id or the beginning of one or a batch. Raises StoreError."""
+    condition, values = "id = ? OR batch_key = ?", [name, rows.key(name)]
+    if len(name) >= rows.LEAST_OF_ID:
+        condition, values = f"{condition} OR id >= ? AND id < ?", [*values, name, name + _LAST]
+    return _current(store, condition, values)
+
+
+def of_malts(store: Store, malts: Collection[tuple[str, str]], names: Collection[str]) -> tuple[Analysis, ...]:
+    """The current analyses of ``malts``, by keys of supplier and malt, and of malts by ``names``, by key, of whichever
+    supplier; in the order of their day. Raises StoreError."""
+    conditions = ["supplier_key IS ? AND malt_key = ?"] * len(malts) + ["malt_key = ?"] * len(names)
+    values = [value for supplier, malt in malts for value in (supplier or None, malt)]
+    return _current(store, " OR ".join(conditions) or "FALSE", [*values, *names])
+
+
+def _current(store: Store, condition: str, values: Sequence[str | None]) -> tuple[Analysis, ...]:
+    try:
+        found = store.connection.execute(
+            f"SELECT json FROM analyses WHERE superseded_by IS NULL AND ({condition}) ORDER BY {_ORDER}", values
+        ).fetchall()
+    except sqlite3.Error as error:
+        raise explained(store.path, error) from None
+    return tuple(Analysis.model_validate_json(text) for (text,) in found)
 
 
 def days(store: Store) -> dict[str, str]:

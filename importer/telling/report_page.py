@@ -10,7 +10,7 @@ from importer.deciding.ground import day_of, header
 from importer.deciding.report import LEAST_POINTS, Complaint, MaltReport, Report, Series, is_residue
 from importer.models import Analysis
 from importer.output.terminal import clean
-from importer.output.words import CAUTION, with_unit
+from importer.output.words import CAUTION, as_printed
 from importer.store.rows import title_of
 from importer.telling.svg import trend
 from importer.telling.words import number
@@ -23,7 +23,7 @@ body { font: 15px/1.45 system-ui, "Segoe UI", "Liberation Sans", Arial, sans-ser
   max-width: 62rem; margin: 2rem auto; padding: 0 1.25rem; }
 h1 { font-size: 1.7rem; margin: 0 0 .2rem; } h2 { font-size: 1.25rem; margin: 2.4rem 0 .6rem; }
 h3 { font-size: 1.05rem; margin: 1.6rem 0 .4rem; } p { margin: .4rem 0; }
-.quiet { color: #444; font-size: .88rem; }
+.quiet { color: #444; font-size: .88em; } .whole { white-space: nowrap; }
 table { border-collapse: collapse; width: 100%; margin: .6rem 0; font-variant-numeric: tabular-nums; }
 th, td { text-align: left; padding: .28rem .7rem .28rem 0; border-bottom: 1px solid #bbb; vertical-align: top; }
 th { font-weight: 600; border-bottom: 1.5px solid #111; } td.n, th.n { text-align: right; }
@@ -45,7 +45,7 @@ svg .told { font-weight: 600; paint-order: stroke; stroke: #fff; stroke-width: 3
 .key { display: flex; flex-wrap: wrap; gap: .3rem 1.4rem; font-size: .88rem; margin: .4rem 0 0; padding: 0;
   list-style: none; }
 .key svg { width: 2rem; height: .95rem; display: inline-block; vertical-align: -.15rem; }
-section.letter > p { break-after: avoid; }
+section.letter > p { break-after: avoid; break-inside: avoid; }
 @page { size: A4; margin: 16mm 14mm; }
 @media print { body { margin: 0; max-width: none; padding: 0; font-size: 10.5pt; }
   .plots { grid-template-columns: 1fr 1fr; gap: .7rem 1rem; } h2, h3 { break-after: avoid; }
@@ -70,7 +70,11 @@ _KEY = (
 
 
 def report_page(report: Report, evidence: Evidence = lambda _: None) -> str:
-    """The page. ``evidence`` gives the address of an inline picture of a figure on its sheet, or None."""
+    """The report as one page of HTML that needs nothing else.
+
+    ``evidence`` is asked for each figure that was outside of what was agreed, and gives the address of an inline
+    picture of it on its sheet, or None.
+    """
     title = f"Malt report: {_safe(report.scope)}"
     parts = [
         "<!doctype html>",
@@ -115,7 +119,7 @@ def _summary(report: Report) -> Iterator[str]:
         outside = str(len({one.analysis.id for one in malt.complaints})) if malt.agreed else "nothing agreed"
         missing = sum(one.malt == malt.malt and one.supplier == malt.supplier for one in report.missing)
         yield f"<tr><td>{_safe(malt.supplier)}</td><td>{_safe(malt.malt)}</td>"
-        yield f'<td class="n">{len(malt.batches)}</td><td>{_safe(crops)}</td><td class="n">{outside}</td>'
+        yield f'<td class="n">{len(malt.batches)}</td><td class="whole">{_safe(crops)}</td><td class="n">{outside}</td>'
         yield f'<td class="n">{missing if report.deliveries else "–"}</td></tr>'
     yield "</tbody></table>"
 
@@ -197,7 +201,7 @@ def _residues(report: Report) -> Iterator[str]:
                 if figure.printed is None or not is_residue(figure):
                     continue
                 doubt = "" if figure.state == "accepted" else " (in review)"
-                printed = with_unit(figure.printed.value, figure.printed.unit) + doubt
+                printed = as_printed(figure.printed, figure) + doubt
                 day = report.days[analysis.id]
                 cells = (malt.malt, header(analysis, "batch"), day, title_of(figure.parameter), printed)
                 yield f"<tr>{''.join(f'<td>{_safe(cell)}</td>' for cell in cells)}</tr>"
@@ -212,7 +216,7 @@ def _trends(report: Report) -> Iterator[str]:
     items = (f'<li><svg viewBox="0 0 40 18" aria-hidden="true">{shape}</svg> {text}</li>' for shape, text in _KEY)
     yield f'<ul class="key">{"".join(items)}</ul>'
     for malt in report.malts:
-        yield f"<h3>{_safe(malt.malt)} <span class='quiet'>{_safe(malt.supplier)}</span></h3>"
+        yield f'<h3>{_safe(malt.malt)} <span class="quiet">{_safe(malt.supplier)}</span></h3>'
         if malt.series:
             yield f'<div class="plots">{"".join(_plots(malt))}</div>'
         else:

@@ -17,7 +17,7 @@ WIDTH, HEIGHT = 460, 190
 _LEFT, _RIGHT, _TOP, _BOTTOM = 46, 12, 14, 26
 _LEAST_TICKS = 3
 _HALF_LABEL = 16
-_MARGIN = 0.08
+_MARGIN = 0.1
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 from importer.deciding.results import Difference, Named, Shown, Verdict
-from importer.output.table_line import plain, rounded, spread_text
+from importer.output.table_line import WHOLE_FROM, rounded, rounded_range, spread_text
 from importer.output.terminal import clean
 from importer.vocabulary.parameters import parameters
 
 SIGNS: dict[Verdict, str] = {"equal": "=", "within-scatter": "≈", "not-said": "?", "different": "≠"}
-# From here on a ".0" says nothing.
-_WHOLE_FROM = 100
 LEGEND = (
     "= the same · ≈ no more than the method's own scatter, or than the spread of an estimate · "
     "↑ ↓ more than that · ? cannot be said: no precision is known, or the reason is told below"
@@ -20,7 +18,7 @@ def number(value: float, parameter: str) -> str:
     """A value at the decimals of its parameter."""
     entry = parameters().get(parameter)
     text = rounded(value, entry.decimals if entry else 2).replace("-", "−")
-    return text.removesuffix(".0") if abs(value) >= _WHOLE_FROM else text
+    return text.removesuffix(".0") if abs(value) >= WHOLE_FROM else text
 
 
 def shown_text(shown: Shown | None, parameter: str) -> str:
@@ -28,7 +26,8 @@ def shown_text(shown: Shown | None, parameter: str) -> str:
     if shown is None:
         return "–"
     if shown.range is not None:
-        text = f"{plain(shown.range[0])} – {plain(shown.range[1])}"
+        entry = parameters().get(parameter)
+        text = rounded_range(*shown.range, entry.decimals if entry else 2).replace("-", "−")
     elif shown.value is not None:
         text = f"{f'{shown.bound} ' if shown.bound else ''}{number(shown.value, parameter)}"
     else:

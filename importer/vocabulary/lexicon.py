@@ -14,10 +14,11 @@ from functools import cache, lru_cache
 from typing import Any, NamedTuple
 
 from importer.data import mappings_folder
-from importer.errors import DataError
+from importer.errors import DataError, OwnFileError
+from importer.vocabulary.nearest import did_you_mean
 from importer.vocabulary.parameters import parameters
 from importer.vocabulary.text import tokens, typeset
-from importer.vocabulary.word_files import fold_block, key, key_of, load_toml, own_words, word_files
+from importer.vocabulary.word_files import fold_block, key, key_of, load_toml, own_word_files, own_words, word_files
 
 Ideas = frozenset[str]
 Alternatives = tuple[Ideas, ...]
@@ -45,6 +46,13 @@ class Concepts:
     plain: Ideas
     neutral: Ideas
     foreign: dict[str, str]
+
+    def __contains__(self, idea: object) -> bool:
+        return idea in self.plain or idea in self.neutral or idea in self.foreign
+
+    def names(self) -> list[str]:
+        """All of them in the order of the alphabet."""
+        return sorted({*self.plain, *self.neutral, *self.foreign})
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -150,8 +158,13 @@ def _lexicon(own: str) -> Lexicon:
 
 def _build(own: str) -> Lexicon:
     builder = _Builder()
-    for name, table in word_files(own):
+    for name, table in word_files():
         builder.add(table, name)
+    try:
+        for name, table in own_word_files(own) if own else ():
+            builder.add(table, name)
+    except DataError as fault:
+        raise OwnFileError(str(fault) if str(fault).endswith("?") else f"{fault}.") from None
     return builder.result()
 
 
@@ -206,25 +219,39 @@ _SIMPLE_SHORT = re.compile(r"[A-Za-z]+(?:[ -][A-Za-z]+)*")
 _END = "\x1e"
 
 
+# What a word file may hold, and of what kind.
+_WORD_FILE: dict[str, type[str | bool | dict[str, str]]] = {
+    "language": str,
+    "compounds": bool,
+    "words": dict,
+    "abbreviations": dict,
+    "labels": dict,
+}
+_KINDS = {str: "a text in quotes", bool: "true or false", dict: "a table"}
+
+
 class _Builder:
     def __init__(self) -> None:
         self.languages: dict[str, Language] = {}
         self.labels: dict[str, str] = {}
 
     def add(self, raw: Mapping[str, Any], name: str) -> None:
+        for part in raw.keys() - _WORD_FILE.keys():
+            near = did_you_mean(part, _WORD_FILE) or f" Its parts are {', '.join(_WORD_FILE)}"
+            raise DataError(f"{name}: {part} is not a part of a word file.{near}")
+        for part, kind in _WORD_FILE.items():
+            if not isinstance(raw.get(part, kind()), kind):
+                raise DataError(f"{name}: {part} must be {_KINDS[kind]}")
         title = raw.get("language")
-        if not isinstance(title, str) or not title:
-            raise DataError(f"{name} does not say its language")
-        unknown = raw.keys() - {"language", "compounds", "words", "abbreviations", "labels"}
-        if unknown:
-            raise DataError(f"{name}: {', '.join(sorted(unknown))} is not a part of a word file")
-        language = self.languages.get(title) or Language(title, compounds=bool(raw.get("compounds")))
+        if not title:
+            raise DataError(f'{name} does not say its language. Begin it with language = "own"')
+        language = self.languages.get(title) or Language(title, compounds=raw.get("compounds", False))
         self.languages[title] = language
         self._add_words(language, _table(raw, "words", name), name)
         for ideas, wordings in _table(raw, "abbreviations", name).items():
-            _add_short(language, _meanings(ideas, name), wordings, name)
+            _add_short(language, _meanings(ideas, f"{name}, [abbreviations]"), wordings, f"{name}, {ideas}")
         for parameter, wordings in _table(raw, "labels", name).items():
-            self._add_labels(parameter, wordings, name)
+            self._add_labels(parameter, wordings, f"{name}, [labels]")
 
     @staticmethod
     def _add_words(language: Language, table: dict[str, str], name: str) -> None:
@@ -232,23 +259,26 @@ class _Builder:
             return
         block = _tidy(fold_block(_END.join(table.values())))
         for ideas, wordings in zip(table, block.split(_END), strict=True):
-            meanings = _meanings(ideas, name)
+            meanings, where = _meanings(ideas, f"{name}, [words]"), f"{name}, {ideas}"
             pieces = list(filter(None, wordings.split(",")))
             if "*" in wordings:
-                stems = _keys([piece.rstrip("*") for piece in pieces if piece.endswith("*")], name)
-                _put(language.stems, stems, meanings, language, name)
+                stems = _keys([piece.rstrip("*") for piece in pieces if piece.endswith("*")], where)
+                _put(language.stems, stems, meanings, language, where)
                 pieces = [piece for piece in pieces if not piece.endswith("*")]
             if not _all_plain(pieces):
-                pieces = _keys(pieces, name)
-            _put(language.words, pieces, meanings, language, name)
+                pieces = _keys(pieces, where)
+            _put(language.words, pieces, meanings, language, where)
 
-    def _add_labels(self, parameter: str, wordings: str, name: str) -> None:
+    def _add_labels(self, parameter: str, wordings: str, where: str) -> None:
         if parameter not in parameters():
-            raise DataError(f"{name}: {parameter} is not a parameter")
+            raise DataError(f"{where}: {parameter} is not a parameter.{_near_parameter(parameter)}")
         for wording in _pieces(wordings):
-            earlier = self.labels.setdefault(key(wording), parameter)
+            found = key(wording)
+            if not found:
+                raise DataError(f"{where} {parameter}: {wording!r} has no letters")
+            earlier = self.labels.setdefault(found, parameter)
             if earlier != parameter:
-                raise DataError(f"{name}: the label {wording!r} already means {earlier}")
+                raise DataError(f"{where} {parameter}: the label {wording!r} already means {earlier}")
 
     def result(self) -> Lexicon:
         languages = tuple(self.languages.values())
@@ -257,12 +287,10 @@ class _Builder:
 
 
 def _table(raw: Mapping[str, Any], part: str, name: str) -> dict[str, str]:
-    table = raw.get(part, {})
-    if not isinstance(table, dict):
-        raise DataError(f"{name}: [{part}] must be a table")
+    table: dict[str, str] = raw.get(part, {})
     for entry, wordings in table.items():
         if not isinstance(wordings, str):
-            raise DataError(f"{name}: the wordings of {entry} must be one text in quotes")
+            raise DataError(f"{name}, [{part}]: the wordings of {entry} must be one text in quotes")
     return table
 
 
@@ -328,20 +356,29 @@ def _add_short(language: Language, meanings: Alternatives, wordings: str, name: 
 
 
 def _twice(name: str, word: str, language: str) -> str:
-    return f"{name}: {word!r} already has another meaning in language {language!r}"
+    told = f"{name}: {word!r} already has another meaning in language {language!r}"
+    return f"{told}. Leave it out, or give the file a language of its own"
 
 
 def _meanings(text: str, name: str) -> Alternatives:
     meanings, wrong = _parse_meanings(text)
     if wrong:
-        raise DataError(f"{name}: {wrong} is not an idea of mappings/concepts.toml")
+        near = "".join(did_you_mean(idea, concepts().names()) for idea in wrong) or " It lists all there are"
+        told = ", ".join(idea or "an empty name" for idea in wrong)
+        raise DataError(f"{name}: {told} is not an idea of mappings/concepts.toml.{near}")
     return meanings
 
 
+def _near_parameter(name: str) -> str:
+    """The parameters that are spelt most like a name, which may be the title of one."""
+    by_title = {one.title: one.name for one in parameters().values()}
+    return did_you_mean(by_title.get(name, name), parameters()) or " README lists all there are"
+
+
 @lru_cache(maxsize=4096)
-def _parse_meanings(text: str) -> tuple[Alternatives, str]:
-    """The ideas of an entry, and the names in it that are none."""
+def _parse_meanings(text: str) -> tuple[Alternatives, tuple[str, ...]]:
+    """The ideas of an entry, and the names in it that are none; an empty name among them."""
     known = concepts()
     meanings = tuple(frozenset(part.split()) for part in text.split("|"))
     wrong = frozenset().union(*meanings) - known.plain - known.neutral - known.foreign.keys()
-    return meanings, ", ".join(sorted(wrong)) or ("" if all(meanings) else "an empty name")
+    return meanings, (*sorted(wrong), *(() if all(meanings) else ("",)))

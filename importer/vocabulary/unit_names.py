@@ -5,15 +5,19 @@ from __future__ import annotations
 import re
 import tomllib
 import unicodedata
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from functools import cache, lru_cache
-from typing import Any, Literal
+from typing import Any, Literal, get_args
 
 from importer.data import mappings_folder
 from importer.errors import DataError
 from importer.models import FAMILIES, Family
+from importer.vocabulary.nearest import did_you_mean
 
 LabelUse = Literal["word", "bracket", "never"]
+_LABEL_USES = get_args(LabelUse)
+_ENTRY = frozenset({"dimension", "family", "spellings", "damaged", "doubtful", "label", "before", "case"})
 Basis = Literal["dry", "as-is"]
 LONGEST = 80
 """Characters: a longer text is never a unit."""
@@ -96,18 +100,23 @@ def _strings(raw: Any, where: str) -> list[str]:
     return raw
 
 
-def _entry(code: str, raw: dict[str, Any]) -> _Entry:
-    known = {"dimension", "family", "spellings", "damaged", "doubtful", "label", "before", "case"}
-    unknown = set(raw) - known
-    if unknown:
-        raise DataError(f"mappings/units.toml: {code}: unknown entry {sorted(unknown)[0]!r}")
-    family, label = raw.get("family"), raw.get("label", "word")
+def _entry(code: str, raw: dict[str, Any], dimensions: Iterable[str]) -> _Entry:
+    where = f"mappings/units.toml: {code}"
+    for name in sorted(raw.keys() - _ENTRY):
+        raise DataError(f"{where}: there is no entry {name!r}.{did_you_mean(name, _ENTRY)}")
+    for name in ("dimension", "spellings"):
+        if name not in raw:
+            raise DataError(f"{where}: {name} is missing")
+    dimension, family, label = raw["dimension"], raw.get("family"), raw.get("label", "word")
+    if dimension not in dimensions:
+        near = did_you_mean(str(dimension), dimensions) or " A new one is added there first"
+        raise DataError(f"{where}: dimension {dimension!r} is none of [dimensions].{near}")
     if family is not None and family not in FAMILIES:
-        raise DataError(f"mappings/units.toml: {code}: no method family {family!r}")
-    if label not in ("word", "bracket", "never"):
-        raise DataError(f"mappings/units.toml: {code}: label must be word, bracket or never")
+        raise DataError(f"{where}: there is no method family {family!r}.{did_you_mean(str(family), FAMILIES)}")
+    if label not in _LABEL_USES:
+        raise DataError(f"{where}: label must be {', '.join(_LABEL_USES)}")
     before, case = bool(raw.get("before", False)), bool(raw.get("case", False))
-    return _Entry(code, str(raw["dimension"]), family, label, before, case)
+    return _Entry(code, dimension, family, label, before, case)
 
 
 def _beside(raw: dict[str, Any], place: str) -> dict[str, Basis | None]:
@@ -133,7 +142,7 @@ def unit_table() -> UnitTable:
     path = mappings_folder() / "units.toml"
     try:
         raw = tomllib.loads(path.read_text(encoding="utf-8"))
-        entries = {code: _entry(code, unit) for code, unit in raw["units"].items()}
+        entries = {code: _entry(code, unit, raw["dimensions"]) for code, unit in raw["units"].items()}
         spelled: dict[str, str] = {}
         damaged: dict[str, str] = {}
         doubtful: set[str] = set()

@@ -23,24 +23,24 @@ def own_words() -> str:
     return os.environ.get(OWN_WORDS, "")
 
 
-def word_files(own: str) -> Iterator[tuple[str, dict[str, Any]]]:
-    """All word files by name, the shipped ones first. Raises DataError for one that cannot be read."""
+def word_files() -> Iterator[tuple[str, dict[str, Any]]]:
+    """The word files that ship with the program, by name. Raises DataError for one that cannot be read."""
     for path in sorted((mappings_folder() / "words").glob("*.toml")):
         name = f"mappings/words/{path.name}"
         yield name, _load_words(path, name)
-    for path in _own_files(own):
-        yield str(path), load_toml(path, str(path))
 
 
-def _own_files(own: str) -> list[Path]:
-    if not own:
-        return []
-    path = Path(own)
+def own_word_files(own: str) -> Iterator[tuple[str, dict[str, Any]]]:
+    """The brewer's own word files, by path. Raises DataError for one that cannot be read."""
+    path = Path(own).expanduser()
     if path.is_dir():
-        return sorted(path.glob("*.toml"))
-    if path.is_file():
-        return [path]
-    raise DataError(f"{OWN_WORDS}: {own} is neither a file nor a folder")
+        files = sorted(path.glob("*.toml"))
+    elif path.is_file():
+        files = [path]
+    else:
+        raise DataError(f"{OWN_WORDS}: {own} is neither a file nor a folder")
+    for file in files:
+        yield str(file), load_toml(file, str(file))
 
 
 def load_toml(path: Path, name: str) -> dict[str, Any]:
@@ -49,8 +49,10 @@ def load_toml(path: Path, name: str) -> dict[str, Any]:
             return tomllib.load(file)
     except OSError as problem:
         raise DataError(f"{name} cannot be read: {problem}") from None
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as problem:
-        raise DataError(f"{name} is not valid TOML: {problem}") from None
+    except UnicodeDecodeError:
+        raise DataError(f"{name} is not UTF-8 text; save it as UTF-8") from None
+    except (tomllib.TOMLDecodeError, RecursionError) as problem:
+        raise DataError(f"{name} is not valid TOML: {problem or 'too deep'}") from None
 
 
 _ENTRY = re.compile(

@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from importer.deciding.agreed import against_limits, agreement_for, read_agreed
-from importer.deciding.files import OwnFileError
 from importer.deciding.results import AgainstLimit
+from importer.errors import OwnFileError
 from importer.models import Analysis
 from tests.deciding.factory import analysis, estimate, figure
 
@@ -152,7 +152,7 @@ def test_a_limit_and_its_own_value_agree(value: float, limit: float) -> None:
 
 
 FAULTS = [
-    ('parameter = "moistur", max = 4', "Did you mean 'moisture'"),
+    ('parameter = "moistur", max = 4', "Did you mean moisture?"),
     ('parameter = "moisture", maximum = 4', "no key 'maximum'"),
     ('parameter = "moisture"', "min or max is missing"),
     ('parameter = "moisture", max = "4 %"', "must be a number"),
@@ -190,7 +190,7 @@ def test_faults_say_where_and_what_would_be_right(tmp_path: Path, limit: str, to
         (b"[[agreed]]\n", "malt must be a text"),
         (b"[[agreed]]\nmalt = '--'\nlimits = []\n", "needs letters or digits"),
         (b"[[agreed]]\nmalt = 'Pale'\nlimits = []\n", "there are no limits"),
-        (b"[agreement]\nmalt = 'Pale'\n", "Did you mean 'agreed'"),
+        (b"[agreement]\nmalt = 'Pale'\n", "Did you mean agreed?"),
         ("[[agreed]]\nmalt = 'Mälz'\n".encode("latin-1"), "not UTF-8"),
         (b"\x00\x01\x02", "not valid TOML"),
         (b"x = " + b"[" * 5000, "not valid TOML"),

@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 
 from importer.deciding.brewing import power_of, recipe_effects, rounded_to, wort_colour
 from importer.deciding.choosing import in_use
-from importer.deciding.files import OwnFileError
 from importer.deciding.recipe_file import read_recipe
 from importer.deciding.results import Effect
+from importer.errors import OwnFileError
 from importer.meaning.formulas import mass_for_new_extract, weighted_mean
 from importer.models import Analysis, Family
 from tests.deciding.factory import analysis, estimate, figure
@@ -232,7 +232,7 @@ def test_a_warmer_mash_for_a_strong_malt_in_a_weak_beer(tmp_path: Path, head: st
         (line(extract='{ value = 80, family = "EBC", grind = "fine" }'), "unit is missing"),
         (line(extract="80"), "must be a table"),
         (line(colouring='"yes"'), "true or false"),
-        (line(colours="5"), "Did you mean 'colour'"),
+        (line(colours="5"), "Did you mean colour"),
     ],
 )
 def test_faults_of_the_file(tmp_path: Path, text: str, told: str) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import json
+import sqlite3
 import sys
 from collections.abc import Callable
 from pathlib import Path
@@ -12,6 +13,7 @@ from typing import Any
 import pytest
 from typer.testing import CliRunner, Result
 
+from importer import batch_meaning, load_analyses, read_recipe
 from importer.cli import app
 from importer.commands import stored
 from importer.models import Analysis, Problem, Sheet
@@ -76,6 +78,26 @@ def test_batch_as_json(run: Run, files: Path) -> None:
     assert found["agreed"][0]["standing"] == "within"
     moisture = next(row for row in found["rows"] if row["parameter"] == "moisture")
     assert [d and d["verdict"] for d in moisture["differences"]] == [None, "different", "within-scatter"]
+
+
+def test_nothing_is_read_but_what_is_needed(run: Run, filled: Fill, files: Path) -> None:
+    """Sheets of other malts cannot even be read here; those of the recipe's malts are there, of whichever supplier."""
+    crystal = pale("C1", "2025-02-02", malt="Crystal", supplier="Other Maltings")
+    folder = filled(crystal, pale("O1", "2025-02-03", malt="Other Malt"), pale("B9", "2025-02-04", supplier="Else"))
+    recipe = files / "two.toml"
+    recipe.write_text(RECIPE + RECIPE.partition("round = 0.5\n")[2].replace("Pale Ale Malt", "Crystal"), "utf-8")
+    everything = load_analyses(folder)
+    with sqlite3.connect(folder / "onebasis.sqlite") as store:
+        store.execute("UPDATE analyses SET json = 'unreadable' WHERE batch = 'O1'")
+    result = run("batch", "B3", "--recipe-lines", recipe, "--json")
+    assert result.exit_code == 0, result.output
+    (found,) = json.loads(result.stdout)["batches"]
+    (chosen,) = (one for one in everything if one.header["batch"].value == "B3")
+    meant = batch_meaning(chosen, everything, recipe=read_recipe(recipe))
+    assert found == json.loads(meant.model_dump_json(by_alias=True))
+    assert "Crystal C1: weigh 102 kg" in str(found["effects"])
+    assert run("compare", "B1", crystal.id[:6]).exit_code == 0
+    assert run("compare", "B1", crystal.id[:5]).exit_code == 2, "an id may be shortened to six characters"
 
 
 def test_compare(run: Run) -> None:

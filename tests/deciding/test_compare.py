@@ -8,9 +8,10 @@ from hypothesis import strategies as st
 
 from importer.deciding.compare import compare
 from importer.deciding.meaning_of import batch_meaning
-from importer.deciding.results import Difference, Row
+from importer.deciding.results import Difference, Row, Shown
 from importer.models import Analysis
 from importer.output.words import CAUTION
+from importer.telling.batch_table import comparison_table
 from tests.deciding.factory import analysis, estimate, figure
 
 
@@ -206,3 +207,22 @@ def test_a_sheet_that_is_not_in_the_store_is_placed_by_its_day() -> None:
     undated = analysis(figure("friability", 91.0), batch="B9", day="")
     assert batch_meaning(undated, [first, second]).against[0] == "last batch B5"
     assert batch_meaning(second, [first, undated, second]).against == (f"last batch {first.header['batch'].value}",)
+
+
+def test_ranges_and_described_results_are_shown_as_values_are() -> None:
+    """Common practice, no source: a range is written as its values would be, "normal" without a unit."""
+    first, second = (
+        analysis(
+            figure("colour", None, "EBC", bound="range", between=(4.1368, end)),
+            figure("saccharification_time", None, "min", text=words),
+        )
+        for end, words in ((5.02354, "normal"), (6.0, "slow"))
+    )
+    shown = comparison_table(compare([first, second]))
+    assert "4.14 – 5.02 EBC" in shown
+    assert "not two plain numbers: 4.14 – 5.02 and 4.14 – 6.00" in shown
+    assert "described in words: “normal” and “slow”" in shown
+    assert "normal min" not in shown
+    assert row(compare([first, second]).rows, "saccharification_time").cells[0] == Shown(
+        unit="min", family="EBC", text="normal", state="accepted", printed="None"
+    )

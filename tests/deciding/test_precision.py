@@ -67,6 +67,9 @@ PUBLISHED = [
     # joint IoB/EBC trial of soluble nitrogen by Dumas, J. Inst. Brew.
     ("soluble_nitrogen", "%", "EBC", 0.70, 0.047, 0.136),
     ("soluble_nitrogen", "%", "IoB", 0.62, 0.039, 0.144),
+    # EBC Analysis Committee, combustion of barley and malt, abstract: r95 and R95 over 1.23 to 1.86 % of dry matter
+    ("total_nitrogen", "%", "EBC", 1.25, 0.063, 0.116),
+    ("total_nitrogen", "%", "IoB", 1.85, 0.063, 0.116),
     # Hagen and Schwarz, Mschr. Brauwiss. 52 (1999) 94
     ("final_attenuation", "%", "EBC", 83.9, 0.5, 2.9),
     # Angelino, Mschr. Brauwiss. 53 (2000) 54–55

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import dataclasses
+import inspect
 import io
 import re
 import runpy
@@ -17,6 +19,7 @@ import pytest
 from typer.testing import CliRunner
 from werkzeug.serving import make_server
 
+import importer
 from importer.cli import app
 from importer.data import demo_folder
 from importer.serving.app import make_app
@@ -78,6 +81,27 @@ def test_python_examples_run(at_home: Path) -> None:
     first, second = (run_python(text, at_home) for text in plain)
     assert "moisture 3.2 % accepted" in first
     assert "weight 183.0 kg" in second
+
+
+@pytest.mark.parametrize("name", [name for name in importer.__all__ if name != "__version__"])
+def test_every_public_name_is_documented_and_typed(name: str) -> None:
+    found = getattr(importer, name)
+    assert found.__doc__
+    written_by_itself = dataclasses.is_dataclass(found) and found.__doc__.startswith(f"{name}(")
+    assert not written_by_itself
+    if inspect.isfunction(found):
+        hints = inspect.signature(found)
+        assert hints.return_annotation is not inspect.Signature.empty
+        assert all(one.annotation is not inspect.Parameter.empty for one in hints.parameters.values())
+
+
+def test_what_is_raised_can_be_caught_by_its_public_name(tmp_path: Path) -> None:
+    with pytest.raises(importer.StoreError):
+        importer.load_analyses(tmp_path / "none")
+    with pytest.raises(importer.OwnFileError):
+        importer.read_agreed(tmp_path / "none.toml")
+    with pytest.raises(ValueError, match="No batch in the store is of 2031"):
+        importer.make_report([], "2031")
 
 
 def test_the_script_of_ten_lines_runs(at_home: Path) -> None:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import base64
+import contextlib
+import io
 import re
 import xml.etree.ElementTree as ElementTree
 from dataclasses import replace
@@ -11,17 +14,21 @@ from pathlib import Path
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PIL import Image
 
 from importer.deciding.agreed import read_agreed
 from importer.deciding.deliveries import read_deliveries, without_sheet
-from importer.deciding.files import OwnFileError
 from importer.deciding.report import NothingFoundError, Report, make_report
-from importer.models import Analysis
+from importer.drawing.pages import Pictures
+from importer.errors import OwnFileError
+from importer.models import Analysis, Source
 from importer.output.words import CAUTION
 from importer.telling.evidence import crop_of
 from importer.telling.report_page import report_page
 from importer.telling.svg import nice_ticks, trend
-from tests.deciding.factory import analysis, estimate, figure
+from tests.deciding.factory import BOX, analysis, estimate, figure
+
+SOURCE = Source(file="sheet.pdf", sha256="0" * 64, pages=(1,), reading="text")
 
 
 def year(*values: float, malt: str = "Pale Ale Malt", supplier: str = "Nordtal Malting") -> list[Analysis]:
@@ -231,7 +238,32 @@ def test_a_trend_of_equal_values_is_drawn(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize("data", [b"", b"%PDF-1.7 broken", b"\x89PNG\r\n\x1a\n broken"])
 def test_an_original_that_cannot_be_drawn_leaves_no_picture(data: bytes) -> None:
-    assert crop_of(data, "sheet.pdf", figure("friability", 77), "text") is None
+    with contextlib.closing(Pictures()) as pictures:
+        assert crop_of(pictures, data, SOURCE, figure("friability", 77)) is None
+
+
+class OnePage(Pictures):
+    """A page of 100 × 200 points at 144 dots an inch, with a line where the figure stands."""
+
+    def draw(self, sha256: str, data: bytes, name: str, number: int, reading: str) -> bytes | None:
+        top, bottom = round(BOX[1] * 2), round(BOX[3] * 2)
+        image = Image.new("RGB", (200, 400), "white")
+        image.paste("black", (0, top, 200, bottom))
+        out = io.BytesIO()
+        image.save(out, "PNG", dpi=(144, 144))
+        return out.getvalue()
+
+
+def test_the_picture_of_a_figure_is_its_row_and_a_little_above_and_below() -> None:
+    address = crop_of(OnePage(), b"", SOURCE, figure("friability", 77))
+    assert address is not None
+    shown = Image.open(io.BytesIO(base64.b64decode(address.partition(",")[2])))
+    assert shown.size == (200, round((BOX[3] - BOX[1]) * 2) + 28)
+    rows = [shown.getpixel((100, y)) for y in range(shown.height)]
+    assert rows == [255] * 14 + [0] * (shown.height - 28) + [255] * 14
+    assert (
+        crop_of(OnePage(), b"", SOURCE.model_copy(update={"reading": "spreadsheet"}), figure("friability", 77)) is None
+    )
 
 
 def test_plots_name_their_batches_and_a_malt_without_plot_says_why() -> None:

@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
-from importer.desk.boxes import row_of
-from importer.desk.pages import Pictures, draw_page
 from importer.desk.repairs import repairs
+from importer.drawing.boxes import row_of
+from importer.drawing.pages import Pictures, draw_page
 from importer.store import settling
 from importer.store.corrections import load
 from importer.store.ledger import Store
@@ -258,7 +258,7 @@ def test_the_head_is_told_in_words(tmp_path: Path, open_desk: OpenDesk) -> None:
 @pytest.mark.ocr
 def test_a_box_on_a_scan_is_read_by_eye() -> None:
     """The row of friability on the drawn scan of the demo, in the place that the reader gave for it."""
-    from importer.desk.boxes import read_box
+    from importer.drawing.boxes import read_box
     from importer.kept import from_json
     from importer.pipeline import read_and_keep
 

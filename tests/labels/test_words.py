@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+import subprocess
+import sys
 import tomllib
 from collections.abc import Iterator
 from itertools import islice, product
@@ -10,7 +13,7 @@ from pathlib import Path
 import pytest
 
 from importer.data import mappings_folder
-from importer.errors import DataError
+from importer.errors import DataError, OwnFileError
 from importer.meaning.label_choice import Rule, fitting, read_rule, rules
 from importer.meaning.label_words import understand
 from importer.meaning.labels import describe, recognise
@@ -252,26 +255,70 @@ def test_own_words_may_add_to_a_shipped_language(own_words: Path) -> None:
     assert describe("Wetness of malt").parameter == "moisture"
 
 
+OWN = 'language = "own"\n'
+
+
 @pytest.mark.parametrize(
     ("text", "told"),
     [
-        ('language = "en"\n[words]\nCOLOUR = "viscosity"\n', "viscosity"),
-        ('language = "en"\n[words]\nCOLUOR = "hue"\n', "COLUOR"),
-        ('language = "en"\n[wrods]\nCOLOUR = "hue"\n', "wrods"),
-        ('[words]\nCOLOUR = "hue"\n', "language"),
-        ('language = "en"\n[words]\nCOLOUR = ["hue"]\n', "COLOUR"),
-        ('language = "en"\n[labels]\ncoluor = "hue"\n', "coluor"),
-        ('language = "en"\n[words\n', "TOML"),
-        ('language = "en"\n[words]\nCOLOUR = "***"\n', "no letters"),
+        ('language = "en"\n[words]\nCOLOUR = "viscosity"\n', ", COLOUR: 'viscosity' already has another meaning"),
+        (OWN + '[words]\nCOLUOR = "hue"\n', ", [words]: COLUOR is not an idea of .*. Did you mean COLOUR"),
+        (OWN + '[words]\nmoisture = "damp"\n', ", [words]: moisture is not an idea of .*. Did you mean MOISTURE"),
+        (OWN + '[words]\n"COLOUR | " = "hue"\n', ", [words]: an empty name is not an idea"),
+        (OWN + '[words]\nQQQ = "hue"\n', ", [words]: QQQ is not an idea .* It lists all there are."),
+        (OWN + '[abbreviations]\nPROTIEN = "XQ"\n', ", [abbreviations]: PROTIEN is .*. Did you mean PROTEIN"),
+        (OWN + '[wrods]\nCOLOUR = "hue"\n', ": wrods is not a part of a word file. Did you mean words?"),
+        ('[units."g/x"]\nspellings = ["g/x"]\n', ": units is not a part of a word file. Its parts are language,"),
+        ('[words]\nCOLOUR = "hue"\n', ' does not say its language. Begin it with language = "own".'),
+        ("language = 5\n", ": language must be a text in quotes."),
+        (OWN + 'compounds = "no"\n', ": compounds must be true or false."),
+        (OWN + 'words = "hue"\n', ": words must be a table."),
+        (OWN + '[words]\nCOLOUR = ["hue"]\n', ", [words]: the wordings of COLOUR must be one text in quotes."),
+        (OWN + '[labels]\ncoluor = "hue"\n', ", [labels]: coluor is not a parameter. Did you mean colour?"),
+        (OWN + '[labels]\n"Soluble to total nitrogen" = "hue"\n', "is not a parameter. Did you mean nitrogen_ratio?"),
+        (OWN + '[labels]\nQQQ = "hue"\n', ", [labels]: QQQ is not a parameter. README lists all there are."),
+        (OWN + '[labels]\ncolour = "hue"\nmoisture = "Hue"\n', ", [labels] moisture: the label 'Hue' already means"),
+        (OWN + '[labels]\ncolour = "--"\n', ", [labels] colour: '--' has no letters."),
+        (OWN + "[words\n", " is not valid TOML"),
+        (OWN + "x = " + "[" * 4000, " is not valid TOML"),
+        (OWN + '[words]\nCOLOUR = "***"\n', "has no letters"),
+        ("\udcff", " is not UTF-8 text"),
     ],
 )
 def test_a_wrong_word_file_is_told(own_words: Path, text: str, told: str) -> None:
-    own_words.write_text(text, encoding="utf-8")
+    """File, entry, what is wrong, and the nearest name there is."""
+    own_words.write_bytes(text.encode("utf-8", "surrogateescape"))
     forget()
-    with pytest.raises(DataError) as raised:
+    with pytest.raises(OwnFileError) as raised:
         lexicon()
-    assert told in str(raised.value)
-    assert own_words.name in str(raised.value)
+    message = str(raised.value)
+    assert message.startswith(str(own_words))
+    assert re.search(re.escape(told).replace(r"\.\*", ".*"), message), message
+    assert message[-1] in ".?"
+
+
+@pytest.mark.parametrize("command", [["label", "Hue"], ["read", "SHEET"], ["bulk", "FOLDER"], ["inbox", "FOLDER"]])
+def test_a_wrong_word_file_is_wrong_usage_in_every_command(own_words: Path, command: list[str]) -> None:
+    """Status 2 by the contract, as for the other files that a brewer writes; the inbox keeps what is in it."""
+    own_words.write_text(OWN + '[labels]\ncoluor = "hue"\n', encoding="utf-8")
+    folder = own_words.parent / "paper"
+    folder.mkdir()
+    sheet = folder / "sheet.csv"
+    sheet.write_text("Batch;N-12\nParameter;Unit;Result\nMoisture;%;4.2\nFriability;%;88\n", encoding="utf-8")
+    places = {"SHEET": str(sheet), "FOLDER": str(folder)}
+    arguments = [places.get(word, word) for word in command]
+    if command[0] in ("bulk", "inbox"):
+        arguments += ["--store", str(own_words.parent / "store")]
+    if command[0] == "inbox":
+        arguments += ["--settle", "0.1"]
+    ended = subprocess.run(
+        [sys.executable, "-m", "importer", *arguments], capture_output=True, text=True, timeout=60, check=False
+    )
+    assert ended.returncode == 2, ended.stderr
+    assert "own.toml, [labels]: coluor is not a parameter. Did you mean colour?" in ended.stderr
+    assert "Traceback" not in ended.stderr
+    assert ended.stdout == ""
+    assert sheet.is_file()
 
 
 def test_a_missing_own_file_is_told(own_words: Path) -> None:

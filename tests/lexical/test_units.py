@@ -5,12 +5,15 @@ from __future__ import annotations
 
 import tomllib
 import unicodedata
+from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from importer.data import mappings_folder
+from importer.errors import DataError
+from importer.vocabulary import unit_names
 from importer.vocabulary.units import Unit, parse_unit, parse_units
 
 RAW = tomllib.loads((mappings_folder() / "units.toml").read_text(encoding="utf-8"))
@@ -240,3 +243,26 @@ def test_units_as_certificates_word_them(text: str, code: str, basis: str | None
 @pytest.mark.parametrize("text", ["pH:", "EBC:", "Min:"])
 def test_one_word_with_a_colon_is_a_caption_and_no_unit(text: str) -> None:
     assert parse_unit(text) is None
+
+
+@pytest.mark.parametrize(
+    ("entry", "told"),
+    [
+        ('dimension = "viscosty"', "dimension 'viscosty' is none of [dimensions]. Did you mean viscosity"),
+        ('dimension = "qqq"', "dimension 'qqq' is none of [dimensions]. A new one is added there first"),
+        ("", "dimension is missing"),
+        ('dimensoin = "viscosity"', "there is no entry 'dimensoin'. Did you mean dimension?"),
+        ('dimension = "viscosity"\nfamily = "iob"', "there is no method family 'iob'. Did you mean IoB?"),
+        ('dimension = "viscosity"\nlabel = "words"', "label must be word, bracket, never"),
+    ],
+)
+def test_a_wrong_entry_of_the_unit_file_is_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, entry: str, told: str
+) -> None:
+    text = (mappings_folder() / "units.toml").read_text(encoding="utf-8")
+    (tmp_path / "units.toml").write_text(text.replace('dimension = "viscosity"', entry, 1), encoding="utf-8")
+    monkeypatch.setattr(unit_names, "mappings_folder", lambda: tmp_path)
+    with pytest.raises(DataError) as raised:
+        unit_names.unit_table.__wrapped__()
+    assert str(raised.value).startswith("mappings/units.toml: mPa·s: ")
+    assert told in str(raised.value)

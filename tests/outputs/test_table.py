@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from importer.models import Document, Limits, Step, Unrecognised
-from importer.output.table_line import spread_text
+from importer.output.table_line import rounded_range, spread_text
 from importer.output.table_out import to_table
 from importer.output.terminal import Style, clean, columns, fit
 from tests.outputs import factory
@@ -196,3 +196,47 @@ def test_converted_limits_are_shown_at_the_decimals_of_the_parameter() -> None:
         | {"limits": Limits(low=7.092, high=8.077)}
     )
     assert "7.1 – 8.1" in to_table(factory.document(factory.analysis(converted)))
+
+
+RATIO_STEP = {
+    "kind": "correlation",
+    "from": {"value": 36, "unit": "%"},
+    "to": {"value": 40.5, "unit": "%"},
+    "formula": "ratio × 1.125",
+    "source": "a test",
+}
+
+
+def test_the_ends_of_a_converted_range_are_rounded_alike() -> None:
+    made = {"parameter": "colour", "value": None, "unit": "EBC", "bound": "range", "range": (4.1368, 5.02354)}
+    steps = (Step.model_validate(RATIO_STEP),)
+    colour = factory.moisture().model_copy(update=made | {"spread": 0.041, "steps": steps, "limits": Limits()})
+    shown = to_table(factory.document(factory.analysis(colour, factory.odour(), derived=())))
+    assert "4.14 – 5.02 ± 0.04 EBC" in shown
+    rows = [line for line in shown.splitlines() if line.endswith(" accepted")]
+    assert len({columns(row) for row in rows}) == 1, "a long range keeps the states in line"
+    assert rounded_range(304.96, 312.0, 1) == "305 – 312"
+    assert rounded_range(99.96, 312.0, 1) == "100.0 – 312.0"
+
+
+@pytest.mark.parametrize("unit", ["min", "EBC", "-", "–", None])
+def test_a_described_result_has_no_unit(unit: str | None) -> None:
+    """ "normal" in a row whose unit is min is no number of minutes; a dash in the column of units is no unit."""
+    described = factory.odour().model_copy(
+        update={
+            "parameter": "saccharification_time",
+            "unit": "min",
+            "printed": factory.printed("Saccharification", "normal", unit),
+        }
+    )
+    (line,) = (
+        line for line in to_table(factory.document(factory.analysis(described))).splitlines() if " normal " in line
+    )
+    assert re.fullmatch(r"  Saccharification time +normal +normal +accepted", line)
+
+
+def test_a_dash_is_no_unit_of_a_number_either() -> None:
+    figure = factory.ph().model_copy(update={"printed": factory.printed("pH", "5.94", "–")})
+    assert "5.94 –" not in to_table(factory.document(factory.analysis(figure, derived=())))
+    wide = factory.moisture().model_copy(update={"printed": factory.printed("水分", "4.2", "％")})
+    assert "4.2 ％" in to_table(factory.document(factory.analysis(wide, derived=())))

@@ -1,7 +1,8 @@
 """The year of Wren & Anvil Brewery: six malts of four maltsters, a delivery of each every two weeks. All invented.
 
-Three batches are bad, one certificate is issued again because a figure was typed wrongly, one sheet is filed twice, and
-two batches come without a sheet. The harvest changes in September.
+Three batches are bad, one certificate is issued again because a figure was typed wrongly, one sheet is filed twice, two
+batches come without a sheet, and some sheets are typed so carelessly that a person has to look. The harvest changes in
+September.
 """
 
 from __future__ import annotations
@@ -92,6 +93,27 @@ REISSUED = ("V", 5)
 TYPED_WRONGLY = {"colour": 9.6}
 FILED_TWICE = ("W", 3)
 WITHOUT_SHEET = (("C", 11), ("H", 6))
+
+
+@dataclass(frozen=True, slots=True)
+class Slip:
+    """How a row is printed where it is typed carelessly: another label, unit or result; None leaves it as it is."""
+
+    label: str | None = None
+    unit: str | None = None
+    result: str | None = None
+
+
+NO_BATCH = "batch"
+# What a person has to settle, by row. One of these figures is a bad one; one sheet tells no batch number.
+CARELESS: dict[tuple[str, int], dict[str, Slip]] = {
+    ("Q", 3): {"colour": Slip(unit="")},
+    ("H", 2): {"moisture": Slip(result="43")},
+    ("C", 4): {NO_BATCH: Slip()},
+    ("H", 14): {"friability": Slip(result="77 ?")},
+    ("T", 9): {"extract_fine_dry": Slip(label="Extract, fine grind")},
+    ("W", 17): {"nitrogen_ratio": Slip(label="ELG oder Kolbach", result="3O,5"), "colour": Slip(unit="")},
+}
 
 AGREED = """\
 # What Wren & Anvil Brewery has agreed with its maltsters.

@@ -9,10 +9,13 @@ from pathlib import Path
 from tests.sheets.draw import Column, Look, Pen, Table
 from tests.year.scenario import (
     AGREED,
+    CARELESS,
     CUSTOMER,
     FILED_TWICE,
+    NO_BATCH,
     REISSUED,
     Delivery,
+    Slip,
     deliveries,
     deliveries_csv,
     number_of,
@@ -94,7 +97,10 @@ def draw(delivery: Delivery, *, issue: int = 1) -> bytes:
     pen.y += 26
     day = delivery.day - timedelta(days=3)
     facts = (CUSTOMER, kind.malt, delivery.batch, str(delivery.crop), day.isoformat(), f"{delivery.tonnes:g} t")
+    careless = CARELESS.get(number_of(delivery), {})
     for caption, text in zip(CAPTIONS[kind.language], facts, strict=True):
+        if text == delivery.batch and NO_BATCH in careless:
+            continue
         pen.text(pen.left, pen.y, f"{caption}:")
         pen.text(pen.left + 110, pen.y, text)
         pen.y += 14
@@ -102,13 +108,23 @@ def draw(delivery: Delivery, *, issue: int = 1) -> bytes:
     pen.text(pen.left, pen.y, METHODS[kind.family])
     pen.y += 18
     names = HEADS[kind.language]
-    rows = [_row(delivery, name, value) for name, value in delivery.values.items()]
+    rows = [_row(delivery, name, careless.get(name, Slip())) for name in delivery.values]
     Table([Column(names[0], width=210), Column(names[1]), Column(names[2], align="right")], rows).draw(pen)
     return pen.finish()
 
 
-def _row(delivery: Delivery, name: str, value: float) -> list[str]:
-    kind = delivery.kind
+def _row(delivery: Delivery, name: str, slip: Slip) -> list[str]:
+    label, unit, result = as_it_should_be(delivery, name)
+    return [
+        label if slip.label is None else slip.label,
+        unit if slip.unit is None else slip.unit,
+        result if slip.result is None else slip.result,
+    ]
+
+
+def as_it_should_be(delivery: Delivery, name: str) -> tuple[str, str, str]:
+    """Label, unit and result of a row without any slip."""
+    kind, value = delivery.kind, delivery.values[name]
     label, unit = LABELS[kind.language][name]
     if kind.family == "ASBC":
         label, unit = ASBC_LABELS.get(name, (label, unit))
@@ -116,7 +132,7 @@ def _row(delivery: Delivery, name: str, value: float) -> list[str]:
     if name == "colour":
         decimals = 2 if unit == "SRM" else 0 if value >= 100 else 1
     text = f"{value:.{decimals}f}"
-    return [label, unit, text if kind.language == "en" else text.replace(".", ",")]
+    return label, unit, text if kind.language == "en" else text.replace(".", ",")
 
 
 def lay_out(folder: Path) -> list[Delivery]:

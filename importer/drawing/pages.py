@@ -11,7 +11,7 @@ from concurrent.futures.process import BrokenProcessPool
 from multiprocessing import get_context
 from typing import TYPE_CHECKING, Any
 
-from importer.desk.boxes import RowRead, read_box
+from importer.drawing.boxes import RowRead, read_box
 from importer.limits import MAX_MEMORY, MAX_PIXELS
 from importer.words import Box, Word
 
@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from PIL import Image
 
     from importer.intake.source import Source
+
+    _Drawn = tuple[Image.Image, float]  # with its pixels a point
 
 SECONDS = 60.0
 DPI = 144.0
@@ -44,7 +46,7 @@ class Pictures:
         return self._pool
 
     def draw(self, sha256: str, data: bytes, name: str, number: int, reading: str) -> bytes | None:
-        """A page as PNG; None where it cannot be drawn."""
+        """A page as PNG, with its dots an inch; None where it cannot be drawn."""
         with self._guard:
             if (sha256, number) in self._kept:
                 self._kept.move_to_end((sha256, number))
@@ -87,7 +89,7 @@ class Pictures:
 
 
 def _limit() -> None:
-    """Sets the limits of the drawing process, and has it end with the desk, however that ends."""
+    """Sets the limits of the drawing process, and has it end with the one that started it, however that ends."""
     import multiprocessing
     import os
     import sys
@@ -117,24 +119,25 @@ def _prepare() -> None:
 
 
 def draw_page(data: bytes, name: str, number: int, reading: str) -> bytes | None:
-    """One page as PNG, upright and level as it was read, so that places in points lie on it."""
+    """One page as PNG, upright and level as it was read, so that places in points lie on it at its dots an inch."""
     from importer.intake.kind import kind_of
 
-    image: Image.Image | None
+    drawn: _Drawn | None
     kind = kind_of(data, name)
     if kind == "pdf":
-        image = _pdf_page(data, number, reading)
+        drawn = _pdf_page(data, number, reading)
     elif kind == "picture":
         from importer.intake.picture import open_pictures
 
         found = next((one for one in open_pictures(data, name) if one.number == number), None)
-        image = _as_read(found.image, found.dpi) if found is not None else None
+        drawn = _as_read(found.image, found.dpi) if found is not None else None
     else:
-        image = _table_page(data, name, number)
-    if image is None:
+        drawn = _table_page(data, name, number)
+    if drawn is None:
         return None
+    image, scale = drawn
     out = io.BytesIO()
-    image.save(out, "PNG", optimize=False, compress_level=4)
+    image.save(out, "PNG", optimize=False, compress_level=4, dpi=(72 * scale, 72 * scale))
     return out.getvalue()
 
 
@@ -180,7 +183,7 @@ def _words_by_eye(data: bytes, name: str, number: int, box: Box, width: float) -
     ]
 
 
-def _pdf_page(data: bytes, number: int, reading: str) -> Image.Image:
+def _pdf_page(data: bytes, number: int, reading: str) -> _Drawn:
     import pypdfium2 as pdfium2
 
     from importer.intake.pdf_drawing import read_drawing
@@ -199,22 +202,22 @@ def _pdf_page(data: bytes, number: int, reading: str) -> Image.Image:
     area, page_turn = Box(*page.get_cropbox()), page.get_rotation() // 90
     layer = read_text_layer(page.raw, read_drawing(page.raw, area), area, page_turn)
     turns = (layer.turn - page_turn) % 4
-    return image.rotate(-90 * turns, expand=True) if turns else image
+    return (image.rotate(-90 * turns, expand=True) if turns else image), scale
 
 
-def _as_read(image: Image.Image, dpi: float | None) -> Image.Image:
+def _as_read(image: Image.Image, dpi: float | None) -> _Drawn:
     """A scan brought upright and level the way the reader does it."""
     import numpy as np
 
     from importer.intake import second
     from importer.intake.prepare import geometry
-    from importer.intake.prepare.page import prepare
+    from importer.intake.prepare.page import A4_LONGER_SIDE, prepare
 
     page = prepare(np.asarray(image.convert("L")), dpi, second.upside_down)
     if page is None:
-        return image
+        return image, dpi / 72 if dpi else max(image.size) / A4_LONGER_SIDE
     height, width = page.even.shape
-    return geometry.resample(image.convert("RGB"), page.matrix, (width, height))
+    return geometry.resample(image.convert("RGB"), page.matrix, (width, height)), 1 / page.points
 
 
 def _source(data: bytes, name: str) -> Source:
@@ -228,7 +231,7 @@ def _source(data: bytes, name: str) -> Source:
     return Source(Path(name), name, hashlib.sha256(data).hexdigest(), kind_of(data, name), data, datetime.now(UTC))
 
 
-def _table_page(data: bytes, name: str, number: int) -> Image.Image | None:
+def _table_page(data: bytes, name: str, number: int) -> _Drawn | None:
     """A sheet of a spreadsheet, its cells drawn where the reader placed them."""
     from PIL import Image, ImageDraw, ImageFont
 
@@ -243,4 +246,4 @@ def _table_page(data: bytes, name: str, number: int) -> Image.Image | None:
     for word in page.words:
         size = max(6.0, 0.8 * (word.bottom - word.top) * scale)
         pen.text((word.x0 * scale, word.top * scale), word.text, fill=_INK, font=ImageFont.load_default(size))
-    return image
+    return image, scale

@@ -23,7 +23,7 @@ def read_box(
     data: bytes, name: str, number: int, reading: str, box: tuple[float, float, float, float], width: float
 ) -> RowRead:
     """Reads a box of a page (points from the top left). Runs in the drawing process."""
-    from importer.desk.pages import page_words
+    from importer.drawing.pages import page_words
 
     words = page_words(data, name, number, reading, Box(*box), width)
     return row_of([word.text for word in _in_order([word for word in words if _inside(word, Box(*box))])])
