@@ -70,8 +70,8 @@ def recognise(query: LabelQuery) -> Match:
     sections = tuple(understand(text) for text in reversed(query.section) if text.strip())
     wording = understand(query.text)
     verdict = _verdict(wording, sections, query)
-    if wording.unit_may_be_word and not verdict.sure:
-        # "Colour (IOB)", "Units (sec)": what looks like a unit may be a word of the label.
+    if wording.unit_may_be_word and not (verdict.sure and _may_be_in(verdict.parameter, wording.unit)):
+        # "Colour (IOB)", "Protéines / sec": what looks like a unit may be a word of the label.
         worded = understand(query.text, with_unit=True)
         other = _verdict(worded, sections, query)
         if other.sure or (other.parameter is not None and verdict.parameter is None):
@@ -95,6 +95,10 @@ def recognise(query: LabelQuery) -> Match:
         matrix=_matrix(ideas, sections),
         why=verdict.why or ("the label names both dry malt and malt as is" if clash else ""),
     )
+
+
+def _may_be_in(parameter: str | None, unit: Unit | None) -> bool:
+    return parameter is None or unit is None or unit_fits(parameter, unit) is not False
 
 
 def ideas_of(text: str) -> Ideas:
@@ -157,6 +161,8 @@ def _basis(ideas: Ideas, wording: Wording, query: LabelQuery) -> tuple[MoistureB
     column = understand(query.column) if query.column else None
     if column is not None:
         said = _first(column)
+        if "DOUBT" in said:  # "BH25-0711" is a batch, not "b. h."
+            return None, False
         if ("DRY" in said) != ("AS_IS" in said):
             return ("dry" if "DRY" in said else "as-is"), False
         if column.unit is not None:

@@ -122,7 +122,11 @@ def _is_stacked(line: Line, number: int, lines: Sequence[Line], terms: Terms) ->
     """
     if number + 1 >= len(lines) or not _is_above(line, lines[number + 1]):
         return False
-    if sum(_is_caption(cell, terms) for cell in line.cells) > 1:
+    named = [cell.box.x0 for cell in line.cells if _is_caption(cell, terms)]
+    below_them = [cell.box.x0 for cell in lines[number + 1].cells if _is_caption(cell, terms)]
+    if any(abs(a - b) < 1.5 * line.em for a in named for b in below_them):
+        return False
+    if len(named) > 1:
         return True
     for other in (number - 2, number + 2, number - 4, number + 4):
         if 0 <= other < len(lines) - 1 and _is_above(lines[other], lines[other + 1]):
@@ -137,15 +141,18 @@ def _is_caption(cell: Cell, terms: Terms) -> bool:
 
 
 def _is_above(line: Line, under: Line) -> bool:
-    if len(line.cells) < 2 or len(line.cells) != len(under.cells):
+    """True where something in the lower line begins where each cell of the upper one does."""
+    if len(line.cells) < 2 or len(under.cells) > len(line.cells):
         return False
-    return all(abs(a.box.x0 - b.box.x0) < 1.5 * line.em for a, b in zip(line.cells, under.cells, strict=True))
+    starts = [word.x0 for cell in under.cells for word in cell.words]
+    return all(any(abs(cell.box.x0 - x0) < 1.5 * line.em for x0 in starts) for cell in line.cells)
 
 
 def _is_other(text: str, terms: Terms) -> bool:
     """True for a text that is no entry: a result, a sentence, a title, a head, a method."""
     return (
         terms.is_value(text)
+        or terms.is_unit(text)
         or len(text.split()) > LONGEST_NAME
         or bool(terms.roles(text))
         or document_title(text) is not None

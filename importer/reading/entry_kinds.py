@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from importer.reading.dates import parse_crop_year, parse_date
+from importer.reading.malt_names import has_legal_form
 
 DATES = frozenset({"date", "produced_on", "analysed_on", "delivered_on", "best_before"})
+COMPANIES = frozenset({"supplier", "customer"})
 NUMBERED = frozenset({"quantity", "certificate", "order", "batch"})
 
 
@@ -16,4 +18,6 @@ def fits_entry(key: str, text: str) -> bool | None:
         return parse_crop_year(text) is not None
     if key in NUMBERED:
         return any(c.isdigit() for c in text)
+    if key in COMPANIES and len(text.split()) == 1 and has_legal_form(text):
+        return False
     return None

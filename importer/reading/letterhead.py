@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from importer.layout.lines import Cell, Line
+from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import fold, has_word, name_words, names_malt
+from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt
 from importer.vocabulary.captions import document_title, family_statement
 from importer.words import Page
 
@@ -18,16 +18,9 @@ TOP = 0.42
 MAX_WORDS = 7
 # A maltster's word at the top of a page may be a caption ("Malting batch"): larger or bold type speaks for a name.
 SURE_COMPANY = 2.4
+# Names in type this much larger than the page's may be spaced out, by at most so much of their size.
+LARGE, SPACED = 1.2, 1.6
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
-
-
-def _has_legal_form(text: str) -> bool:
-    """True for a text with a company form; "as" and "co" are words as well, and forms only in capitals."""
-    folded = fold(text)
-    found = [form for form in name_words().legal_forms if has_word(folded, (form,))]
-    return any(
-        not form.isalpha() or len(form) > 3 or re.search(rf"(?<!\w){form}(?!\w)", text) is None for form in found
-    )
 
 
 def _is_other(text: str, terms: Terms) -> bool:
@@ -45,11 +38,13 @@ def letterhead_events(page: Page, lines: Sequence[Line], events: Sequence[Event]
     """A supplier and a malt for a page whose header entries do not name them."""
     known = {event.header.key for event in events if event.header is not None}
     taken = {event.header.box for event in events if event.header is not None}
+    usual = page_em(page)
     cells = [
         (cell, line)
         for line in lines
-        for cell in line.cells
-        if line.box.top < TOP * page.height and cell.box not in taken
+        if line.box.top < TOP * page.height
+        for cell in _spaced_out(line, usual)
+        if cell.box not in taken
     ]
     found: list[Event] = []
     if "supplier" not in known:
@@ -57,6 +52,24 @@ def letterhead_events(page: Page, lines: Sequence[Line], events: Sequence[Event]
     if "malt" not in known:
         found += _malt(cells, page, terms)
     return found
+
+
+def _spaced_out(line: Line, usual: float) -> list[Cell]:
+    """The cells of a line, with the words of a name in large and widely spaced type as one."""
+    cells: list[Cell] = []
+    for cell in line.cells:
+        size = cell.words[0].size
+        before = cells[-1] if cells else None
+        if (
+            before is not None
+            and size > LARGE * usual
+            and before.words[-1].size == size
+            and cell.box.x0 - before.box.x1 < SPACED * size
+        ):
+            cells[-1] = make_cell([*before.words, *cell.words])
+        else:
+            cells.append(cell)
+    return cells
 
 
 def page_titles(page: Page, lines: Sequence[Line], terms: Terms) -> tuple[str, ...]:
@@ -81,9 +94,9 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
         if len(text.split()) > MAX_WORDS or ":" in text or any(c.isdigit() for c in text) or _is_other(text, terms):
             continue
         maltster = any(word in folded for word in name_words().maltsters)
-        legal = _has_legal_form(text)
+        legal = has_legal_form(text)
         score = 2.0 * maltster + 1.0 * legal
-        if score and not (legal and not maltster and len(text.split()) < 2):
+        if score and not (legal and len(text.split()) < 2):
             score += 0.8 * (line.em > 1.2 * _usual(cells)) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
             if best is None or score > best[0]:
                 best = (score, cell)
@@ -122,7 +135,7 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
 
 
 def _is_company(text: str) -> bool:
-    return any(word in fold(text) for word in name_words().maltsters) or _has_legal_form(text)
+    return any(word in fold(text) for word in name_words().maltsters) or has_legal_form(text)
 
 
 def _event(key: str, text: str, cell: Cell, page: Page, sure: bool) -> Event:

@@ -51,3 +51,12 @@ def names_malt(text: str) -> bool:
 def is_malt_name(text: str) -> bool:
     """True for the name of a malt ("Wheat malt"), which is no caption although its words occur in captions."""
     return len(text.split()) > 1 and has_word(fold(text), name_words().malts)
+
+
+def has_legal_form(text: str) -> bool:
+    """True for a text with a company form; "as" and "co" are words as well, and forms only in capitals."""
+    folded = fold(text)
+    found = [form for form in name_words().legal_forms if has_word(folded, (form,))]
+    return any(
+        not form.isalpha() or len(form) > 3 or re.search(rf"(?<!\w){form}(?!\w)", text) is None for form in found
+    )

@@ -80,8 +80,10 @@ def _batch_in(head: str, terms: Terms, counted: bool) -> str | None:
         rest = " ".join(takewhile(lambda word: parse_date(word) is None, words[n:]))
         if terms.caption(" ".join(words[:n])) == "batch" and any(c.isdigit() for c in rest):
             return rest
-    if looks_like_batch(head) or (counted and sum(c.isdigit() for c in head) > 2):
-        return head.strip()
+    # A date may stand under the number, in the same head.
+    undated = " ".join(takewhile(lambda word: parse_date(word) is None, words)) or head.strip()
+    if looks_like_batch(undated) or (counted and sum(c.isdigit() for c in undated) > 2):
+        return undated
     for part in reversed(words):
         if looks_like_batch(part) and parse_unit(part) is None:
             return part

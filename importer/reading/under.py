@@ -90,5 +90,19 @@ def below(
             if across > 0 and (aligned or across > 0.5 * min(cell.box.width, caption.box.width)):
                 if terms.caption(clean_label(cell.text)) or cell.text.rstrip().endswith(":") or ": " in cell.text:
                     return None
-                return cell
+                return _own_part(cell, caption, line)
     return None
+
+
+def _own_part(cell: Cell, caption: Cell, line: Line) -> Cell:
+    """The words of a cell under one caption, where the entries of the captions beside it stand close to each other."""
+    near = 0.4 * line.em
+    others = [other.box.x0 for other in line.cells if other is not caption]
+    start = max((x for x in others if x < caption.box.x0), default=None)
+    end = min((x for x in others if x > caption.box.x0), default=float("inf"))
+    own = [
+        word
+        for word in cell.words
+        if word.x0 < end - near and (start is None or cell.box.x0 > start + near or word.x0 > caption.box.x0 - near)
+    ]
+    return make_cell(own) if own and len(own) < len(cell.words) else cell
