@@ -22,6 +22,7 @@ from importer.output.words import CAUTION
 from importer.store import learned, settling
 from importer.store.corrections import HEADER, Case, RefusedError, StaleError
 from importer.store.originals import original
+from importer.store.places import family_waits
 from importer.store.schema import StoreError, explained
 from importer.words import Box
 
@@ -112,20 +113,19 @@ def _lists(app: Flask) -> None:
         return answer
 
     @app.get("/")
-    def waiting() -> Answer:
+    def listed() -> Answer:
         page = max(1, request.args.get("page", 1, type=int))
-        found = queue.sheets(store().connection, page)
-        number, figures = queue.count(store().connection)
-        aside = queue.sheets(store().connection, kind="aside")
+        connection = store().connection
+        waiting, rows = queue.count(connection), queue.number_of(connection, "rows")
         return render_template(
             "list.html",
-            sheets=found,
-            number=number,
-            figures=figures,
-            aside=aside,
-            unknown=queue.number_of(store().connection, "unknown"),
+            sheets=queue.sheets(connection, page),
+            waiting=waiting,
+            aside=queue.sheets(connection, kind="aside"),
+            rows=rows,
+            only_rows=queue.sheets(connection, kind="rows") if rows else [],
             page=page,
-            pages=-(-number // queue.PAGE),
+            pages=-(-waiting.sheets // queue.PAGE),
             told=request.args.get("told", ""),
             last=_last_saved(),
         )
@@ -179,7 +179,7 @@ def _steps(app: Flask, follower: Follower) -> None:
             saved = settling.undo(store(), case, record, reviewer())
         except (RefusedError, StaleError) as error:
             abort(409, str(error))
-        follower.everything(saved.case)
+        follower.follow(learned.supplier_key(saved.case.built.analysis), saved.lessons, saved.case.id)
         what = row[1].partition("/")[2] or queue.HEAD
         return redirect(f"/sheet/{case.id}/{what}?told=undone", 303)
 
@@ -204,6 +204,8 @@ def _say(case: Case, what: str) -> settling.Saved:
         return settling.accept(store(), case, row, person)
     if action == "reject":
         return settling.reject(store(), case, row, person)
+    if action == "column":
+        return settling.say_column(store(), case, row, person)
     if action != "change":
         abort(400, "There is no such button.")
     said = {name: form.get(name, "") for name in settling.SETTLES}
@@ -271,7 +273,7 @@ def _show(case: Case, what: str, problem: str = "", typed: dict[str, str] | None
         return render_template(
             "head.html",
             fields=_head_fields(case),
-            family_waits=settling.family_waits(case),
+            family_waits=family_waits(case),
             families=FAMILIES,
             **common,
         )
