@@ -13,7 +13,7 @@ from flask import Flask, abort, g, make_response, redirect, render_template, req
 from werkzeug.exceptions import HTTPException
 
 from importer.desk import missing, queue, teaching, views
-from importer.desk.context import REVIEWER, case_of, own_address, reviewer, store
+from importer.desk.context import REVIEWER, StoredNumber, case_of, own_address, page_asked, reviewer, store
 from importer.desk.following import Follower
 from importer.desk.guarding import Gate, install
 from importer.drawing.pages import Pictures
@@ -35,6 +35,7 @@ def create_app(folder: Path, gate: Gate, hosts: Iterable[str] = (), pictures: Pi
     """The desk over the store in a folder."""
     app = Flask(__name__)
     app.config.update(MAX_CONTENT_LENGTH=_MOST_BYTES, MAX_FORM_PARTS=100)
+    app.url_map.converters["int"] = StoredNumber
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     install(app, gate, hosts)
     drawn = pictures or Pictures()
@@ -114,7 +115,7 @@ def _lists(app: Flask) -> None:
 
     @app.get("/")
     def listed() -> Answer:
-        page = max(1, request.args.get("page", 1, type=int))
+        page = page_asked()
         connection = store().connection
         waiting, rows = queue.count(connection), queue.number_of(connection, "rows")
         return render_template(
@@ -133,7 +134,7 @@ def _lists(app: Flask) -> None:
     @app.get("/sheets")
     def sheets() -> Answer:
         kind: queue.Kind = "unknown" if request.args.get("kind") == "unknown" else "all"
-        page = max(1, request.args.get("page", 1, type=int))
+        page = page_asked()
         pages = -(-queue.number_of(store().connection, kind) // queue.PAGE)
         found = queue.sheets(store().connection, page, kind)
         return render_template("sheets.html", sheets=found, kind=kind, page=page, pages=pages)
