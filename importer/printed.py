@@ -15,8 +15,8 @@ NO_HEAD = "–"
 class Concern(NamedTuple):
     """Something doubtful that was seen while a row was read: the flag that it raises and one plain sentence.
 
-    ``column`` is there where the doubt is which column of a table holds the results: the heads of its columns, those
-    taken in brackets, and why that is not sure. Two tables with the same text are in the same doubt.
+    ``column`` is there where the doubt is which column of a table holds the results: the heads of its columns on one
+    line, those taken in brackets, and why that is not sure on another. The same text means the same doubt.
     """
 
     flag: Flag

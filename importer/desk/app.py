@@ -347,6 +347,7 @@ def _sheets(app: Flask, drawn: Pictures) -> None:
             analysis=built.analysis,
             name=views.name_of(built.analysis),
             basis=basis,
+            waits=bool(queue.steps(case)),
             families=FAMILIES,
             lines=lines,
             unknown=list(zip(built.unknown_rows, built.analysis.unrecognised, strict=True)),

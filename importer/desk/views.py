@@ -138,7 +138,7 @@ def figure_view(store: Store, case: Case, row: int) -> FigureView:
         repairs=tuple(repairs(case, place)),
         limits=limits_of(figure) if figure is not None else "",
         plot=plot_of(store, built.analysis, figure) if figure is not None else None,
-        crop=crop_of(case, printed.page, printed.box, printed.label_box),
+        crop=crop_of(case, printed.page, printed.box, printed.label_box, whole_row=bool(printed.rivals)),
         can_accept=figure is not None and not flags & NEVER_SETTLED,
         needs_care="outside-possible" in flags,
         family=known.family if known else built.analysis.method_family,
@@ -192,8 +192,17 @@ def limits_of(figure: Figure) -> str:
     return f"at least {low:g}" if low is not None else (f"at most {high:g}" if high is not None else "")
 
 
-def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None, *, strip: bool = False) -> Crop | None:
-    """The part of a page around a box, or only a strip of it; the whole page where there is no box."""
+def crop_of(
+    case: Case,
+    number: int,
+    box: Box | None,
+    label: Box | None = None,
+    *,
+    strip: bool = False,
+    whole_row: bool = False,
+) -> Crop | None:
+    """The part of a page around a box, as wide as the page (``whole_row``), or only a strip of it; the whole page where
+    there is no box."""
     page = case.kept.by_number.get(number)
     if page is None or page.width <= 0 or page.height <= 0:
         return None
@@ -206,7 +215,7 @@ def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None, 
         around = around._replace(x1=min(page.width, around.x1 + _BESIDE))
     least_width, least_height = (_STRIP_WIDTH, _STRIP_HEIGHT) if strip else (_LEAST_WIDTH, _LEAST_HEIGHT)
     margin = 0.3 * _MARGIN if strip else _MARGIN
-    wide = min(page.width, max(least_width, around.width + 2 * margin))
+    wide = page.width if whole_row else min(page.width, max(least_width, around.width + 2 * margin))
     high = min(page.height, max(least_height, around.height + 2 * margin))
     left = min(max(0.0, around.centre - wide / 2), page.width - wide)
     top = min(max(0.0, around.middle - high / 2), page.height - high)

@@ -207,10 +207,11 @@ def _rivals(table: Table, panel: Panel, row: Row) -> Concern | None:
 
 
 def _arrangement(table: Table, panel: Panel, doubt: str) -> str:
-    """The heads of a table in their order, those over the results in brackets, with the doubt about them."""
+    """The heads of a table in their order, those over the results in brackets; the doubt about them on another line."""
     taken = {column for column, _ in panel.results}
     heads = [" ".join(column.head.split()) or NO_HEAD for column in table.columns]
-    return f"{' | '.join(f'[{head}]' if i in taken else head for i, head in enumerate(heads))} ({doubt})"
+    shown = " | ".join(f"[{head}]" if i in taken else head for i, head in enumerate(heads))
+    return f"{shown}\n{doubt}"
 
 
 def _value_elsewhere(table: Table, panel: Panel, row: Row, terms: Terms) -> Cell | None:

@@ -120,7 +120,8 @@ def load(store: Store, identity: str) -> Case:
     if kept is None or len(kept.parts) < number:
         raise StoreError(NOTHING_KEPT.format(as_read.source.file))
     records = records_of(store.connection, identity)
-    learnt = learned.statements(kept.parts[number - 1], learned.known(store.connection, learned.supplier_key(standing)))
+    things = learned.known(store.connection, learned.supplier_key(standing))
+    learnt = learned.statements(kept.parts[number - 1], things, statements_of(records).columns)
     return Case(
         id=identity,
         sha256=sha256,

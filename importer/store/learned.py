@@ -118,8 +118,10 @@ def one(connection: sqlite3.Connection, identity: int) -> Learned | None:
     return Learned(*row) if row is not None else None
 
 
-def statements(part: PrintedAnalysis, things: Iterable[Learned]) -> Statements:
-    """What was learned, as it bears on the rows of a sheet."""
+def statements(
+    part: PrintedAnalysis, things: Iterable[Learned], said_columns: frozenset[str] = frozenset()
+) -> Statements:
+    """What was learned, as it bears on the rows of a sheet of which a person has said of some columns already."""
     by_wording: dict[str, list[Learned]] = {}
     for thing in things:
         by_wording.setdefault(thing.wording_key, []).append(thing)
@@ -127,7 +129,7 @@ def statements(part: PrintedAnalysis, things: Iterable[Learned]) -> Statements:
         return Statements()
     columns = {
         column: thing
-        for column in doubtful_columns(part)
+        for column in doubtful_columns(part) - said_columns
         for thing in by_wording.get(column_key(part, column), ())
         if (thing.kind, thing.means) == ("column", RESULTS)
     }
@@ -158,7 +160,7 @@ def _said(things: Iterable[Learned]) -> Said | None:
         unit=unit.means if unit else None,
         basis=cast(MoistureBasis, basis.means) if basis else None,
         by_person=False,
-        remark="; ".join(_remark(thing) for thing in found.values()),
+        remark=" ".join(_remark(thing) for thing in found.values()),
         passed=label is not None and label.means == NO_PARAMETER,
     )
 
@@ -216,9 +218,7 @@ def under(person: Statements, learnt: Statements) -> Statements:
             )
         told[row] = said
     family = person.family or learnt.family
-    return Statements(
-        told, family, person.family is None, person.header, person.columns, learnt.columns_learned - person.columns
-    )
+    return Statements(told, family, person.family is None, person.header, person.columns, learnt.columns_learned)
 
 
 def learn(

@@ -69,7 +69,8 @@ def of_column(case: Case, column: str, means: str = RESULTS) -> list[Lesson]:
     """
     if f"[{NO_HEAD}]" in column:
         return []
-    return [Lesson("column", learned.column_key(case.part, column), column, means)]
+    heads, _, _ = column.partition("\n")
+    return [Lesson("column", learned.column_key(case.part, column), heads, means)]
 
 
 def of_settled_column(case: Case, row: int, value: str | None, after: Built) -> list[Lesson]:

@@ -242,8 +242,7 @@ MIGRATIONS: tuple[str, ...] = (
     DROP INDEX analyses_unknown;
     DROP INDEX analyses_waiting;
     CREATE INDEX analyses_asked ON analyses (dated, id) WHERE asked_rows > 0 AND superseded_by IS NULL;
-    CREATE INDEX analyses_waiting ON analyses (waits, dated, id)
-        WHERE waits > 0 AND superseded_by IS NULL AND set_aside IS NULL;
+    CREATE INDEX analyses_waiting ON analyses (waits, dated, id) WHERE superseded_by IS NULL AND set_aside IS NULL;
     """,
 )
 VERSION = len(MIGRATIONS)

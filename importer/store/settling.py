@@ -14,6 +14,7 @@ from importer.meaning.build import REVIEW_FLAGS
 from importer.meaning.header import read_entry
 from importer.meaning.said import NEVER_SETTLED
 from importer.models import FAMILIES, HEADER_KEYS, Flag
+from importer.printed import NO_HEAD
 from importer.reading.numbers import read_number
 from importer.store import learned, lessons, rows
 from importer.store.corrections import (
@@ -129,7 +130,8 @@ def say_column(store: Store, case: Case, row: int, person: str) -> Saved:
     column = lessons.column_of(case.part.figures[row])
     if not column or column in case.statements.columns | case.statements.columns_learned:
         raise RefusedError("The column of this figure is not in doubt.")
-    value = {"column": column, "before": "", "after": f"the results stand in this column: {column}"}
+    told = f"the results stand under {case.part.figures[row].column or NO_HEAD}"
+    value = {"column": column, "before": "", "after": told}
     return _save(store, case, f"rows/{row}", "confirm", value, person, lessons.of_column(case, column))
 
 

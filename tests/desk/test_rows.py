@@ -159,3 +159,13 @@ def test_a_store_from_before_knows_what_waits(tmp_path: Path) -> None:
             store.connection.execute(statement)
     with Store(folder) as store:
         assert store.connection.execute(asked).fetchall() == now
+
+
+def test_what_waits_is_found_by_an_index(tmp_path: Path) -> None:
+    """Of a store with years of sheets only those that wait are looked at."""
+    (tmp_path / "store").mkdir()
+    with Store(tmp_path / "store") as store:
+        for which in (queue.WAITING, queue.ONLY_ROWS):
+            query = f"SELECT id FROM analyses WHERE {which} AND (dated, id) < ('2024', '') ORDER BY dated DESC, id DESC"
+            (plan,) = [row[3] for row in store.connection.execute(f"EXPLAIN QUERY PLAN {query}")]
+            assert "USING INDEX analyses_waiting (waits=? AND (dated,id)<(?,?))" in plan
