@@ -87,7 +87,9 @@ def of_settled_column(case: Case, row: int, value: str | None, after: Built) -> 
     if column in case.statements.columns | case.statements.columns_learned:
         return []
     rows = [number for number, figure in enumerate(case.part.figures) if column_of(figure) == column]
-    said = {number: _said_value(case, number) for number in rows} | {row: value}
+    said = {number: _said_value(case, number) for number in rows}
+    if value is not None:
+        said[row] = value
     places = [place_of(after, number) for number in rows if number != row]
     if any("label-doubtful" in {doubt.flag for doubt in place.open_doubts} for place in places):
         return []

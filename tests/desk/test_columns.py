@@ -117,7 +117,7 @@ def test_a_figure_taken_from_the_other_column_teaches_nothing(tmp_path: Path, ca
     folder = take_in(tmp_path / "store", two_columns(tmp_path / "first.pdf"))
     store, case = case_in(folder)
     case = settling.change(store, case, 0, "Anna", {"value": case.part.figures[0].rivals[0]}).case
-    for row in range(1, len(SOUND)):
+    for row in (*range(1, len(SOUND)), 0):
         case = settling.accept(store, case, row, "Anna").case
     assert case.built.analysis.state == "accepted"
     assert not learned.everything(store.connection)
