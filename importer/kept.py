@@ -33,10 +33,12 @@ class Kept:
 
 class KeptSheet(Sheet):
     """A sheet with its printed stage as JSON ("" where nothing was kept). ``as_read`` are its analyses before anything
-    that was learned was laid over them (empty where nothing was)."""
+    that was learned was laid over them (empty where nothing was), ``passed_rows`` how many rows of each are known to be
+    none of the parameters."""
 
     printed: str = ""
     as_read: tuple[Analysis, ...] = ()
+    passed_rows: tuple[int, ...] = ()
 
 
 @cache

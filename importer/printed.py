@@ -8,12 +8,20 @@ from typing import NamedTuple
 from importer.models import Family, Flag
 from importer.words import Box, SecondReading
 
+NO_HEAD = "–"
+"""Stands for the head of a column that has none, in ``Concern.column``."""
+
 
 class Concern(NamedTuple):
-    """Something doubtful that was seen while a row was read: the flag that it raises and one plain sentence."""
+    """Something doubtful that was seen while a row was read: the flag that it raises and one plain sentence.
+
+    ``column`` is there where the doubt is which column of a table holds the results: the heads of its columns on one
+    line, those taken in brackets, and why that is not sure on another. The same text means the same doubt.
+    """
 
     flag: Flag
     reason: str
+    column: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -22,6 +22,7 @@ from importer.store.corrections import Case, RefusedError, StaleError
 from importer.store.filing import file_settled
 from importer.store.learned import Lesson
 from importer.store.ledger import Store
+from importer.store.places import place_of, told_of, waiting_rows
 from importer.store.schema import StoreError
 
 COLUMNS = (
@@ -29,17 +30,12 @@ COLUMNS = (
     *("label", "printed", "printed_unit", "parameter", "reading", "why"),
     *("say", "value", "unit", "is_parameter", "family", "basis"),
 )
-SAYS = ("accept", "correct", "not a figure")
+SAYS = ("accept", "correct", "not a figure", "column")
 _MOST_BYTES = 20_000_000
 _MOST_SHEETS = 50
-# What waits at the desk, and sheets whose supplier or malt is not certain: nobody would be asked about these.
-WAITING = (
-    "SELECT id FROM analyses WHERE superseded_by IS NULL AND set_aside IS NULL AND (state = 'review'"
-    " OR json_extract(json, '$.header.supplier.state') = 'review'"
-    " OR json_extract(json, '$.header.malt.state') = 'review') ORDER BY dated DESC, id DESC"
-)
+_WAITING = f"SELECT id FROM analyses WHERE {queue.WAITING} ORDER BY dated DESC, id DESC"
 _UNKNOWN = (
-    "SELECT json FROM analyses WHERE unknown_rows > 0 AND superseded_by IS NULL ORDER BY dated DESC, id DESC LIMIT ?"
+    "SELECT json FROM analyses WHERE asked_rows > 0 AND superseded_by IS NULL ORDER BY dated DESC, id DESC LIMIT ?"
 )
 
 
@@ -78,8 +74,9 @@ def show(store: Store) -> int:
 
 def _count(store: Store, heads: int) -> str:
     """How much waits: figures and sheets as the desk counts them, and the entries of heads."""
-    sheets, figures = queue.count(store.connection)
-    parts = [f"{_many(figures, 'figure')} on {_many(sheets, 'sheet')}"] if figures else []
+    waiting = queue.count(store.connection)
+    sheets = waiting.sheets - waiting.heads
+    parts = [f"{_many(waiting.figures, 'figure')} on {_many(sheets, 'sheet')}"] if waiting.figures else []
     parts += [f"{heads} {'entry' if heads == 1 else 'entries'} of heads"] if heads else []
     return f"To settle: {' and '.join(parts)}." if parts else "Nothing waits."
 
@@ -173,6 +170,8 @@ def _say(store: Store, case: Case, row: dict[str, str], person: str) -> settling
         raise RefusedError(f"there is no row {target} on this sheet.")
     if say == "accept":
         return settling.accept(store, case, number, person)
+    if say == "column":
+        return settling.say_column(store, case, number, person)
     if say == "not a figure":
         return settling.reject(store, case, number, person)
     said = corrected(row)
@@ -213,7 +212,7 @@ def _rows_of(path: Path) -> Iterator[tuple[int, dict[str, str]]]:
 
 
 def _cases(store: Store) -> Iterator[Case]:
-    for (identity,) in store.connection.execute(WAITING).fetchall():
+    for (identity,) in store.connection.execute(_WAITING).fetchall():
         try:
             yield load_anyway(store, identity)
         except StoreError as error:
@@ -229,13 +228,13 @@ def _entries(case: Case) -> Iterator[_Entry]:
             yield _Entry(f"head:{key}", _spoken(key), field.text, "", _spoken(key), field.value, why, field.page)
         elif field is None and key == "batch" and analysis.kind == "batch":
             yield _Entry("head:batch", key, "", "", key, "", "no batch number was found")
-    for row in settling.waiting_rows(case.built):
-        place, printed = settling.place_of(case.built, row), case.part.figures[row]
+    for row in waiting_rows(case.built):
+        place, printed = place_of(case.built, row), case.part.figures[row]
         if place.figure is None:
             continue
         why = "; ".join(dict.fromkeys(doubt.reason for doubt in place.open_doubts if doubt.reason))
         unit, name = printed.unit or "", rows.title_of(place.figure.parameter)
-        told = settling.told_of(place).removeprefix(name).strip()
+        told = told_of(place).removeprefix(name).strip()
         yield _Entry(str(row), printed.label, printed.value, unit, name, told, why, printed.page)
 
 

@@ -7,6 +7,7 @@ import contextlib
 from importer.meaning.header import read_entry
 from importer.store import rows, settling
 from importer.store.corrections import HEADER, Case, Record, RefusedError
+from importer.store.places import place_of
 from importer.vocabulary.parameters import parameters
 from importer.vocabulary.units import parse_unit
 
@@ -19,6 +20,7 @@ def stands_as_said(case: Case, row: dict[str, str], person: str) -> bool:
         one
         for one in case.records
         if not one.withdrawn
+        and ("column" in one.value) == (say == "column")
         and one.action != "withdraw"
         and (one.target == f"rows/{target}" if key is None else key in one.value.get("set", {}))
     ]
@@ -31,12 +33,12 @@ def stands_as_said(case: Case, row: dict[str, str], person: str) -> bool:
         wanted = read_entry(key, row["value"]) if say == "correct" and row["value"].strip() else shown
         return last.target == HEADER and bool(last.value["set"][key] == wanted)
     if say != "correct":
-        return last.action == {"accept": "confirm", "not a figure": "reject"}.get(say)
+        return last.action == {"accept": "confirm", "not a figure": "reject", "column": "confirm"}.get(say)
     return last.action == "change" and _is_said(case, int(target), last, row)
 
 
 def _is_said(case: Case, number: int, last: Record, row: dict[str, str]) -> bool:
-    recognised = settling.place_of(case.built, number).recognised
+    recognised = place_of(case.built, number).recognised
     if recognised is None:
         return False
     said = {name: text for name, text in corrected(row).items() if text.strip()}

@@ -13,7 +13,7 @@ from flask import Flask, abort, g, make_response, redirect, render_template, req
 from werkzeug.exceptions import HTTPException
 
 from importer.desk import missing, queue, teaching, views
-from importer.desk.context import REVIEWER, case_of, own_address, reviewer, store
+from importer.desk.context import REVIEWER, StoredNumber, case_of, own_address, page_asked, reviewer, store
 from importer.desk.following import Follower
 from importer.desk.guarding import Gate, install
 from importer.drawing.pages import Pictures
@@ -22,6 +22,7 @@ from importer.output.words import CAUTION
 from importer.store import learned, settling
 from importer.store.corrections import HEADER, Case, RefusedError, StaleError
 from importer.store.originals import original
+from importer.store.places import family_waits
 from importer.store.schema import StoreError, explained
 from importer.words import Box
 
@@ -34,6 +35,7 @@ def create_app(folder: Path, gate: Gate, hosts: Iterable[str] = (), pictures: Pi
     """The desk over the store in a folder."""
     app = Flask(__name__)
     app.config.update(MAX_CONTENT_LENGTH=_MOST_BYTES, MAX_FORM_PARTS=100)
+    app.url_map.converters["int"] = StoredNumber
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     install(app, gate, hosts)
     drawn = pictures or Pictures()
@@ -112,20 +114,19 @@ def _lists(app: Flask) -> None:
         return answer
 
     @app.get("/")
-    def waiting() -> Answer:
-        page = max(1, request.args.get("page", 1, type=int))
-        found = queue.sheets(store().connection, page)
-        number, figures = queue.count(store().connection)
-        aside = queue.sheets(store().connection, kind="aside")
+    def listed() -> Answer:
+        page = page_asked()
+        connection = store().connection
+        waiting, rows = queue.count(connection), queue.number_of(connection, "rows")
         return render_template(
             "list.html",
-            sheets=found,
-            number=number,
-            figures=figures,
-            aside=aside,
-            unknown=queue.number_of(store().connection, "unknown"),
+            sheets=queue.sheets(connection, page),
+            waiting=waiting,
+            aside=queue.sheets(connection, kind="aside"),
+            rows=rows,
+            only_rows=queue.sheets(connection, kind="rows") if rows else [],
             page=page,
-            pages=-(-number // queue.PAGE),
+            pages=-(-waiting.sheets // queue.PAGE),
             told=request.args.get("told", ""),
             last=_last_saved(),
         )
@@ -133,7 +134,7 @@ def _lists(app: Flask) -> None:
     @app.get("/sheets")
     def sheets() -> Answer:
         kind: queue.Kind = "unknown" if request.args.get("kind") == "unknown" else "all"
-        page = max(1, request.args.get("page", 1, type=int))
+        page = page_asked()
         pages = -(-queue.number_of(store().connection, kind) // queue.PAGE)
         found = queue.sheets(store().connection, page, kind)
         return render_template("sheets.html", sheets=found, kind=kind, page=page, pages=pages)
@@ -179,7 +180,7 @@ def _steps(app: Flask, follower: Follower) -> None:
             saved = settling.undo(store(), case, record, reviewer())
         except (RefusedError, StaleError) as error:
             abort(409, str(error))
-        follower.everything(saved.case)
+        follower.follow(learned.supplier_key(saved.case.built.analysis), saved.lessons, saved.case.id)
         what = row[1].partition("/")[2] or queue.HEAD
         return redirect(f"/sheet/{case.id}/{what}?told=undone", 303)
 
@@ -204,6 +205,8 @@ def _say(case: Case, what: str) -> settling.Saved:
         return settling.accept(store(), case, row, person)
     if action == "reject":
         return settling.reject(store(), case, row, person)
+    if action == "column":
+        return settling.say_column(store(), case, row, person)
     if action != "change":
         abort(400, "There is no such button.")
     said = {name: form.get(name, "") for name in settling.SETTLES}
@@ -271,7 +274,7 @@ def _show(case: Case, what: str, problem: str = "", typed: dict[str, str] | None
         return render_template(
             "head.html",
             fields=_head_fields(case),
-            family_waits=settling.family_waits(case),
+            family_waits=family_waits(case),
             families=FAMILIES,
             **common,
         )
@@ -344,6 +347,7 @@ def _sheets(app: Flask, drawn: Pictures) -> None:
             analysis=built.analysis,
             name=views.name_of(built.analysis),
             basis=basis,
+            waits=bool(queue.steps(case)),
             families=FAMILIES,
             lines=lines,
             unknown=list(zip(built.unknown_rows, built.analysis.unrecognised, strict=True)),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from urllib.parse import unquote
 
 from flask import abort, current_app, g, request
+from werkzeug.routing import IntegerConverter
 
 from importer.store.catching_up import load_anyway
 from importer.store.corrections import Case
@@ -12,6 +13,7 @@ from importer.store.ledger import Store
 
 REVIEWER = "onebasis-reviewer"
 """The cookie with the name that was typed once."""
+MOST_PAGES = 1_000_000
 
 
 def store() -> Store:
@@ -37,3 +39,14 @@ def case_of(identity: str) -> Case:
 def own_address(address: str) -> str:
     """An address within the desk, whatever was asked for."""
     return address if address.startswith("/") and not address.startswith(("//", "/\\")) else "/"
+
+
+def page_asked() -> int:
+    """The page of a list that was asked for, the first where that is no sensible number."""
+    return min(max(1, request.args.get("page", 1, type=int)), MOST_PAGES)
+
+
+class StoredNumber(IntegerConverter):
+    """A number in an address, no longer than one that the store can hold."""
+
+    regex = "[0-9]{1,18}"

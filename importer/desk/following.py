@@ -10,8 +10,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from importer.output.atomic import WriteError
-from importer.store import learned, settling
-from importer.store.corrections import Case
+from importer.store import settling
 from importer.store.filing import file_settled
 from importer.store.learned import Lesson
 from importer.store.ledger import Store
@@ -28,7 +27,7 @@ class Follower:
         self._guard = threading.Lock()
 
     def follow(self, key: str | None, lessons: Sequence[Lesson], but: str = "") -> None:
-        """Has lessons laid over the other sheets of a supplier."""
+        """Has lessons, new ones or such as were taken back, laid over the other sheets of a supplier."""
         if key is None or not lessons:
             return
         self._start()
@@ -39,17 +38,6 @@ class Follower:
             if self._thread is None:
                 self._thread = threading.Thread(target=self._run, daemon=True)
                 self._thread.start()
-
-    def everything(self, case: Case) -> None:
-        """After something was taken back: whatever could rest on it is laid anew."""
-        rows = range(len(case.part.figures))
-        key = [
-            Lesson("label", learned.wording_key(case.part.figures[r]), learned.wording(case.part.figures[r]), "")
-            for r in rows
-        ]
-        taken = {record.row for record in case.records if record.withdrawn}
-        lessons = [lesson for row, lesson in zip(rows, key, strict=True) if row in taken]
-        self.follow(learned.supplier_key(case.built.analysis), lessons, case.id)
 
     def tidy(self) -> None:
         """Has the originals of settled sheets filed, unless `inbox` is at work: then it does that itself."""

@@ -8,15 +8,21 @@ from typing import Literal
 
 from importer.store.corrections import Case, load
 from importer.store.ledger import Store
+from importer.store.places import asked_rows, header_waits, waiting_rows
+from importer.store.rows import DOUBTS, ROWS
 from importer.store.schema import StoreError
-from importer.store.settling import header_waits, waiting_rows
 
-WAITING = "state = 'review' AND superseded_by IS NULL AND set_aside IS NULL"
-Kind = Literal["waiting", "aside", "unknown", "all"]
+_CURRENT = "superseded_by IS NULL AND set_aside IS NULL"
+WAITING = f"waits = {DOUBTS} AND {_CURRENT}"
+"""Sheets with a figure in doubt, or of which it is not sure whose figures they are."""
+ONLY_ROWS = f"waits = {ROWS} AND {_CURRENT}"
+"""Sheets on which nothing is in doubt, but rows without a parameter are open. They come after all others."""
+Kind = Literal["waiting", "aside", "unknown", "rows", "all"]
 _WHICH: dict[Kind, str] = {
     "waiting": WAITING,
     "aside": "set_aside IS NOT NULL",
-    "unknown": "unknown_rows > 0 AND superseded_by IS NULL",
+    "unknown": "asked_rows > 0 AND superseded_by IS NULL",
+    "rows": ONLY_ROWS,
     "all": "1",
 }
 HEAD = "head"
@@ -58,16 +64,24 @@ class Step:
         return f"/sheet/{self.sheet}/{self.what}"
 
 
-def count(connection: sqlite3.Connection) -> tuple[int, int]:
-    """How many sheets wait, and how many figures on them."""
+@dataclass(frozen=True, slots=True)
+class Count:
+    """What waits: sheets in all, figures in doubt, and sheets of which only the head is."""
+
+    sheets: int
+    figures: int
+    heads: int
+
+
+def count(connection: sqlite3.Connection) -> Count:
+    """How much waits."""
     (sheets,) = connection.execute(f"SELECT COUNT(*) FROM analyses WHERE {WAITING}").fetchone()
-    (figures,) = connection.execute(
+    figures, with_figures = connection.execute(
         # CROSS: from the few sheets that wait to their figures, never the other way round
-        "SELECT COUNT(*) FROM analyses a CROSS JOIN figures f ON f.analysis = a.id"
-        " WHERE a.state = 'review' AND superseded_by IS NULL AND set_aside IS NULL"
-        " AND f.state = 'review' AND NOT derived"
+        "SELECT COUNT(*), COUNT(DISTINCT a.id) FROM analyses a CROSS JOIN figures f ON f.analysis = a.id"
+        f" WHERE {WAITING} AND f.state = 'review' AND NOT derived"
     ).fetchone()
-    return int(sheets), int(figures)
+    return Count(int(sheets), int(figures), int(sheets) - int(with_figures))
 
 
 def number_of(connection: sqlite3.Connection, kind: Kind) -> int:
@@ -81,7 +95,7 @@ def sheets(connection: sqlite3.Connection, page: int = 1, kind: Kind = "waiting"
     number = "(SELECT COUNT(*) FROM figures WHERE analysis = analyses.id AND state = 'review' AND NOT derived)"
     found = connection.execute(
         "SELECT id, COALESCE(supplier, ''), COALESCE(malt, ''), COALESCE(batch, ''), dated,"
-        f" {'unknown_rows' if kind == 'unknown' else number}, json_extract(json, '$.source.file'), set_aside"
+        f" {'asked_rows' if kind == 'unknown' else number}, json_extract(json, '$.source.file'), set_aside"
         f" FROM analyses WHERE {_WHICH[kind]} ORDER BY dated DESC, id DESC LIMIT ? OFFSET ?",
         (PAGE, (page - 1) * PAGE),
     )
@@ -89,25 +103,25 @@ def sheets(connection: sqlite3.Connection, page: int = 1, kind: Kind = "waiting"
 
 
 def steps(case: Case) -> list[Step]:
-    """What is to settle on a sheet, from top to bottom."""
+    """What is to settle on a sheet: its head, the figures in doubt, then rows that no parameter was found for."""
     head = [Step(case.id, HEAD)] if header_waits(case) else []
-    return head + [Step(case.id, str(row)) for row in waiting_rows(case.built)]
+    return head + [Step(case.id, str(row)) for row in (*waiting_rows(case.built), *asked_rows(case))]
 
 
 def after(case: Case, what: str) -> Step | None:
     """The step behind one of this sheet; None where it is the last."""
-    own = _order(what)
-    return next((step for step in steps(case) if _order(step.what) > own), None)
+    own = _order(case, what)
+    return next((step for step in steps(case) if _order(case, step.what) > own), None)
 
 
 def before(case: Case, what: str) -> Step | None:
     """The step ahead of one of this sheet; None where it is the first."""
-    own = _order(what)
-    return next((step for step in reversed(steps(case)) if _order(step.what) < own), None)
+    own = _order(case, what)
+    return next((step for step in reversed(steps(case)) if _order(case, step.what) < own), None)
 
 
-def _order(what: str) -> int:
-    return -1 if what == HEAD else int(what)
+def _order(case: Case, what: str) -> tuple[bool, int]:
+    return (False, -1) if what == HEAD else (int(what) in case.built.unknown_rows, int(what))
 
 
 def next_step(store: Store, case: Case, what: str) -> Step | None:
@@ -145,12 +159,18 @@ def first_step(store: Store, identity: str) -> Step | None:
 
 
 def _beyond(store: Store, case: Case, order: tuple[str, str]) -> list[str]:
-    """Sheets that wait behind one (or ahead of it), then those at the other end of the list."""
+    """Sheets in doubt behind one (or ahead of it), then those at the other end of the list; then the sheets of which
+    only rows without a parameter are open, likewise."""
     sign, direction = order
     connection = store.connection
     row = connection.execute("SELECT dated, id FROM analyses WHERE id = ?", (case.id,)).fetchone()
     sorting = f"ORDER BY dated {direction}, id {direction} LIMIT {AHEAD}"
-    ahead = connection.execute(f"SELECT id FROM analyses WHERE {WAITING} AND (dated, id) {sign} (?, ?) {sorting}", row)
-    found = [identity for (identity,) in ahead]
-    around = connection.execute(f"SELECT id FROM analyses WHERE {WAITING} AND id <> ? {sorting}", (case.id,))
-    return found + [identity for (identity,) in around]
+    found: list[str] = []
+    for which in (WAITING, ONLY_ROWS):
+        ahead = connection.execute(
+            f"SELECT id FROM analyses WHERE {which} AND (dated, id) {sign} (?, ?) {sorting}", row
+        )
+        found += [identity for (identity,) in ahead]
+        around = connection.execute(f"SELECT id FROM analyses WHERE {which} AND id <> ? {sorting}", (case.id,))
+        found += [identity for (identity,) in around]
+    return found

@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from importer.meaning.possible import class_of, within_possible, within_typical
+from importer.meaning.recognised import Recognised
 from importer.reading.numbers import read_number
 from importer.store.corrections import Case, Record
-from importer.store.settling import Place, place_of
+from importer.store.places import Place, place_of
 from importer.vocabulary.units import split_unit
 
 MISREAD = frozenset({"outside-possible", "unusual-for-malt", "check-failed", "reading-doubtful"})
 _ALIKE = {"1": "7", "7": "1", "0": "8", "8": "0"}
 _SECOND, _POINT, _DIGIT, _COMMA = "another reading", "a lost decimal point", "a digit misread", "a comma for a point"
+_BESIDE = "another value of the row"
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,9 +31,15 @@ class Repair:
 def repairs(case: Case, place: Place) -> list[Repair]:
     """Other readings of the place, and the one repair of a known kind under which all is well, where there is one."""
     figure = place.recognised
-    if figure is None or not MISREAD & {doubt.flag for doubt in place.open_doubts}:
+    flags = {doubt.flag for doubt in place.open_doubts}
+    if figure is None:
         return []
-    offered = [_tried(case, place, value, how) for value, how in _readings(case, place)]
+    beside = figure.printed.rivals if "label-doubtful" in flags else ()
+    offered = [_tried(case, place, value, _BESIDE) for value in _other_numbers(case, figure, beside)]
+    if not MISREAD & flags:
+        return [repair for repair, _ in offered]
+    seen = _other_numbers(case, figure, [reading.text for reading in figure.printed.second])
+    offered += [_tried(case, place, value, _SECOND) for value in seen]
     known = {repair.value for repair, _ in offered}
     if figure.number.kind == "number" and figure.unit is not None:
         good = [
@@ -44,21 +52,19 @@ def repairs(case: Case, place: Place) -> list[Repair]:
     return [repair for repair, _ in offered]
 
 
-def _readings(case: Case, place: Place) -> Iterator[tuple[str, str]]:
-    """What other readers saw in the same place, where that is another number."""
-    figure = place.recognised
-    assert figure is not None
-    seen: set[str] = set()
-    for reading in figure.printed.second:
-        number = read_number(reading.text, case.kept.convention)
+def _other_numbers(case: Case, figure: Recognised, texts: Sequence[str]) -> list[str]:
+    """The plain numbers among texts that stand for the same place, where they differ from what was read."""
+    found: dict[str, None] = {}
+    for text in texts:
+        number = read_number(text, case.kept.convention)
         if number is None:
-            number = read_number(split_unit(reading.text)[0], case.kept.convention)
+            rest, unit = split_unit(text)
+            number = read_number(rest, case.kept.convention) if unit is None or unit.code == figure.unit else None
         if number is None or number.value is None or number.bound is not None:
             continue
-        text = f"{number.value:.{number.decimals}f}"
-        if number.value != figure.number.value and text not in seen:
-            seen.add(text)
-            yield text, _SECOND
+        if number.value != figure.number.value:
+            found[f"{number.value:.{number.decimals}f}"] = None
+    return list(found)
 
 
 def _likely(case: Case, place: Place) -> Iterator[tuple[str, str]]:

@@ -7,13 +7,16 @@ from dataclasses import dataclass
 
 from importer.desk.plot import Plot, plot_of
 from importer.desk.repairs import Repair, repairs
+from importer.meaning.labels import Match, describe
 from importer.meaning.said import NEVER_SETTLED
 from importer.models import Analysis, Figure, Flag, Step
 from importer.output.words import CAUTION, FLAG_WORDS, FROM_WORDS, MASH_WORDS, STEP_WORDS, offset_words
+from importer.printed import PrintedFigure
 from importer.store import rows
 from importer.store.corrections import Case, Record
 from importer.store.ledger import Store
-from importer.store.settling import Place, place_of
+from importer.store.lessons import column_of
+from importer.store.places import Place, place_of
 from importer.vocabulary.parameters import parameters
 from importer.words import Box
 
@@ -90,6 +93,7 @@ class FigureView:
     reasons: tuple[str, ...]
     readings: tuple[str, ...]
     rivals: tuple[Choice, ...]
+    column: str
     repairs: tuple[Repair, ...]
     limits: str
     plot: Plot | None
@@ -100,6 +104,11 @@ class FigureView:
     basis: str
     has_basis: bool
     caution: str
+
+    @property
+    def is_named(self) -> bool:
+        """True for a row that a parameter was found for."""
+        return self.place.figure is not None
 
 
 def figure_view(store: Store, case: Case, row: int) -> FigureView:
@@ -124,15 +133,12 @@ def figure_view(store: Store, case: Case, row: int) -> FigureView:
         shown=shown(figure) if figure is not None else "",
         reasons=tuple(dict.fromkeys(reasons)) or _no_reasons(figure),
         readings=tuple(dict.fromkeys(reading.text for reading in printed.second if reading.text.strip())),
-        rivals=tuple(
-            Choice(name, parameters()[name].title)
-            for name, _ in (known.match.rivals if known else ())
-            if name in parameters()
-        ),
+        rivals=_rivals(known.match) if known is not None else _guesses(printed),
+        column=_open_column(case, printed),
         repairs=tuple(repairs(case, place)),
         limits=limits_of(figure) if figure is not None else "",
         plot=plot_of(store, built.analysis, figure) if figure is not None else None,
-        crop=crop_of(case, printed.page, printed.box, printed.label_box),
+        crop=crop_of(case, printed.page, printed.box, printed.label_box, whole_row=bool(printed.rivals)),
         can_accept=figure is not None and not flags & NEVER_SETTLED,
         needs_care="outside-possible" in flags,
         family=known.family if known else built.analysis.method_family,
@@ -140,6 +146,25 @@ def figure_view(store: Store, case: Case, row: int) -> FigureView:
         has_basis=bool(entry and entry.basis),
         caution=CAUTION if entry is not None and entry.food_safety else "",
     )
+
+
+def _rivals(match: Match) -> tuple[Choice, ...]:
+    """What a label could mean as well."""
+    return tuple(Choice(name, parameters()[name].title) for name, _ in match.rivals if name in parameters())
+
+
+def _guesses(printed: PrintedFigure) -> tuple[Choice, ...]:
+    """What the label of a row without a parameter comes nearest to."""
+    match = describe(printed.label, printed.unit)
+    own = (Choice(match.parameter, parameters()[match.parameter].title),) if match.parameter is not None else ()
+    return tuple(dict.fromkeys((*own, *_rivals(match))))
+
+
+def _open_column(case: Case, printed: PrintedFigure) -> str:
+    """The head of the column that a row was read from, where it is not sure that it holds the results; else ""."""
+    column = column_of(printed)
+    settled = case.statements.columns | case.statements.columns_learned
+    return (printed.column or "without a head") if column and column not in settled else ""
 
 
 def _said_value(records: Sequence[Record]) -> str:
@@ -167,8 +192,17 @@ def limits_of(figure: Figure) -> str:
     return f"at least {low:g}" if low is not None else (f"at most {high:g}" if high is not None else "")
 
 
-def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None, *, strip: bool = False) -> Crop | None:
-    """The part of a page around a box, or only a strip of it; the whole page where there is no box."""
+def crop_of(
+    case: Case,
+    number: int,
+    box: Box | None,
+    label: Box | None = None,
+    *,
+    strip: bool = False,
+    whole_row: bool = False,
+) -> Crop | None:
+    """The part of a page around a box, as wide as the page (``whole_row``), or only a strip of it; the whole page where
+    there is no box."""
     page = case.kept.by_number.get(number)
     if page is None or page.width <= 0 or page.height <= 0:
         return None
@@ -181,7 +215,7 @@ def crop_of(case: Case, number: int, box: Box | None, label: Box | None = None, 
         around = around._replace(x1=min(page.width, around.x1 + _BESIDE))
     least_width, least_height = (_STRIP_WIDTH, _STRIP_HEIGHT) if strip else (_LEAST_WIDTH, _LEAST_HEIGHT)
     margin = 0.3 * _MARGIN if strip else _MARGIN
-    wide = min(page.width, max(least_width, around.width + 2 * margin))
+    wide = page.width if whole_row else min(page.width, max(least_width, around.width + 2 * margin))
     high = min(page.height, max(least_height, around.height + 2 * margin))
     left = min(max(0.0, around.centre - wide / 2), page.width - wide)
     top = min(max(0.0, around.middle - high / 2), page.height - high)

@@ -8,7 +8,7 @@ from importer.meaning.family import Clue, method_family
 from importer.meaning.labels import LabelQuery, Match, recognise
 from importer.meaning.printed_limits import limits_as_number
 from importer.meaning.relations import family_of_unit
-from importer.meaning.said import Said
+from importer.meaning.said import Said, Statements
 from importer.models import Family
 from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
@@ -32,8 +32,11 @@ class Look:
     unit_words: str = ""
 
 
-def first_look(figure: PrintedFigure, row: int, convention: Convention, specification: bool, said: Said | None) -> Look:
-    shown, signs = _with_said(figure, said), convention
+def first_look(
+    figure: PrintedFigure, row: int, convention: Convention, specification: bool, statements: Statements
+) -> Look:
+    said = statements.rows.get(row)
+    shown, signs = _with_said(_without_settled(figure, statements), said), convention
     if said is not None and said.value is not None:
         signs = "."
     number = read_number(shown.value, signs)
@@ -49,6 +52,13 @@ def first_look(figure: PrintedFigure, row: int, convention: Convention, specific
         words, unit = split_unit(text)
     unexplained = words if unit is not None and any(c.isalpha() for c in words) else ""
     return Look(shown, number, unit, bool(text) and unit is None, figure, row, said, unexplained)
+
+
+def _without_settled(figure: PrintedFigure, statements: Statements) -> PrintedFigure:
+    """The row without doubt about its column, where that is known to hold the results."""
+    known = statements.columns | statements.columns_learned
+    doubts = tuple(concern for concern in figure.doubts if concern.column not in known)
+    return figure if doubts == figure.doubts else replace(figure, doubts=doubts)
 
 
 def _with_said(figure: PrintedFigure, said: Said | None) -> PrintedFigure:

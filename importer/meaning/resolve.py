@@ -54,7 +54,7 @@ def resolve(analysis: PrintedAnalysis, convention: Convention, statements: State
     notes = footnotes(analysis.notes, analysis.figures)
     general = without_footnotes(analysis.notes, notes)
     looks = [
-        first_look(figure, row, convention, analysis.is_specification, statements.rows.get(row))
+        first_look(figure, row, convention, analysis.is_specification, statements)
         for row, figure in enumerate(analysis.figures)
     ]
     looks = [look for look in looks if has_result(look) and not (look.said is not None and look.said.rejected)]
@@ -73,8 +73,10 @@ def resolve(analysis: PrintedAnalysis, convention: Convention, statements: State
         if match.parameter is None or match.state == "unknown" or match.matrix != "malt":
             unknown.append(look)
             continue
+        entry = parameters()[match.parameter]
         figure = _settle(look, match, family, sheet_basis, but_some, notes, convention, analysis.is_specification)
-        if statements.says_family and _family_doubts(parameters()[match.parameter], match, own, read, figure.family):
+        by_family = statements.says_family and _family_doubts(entry, match, own, read, figure.family)
+        if by_family or any(concern.column in statements.columns for concern in look.as_read.doubts):
             figure = replace(figure, notes=(*figure.notes, "corrected-by-person"))
         figures.append(_doubted(figure, AMONG_BARLEY) if _place(look) in barley else figure)
     return Resolved(

@@ -21,7 +21,7 @@ class Said:
     ``value`` is the result as a person writes it, with a decimal point; ``unit`` a unit as it is written. ``settled``
     are the flags that the word lifts, as long as the row is still ``about`` the same (empty: whatever it is about).
     What was only learned (all of it where ``by_person`` is false, else the fields named in ``taught``) gives way to
-    whatever the sheet itself says.
+    whatever the sheet itself says. ``passed``: learned that it is none of the parameters; it is kept, and not asked.
     """
 
     value: str | None = None
@@ -35,6 +35,7 @@ class Said:
     by_person: bool = True
     taught: frozenset[str] = frozenset()
     remark: str = ""
+    passed: bool = False
 
     def is_weak(self, name: str) -> bool:
         """True for something that was only learned."""
@@ -46,12 +47,16 @@ class Statements:
     """All that was said of one analysis: of its rows by number, its method family, and its header entries by key.
 
     A header entry that is None is not there. ``family_learned``: the family only holds where the sheet gives none.
+    ``columns`` are tables, by the text of ``Concern.column``, whose results stand where they were read, as a person has
+    said of this sheet; ``columns_learned`` those of which it was learned.
     """
 
     rows: Mapping[int, Said] = field(default_factory=dict)
     family: Family | None = None
     family_learned: bool = False
     header: Mapping[str, str | None] = field(default_factory=dict)
+    columns: frozenset[str] = frozenset()
+    columns_learned: frozenset[str] = frozenset()
 
     @property
     def says_family(self) -> bool:

@@ -13,7 +13,7 @@ from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row
 from importer.models import Family
-from importer.printed import Concern, PrintedFigure, PrintedHeader
+from importer.printed import NO_HEAD, Concern, PrintedFigure, PrintedHeader
 from importer.reading.dates import parse_date
 from importer.reading.entry_kinds import fits_entry
 from importer.reading.events import Event, Place
@@ -205,7 +205,15 @@ def _rivals(table: Table, panel: Panel, row: Row) -> Concern | None:
             head = table.columns[column].head
             others.append(f"{row.cells[column].text} ({head})" if head else row.cells[column].text)
     more = f" The row also holds {', '.join(others)}." if others else ""
-    return Concern("label-doubtful", panel.doubt + more)
+    return Concern("label-doubtful", panel.doubt + more, _arrangement(table, panel, panel.doubt))
+
+
+def _arrangement(table: Table, panel: Panel, doubt: str) -> str:
+    """The heads of a table in their order, those over the results in brackets; the doubt about them on another line."""
+    taken = {column for column, _ in panel.results}
+    heads = [" ".join(column.head.split()) or NO_HEAD for column in table.columns]
+    shown = " | ".join(f"[{head}]" if i in taken else head for i, head in enumerate(heads))
+    return f"{shown}\n{doubt}"
 
 
 def _value_elsewhere(table: Table, panel: Panel, row: Row, terms: Terms) -> Cell | None:

@@ -120,7 +120,8 @@ def load(store: Store, identity: str) -> Case:
     if kept is None or len(kept.parts) < number:
         raise StoreError(NOTHING_KEPT.format(as_read.source.file))
     records = records_of(store.connection, identity)
-    learnt = learned.statements(kept.parts[number - 1], learned.known(store.connection, learned.supplier_key(standing)))
+    things = learned.known(store.connection, learned.supplier_key(standing))
+    learnt = learned.statements(kept.parts[number - 1], things, statements_of(records).columns)
     return Case(
         id=identity,
         sha256=sha256,
@@ -156,12 +157,15 @@ def statements_of(records: Sequence[Record]) -> Statements:
     said: dict[int, Said] = {}
     header: dict[str, str | None] = {}
     family = None
+    columns: set[str] = set()
     for record in records:
         if record.action == "withdraw" or record.withdrawn:
             continue
         row = record.row
         told = record.value.get("set", {})
-        if row is not None:
+        if "column" in record.value:
+            columns.add(record.value["column"])
+        elif row is not None:
             said[row] = _with(said.get(row, Said()), record, told)
         elif record.target == HEADER:
             header.update(told)
@@ -170,7 +174,7 @@ def statements_of(records: Sequence[Record]) -> Statements:
     for record in records:  # an added row keeps its number when it is taken back, so that later ones keep theirs
         if record.withdrawn and record.row is not None and "added" in record.value:
             said[record.row] = Said(rejected=True)
-    return Statements(said, family, False, header)
+    return Statements(said, family, False, header, frozenset(columns))
 
 
 def _with(before: Said, record: Record, told: Mapping[str, Any]) -> Said:
@@ -235,6 +239,8 @@ def write_standing(store: Store, identity: str) -> Case:
     columns |= {f"{name}_key": rows.key(header.get(name)) for name in ("supplier", "malt", "batch")}
     columns |= {"state": analysis.state, "dated": rows.date_of(analysis, dated), "sure": rows.is_sure(analysis)}
     columns |= {"method_family": analysis.method_family, "unknown_rows": len(analysis.unrecognised)}
+    asked = len(learned.asked_rows(case.built, case.statements))
+    columns |= {"asked_rows": asked, "waits": rows.waits(analysis, asked)}
     columns["json"] = analysis.model_dump_json(by_alias=True)
     assignments = ", ".join(f"{name} = ?" for name in columns)
     connection.execute(f"UPDATE analyses SET {assignments} WHERE id = ?", (*columns.values(), identity))
@@ -263,8 +269,8 @@ def following(store: Store, key: str, lessons: Sequence[Lesson], but: str) -> li
     for lesson in lessons:
         text = lesson.wording.rsplit(" / ", 1)[-1]
         condition, values = "INSTR(json, ?)", [json.dumps(text, ensure_ascii=False)[1:-1]]
-        if lesson.kind == "family":
-            condition, values = "state = 'review'", []
+        if lesson.kind in ("family", "column"):  # those in doubt, and those that such a lesson may bear already
+            condition, values = "(state = 'review' OR id IN (SELECT id FROM as_read))", []
         found |= {
             identity
             for (identity,) in store.connection.execute(

@@ -1,7 +1,8 @@
 """What was settled once for a supplier's wording or layout, and how it is laid over the supplier's next sheet.
 
-It lifts a doubt about what a label, a unit, a moisture basis or a method family means. It never outvotes what the
-sheet itself says, and a figure that is impossible or fails a check stays in review.
+It lifts a doubt about what a label, a unit, a moisture basis or a method family means, or about which column of a form
+holds the results. It never outvotes what the sheet itself says, picks no other value, and a figure that is impossible
+or fails a check stays in review.
 """
 
 from __future__ import annotations
@@ -13,17 +14,26 @@ from dataclasses import dataclass, replace
 from typing import Literal, cast
 
 from importer.kept import KeptSheet, from_json
-from importer.meaning.build import Options
+from importer.meaning.build import Built, Options
 from importer.meaning.said import Said, Statements
-from importer.models import Analysis, Family, Flag, Sheet
+from importer.models import Analysis, Family, Sheet
 from importer.pipeline import rebuild
 from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.store import rows
 from importer.vocabulary.parameters import MoistureBasis, parameters
 
-Kind = Literal["label", "unit", "basis", "family"]
-LIFTS: dict[Kind, Flag] = {"label": "label-doubtful", "unit": "unit-assumed", "basis": "moisture-basis-assumed"}
-TITLES: dict[Kind, str] = {"label": "label", "unit": "unit", "basis": "moisture basis", "family": "method family"}
+Kind = Literal["label", "unit", "basis", "family", "column"]
+TITLES: dict[Kind, str] = {
+    "label": "label",
+    "unit": "unit",
+    "basis": "moisture basis",
+    "family": "method family",
+    "column": "column of results",
+}
+NO_PARAMETER = "none"
+"""What a label means that is none of the parameters: its row is kept apart, and not asked."""
+RESULTS, ASK = "results", "ask"
+"""What a column of a form means: it holds the results, or that has to be asked on each sheet."""
 _COLUMNS = "id, supplier_key, supplier, kind, wording_key, wording, means, analysis, correction, person, made_at"
 
 
@@ -71,6 +81,17 @@ def layout_key(part: PrintedAnalysis) -> str:
     return hashlib.sha256("|".join(sorted(words - {""})).encode()).hexdigest()[:16]
 
 
+def column_key(part: PrintedAnalysis, column: str) -> str:
+    """A table of a supplier's form by its heads, those taken for the results, and why that was in doubt."""
+    words = " ".join(column.casefold().split())
+    return hashlib.sha256(f"{layout_key(part)}|{words}".encode()).hexdigest()[:16]
+
+
+def doubtful_columns(part: PrintedAnalysis) -> frozenset[str]:
+    """The tables of a sheet of which it is not sure which column holds the results (the text of ``Concern.column``)."""
+    return frozenset(concern.column for figure in part.figures for concern in figure.doubts if concern.column)
+
+
 def known(connection: sqlite3.Connection, supplier_key: str | None) -> list[Learned]:
     """What holds for a supplier."""
     if not supplier_key:
@@ -97,20 +118,36 @@ def one(connection: sqlite3.Connection, identity: int) -> Learned | None:
     return Learned(*row) if row is not None else None
 
 
-def statements(part: PrintedAnalysis, things: Iterable[Learned]) -> Statements:
-    """What was learned, as it bears on the rows of a sheet."""
+def statements(
+    part: PrintedAnalysis, things: Iterable[Learned], said_columns: frozenset[str] = frozenset()
+) -> Statements:
+    """What was learned, as it bears on the rows of a sheet of which a person has said of some columns already."""
     by_wording: dict[str, list[Learned]] = {}
     for thing in things:
         by_wording.setdefault(thing.wording_key, []).append(thing)
     if not by_wording:
         return Statements()
-    said = {row: _said(by_wording.get(wording_key(figure), ())) for row, figure in enumerate(part.figures)}
+    columns = {
+        column: thing
+        for column in doubtful_columns(part) - said_columns
+        for thing in by_wording.get(column_key(part, column), ())
+        if (thing.kind, thing.means) == ("column", RESULTS)
+    }
+    said = {
+        row: _said((*by_wording.get(wording_key(figure), ()), *_of_column(figure, columns)))
+        for row, figure in enumerate(part.figures)
+    }
     families = [thing.means for thing in by_wording.get(layout_key(part), ()) if thing.kind == "family"]
     return Statements(
         rows={row: one for row, one in said.items() if one is not None},
         family=cast(Family, families[-1]) if families else None,
         family_learned=True,
+        columns_learned=frozenset(columns),
     )
+
+
+def _of_column(figure: PrintedFigure, columns: Mapping[str, Learned]) -> list[Learned]:
+    return [columns[concern.column] for concern in figure.doubts if concern.column in columns]
 
 
 def _said(things: Iterable[Learned]) -> Said | None:
@@ -123,11 +160,14 @@ def _said(things: Iterable[Learned]) -> Said | None:
         unit=unit.means if unit else None,
         basis=cast(MoistureBasis, basis.means) if basis else None,
         by_person=False,
-        remark="; ".join(_remark(thing) for thing in found.values()),
+        remark=" ".join(_remark(thing) for thing in found.values()),
+        passed=label is not None and label.means == NO_PARAMETER,
     )
 
 
 def _remark(thing: Learned) -> str:
+    if thing.kind == "column":
+        return "This column holds the results on this supplier's form (settled by a person)."
     meaning = parameters()[thing.means].title if thing.kind == "label" and thing.means in parameters() else thing.means
     return f"“{thing.wording}” of this supplier means {meaning} ({TITLES[thing.kind]} settled by a person)."
 
@@ -141,12 +181,19 @@ def lay_over(connection: sqlite3.Connection, sheet: Sheet) -> Sheet:
         return sheet
     stage = from_json(sheet.printed)
     made: list[Analysis] = []
+    unasked: list[int] = []
     for number, analysis in enumerate(sheet.analyses, 1):
         told = statements(stage.parts[number - 1], things[supplier_key(analysis)])
-        made.append(rebuild(stage, number, analysis, Options(), told).analysis)
-    if tuple(made) == sheet.analyses:
-        return sheet
-    return sheet.model_copy(update={"analyses": tuple(made), "as_read": sheet.analyses})
+        built = rebuild(stage, number, analysis, Options(), told)
+        made.append(built.analysis)
+        unasked.append(len(set(built.unknown_rows)) - len(asked_rows(built, told)))
+    changed = {} if tuple(made) == sheet.analyses else {"analyses": tuple(made), "as_read": sheet.analyses}
+    return sheet.model_copy(update={"passed_rows": tuple(unasked), **changed})
+
+
+def asked_rows(built: Built, told: Statements) -> list[int]:
+    """The rows that no parameter was found for and that nobody has said to be none."""
+    return [row for row in dict.fromkeys(built.unknown_rows) if row not in told.rows or not told.rows[row].passed]
 
 
 def supplier_key(analysis: Analysis) -> str | None:
@@ -171,7 +218,7 @@ def under(person: Statements, learnt: Statements) -> Statements:
             )
         told[row] = said
     family = person.family or learnt.family
-    return Statements(told, family, person.family is None, person.header)
+    return Statements(told, family, person.family is None, person.header, person.columns, learnt.columns_learned)
 
 
 def learn(
@@ -240,3 +287,14 @@ def withdraw(connection: sqlite3.Connection, identity: int, person: str, at: str
         "UPDATE learned SET withdrawn_at = ?, withdrawn_by = ? WHERE id = ? AND withdrawn_at IS NULL",
         (at, person, identity),
     )
+
+
+def unlearn(connection: sqlite3.Connection, correction: int, person: str, at: str) -> list[Lesson]:
+    """Takes back what was learned from a correction; returns it."""
+    found = connection.execute(
+        f"SELECT {_COLUMNS} FROM learned WHERE correction = ? AND withdrawn_at IS NULL", (correction,)
+    )
+    things = [Learned(*row) for row in found]
+    for thing in things:
+        withdraw(connection, thing.id, person, at)
+    return [Lesson(thing.kind, thing.wording_key, thing.wording, thing.means) for thing in things]

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Literal, Self
 
 from importer import __version__
 from importer.intake.parcel import Item
+from importer.kept import KeptSheet
 from importer.store import evidence, reissue, rows
 from importer.store.schema import connect, explained, transaction
 
@@ -197,7 +198,8 @@ class Store:
         superseded: list[reissue.Superseded] = []
         evidence.keep(self.connection, item.sha256, sheet)
         for number, analysis in enumerate(sheet.analyses, 1):
-            self._insert_analysis(analysis, number, item.sha256, arrived)
+            asked = len({(row.page, row.box) for row in analysis.unrecognised}) - _passed(sheet, number)
+            self._insert_analysis(analysis, number, item.sha256, arrived, asked)
             superseded += self.settle_reissue(analysis)
         evidence.keep_as_read(self.connection, sheet)
         return superseded
@@ -209,7 +211,7 @@ class Store:
             self.tell("superseded", analysis.source.sha256, found.older, found.detail())
         return superseded
 
-    def _insert_analysis(self, analysis: Analysis, number: int, sha256: str, arrived: str) -> None:
+    def _insert_analysis(self, analysis: Analysis, number: int, sha256: str, arrived: str, asked: int) -> None:
         header = rows.values(analysis)
         named = ("supplier", "malt", "batch", "certificate", "crop_year", "analysed_on", "produced_on", "delivered_on")
         values = (
@@ -229,6 +231,8 @@ class Store:
             analysis.model_dump_json(by_alias=True),
             None,
             len(analysis.unrecognised),
+            asked,
+            rows.waits(analysis, asked),
         )
         self.connection.execute(f"INSERT INTO analyses VALUES ({', '.join('?' * len(values))})", values)
         self.write_figures(analysis)
@@ -275,6 +279,11 @@ class Store:
             "SELECT code, message FROM problems WHERE sha256 = ? ORDER BY position", (sha256,)
         )
         return [(code, message) for code, message in found]
+
+
+def _passed(sheet: Sheet, number: int) -> int:
+    """How many rows of an analysis are known to be none of the parameters."""
+    return sheet.passed_rows[number - 1] if isinstance(sheet, KeptSheet) and sheet.passed_rows else 0
 
 
 def _judge_sheet(item: Item, sheet: Sheet) -> tuple[DocumentState, list[tuple[str, str]]]:

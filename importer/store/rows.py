@@ -16,6 +16,7 @@ from importer.output.words import with_unit
 PathValue = str | bytes
 # Characters that an id may be shortened to.
 LEAST_OF_ID = 6
+DOUBTS, ROWS = 2, 1
 _MARKS = re.compile(r"[\W_]+")
 
 
@@ -52,6 +53,21 @@ def is_sure(analysis: Analysis) -> bool:
     """True where supplier and batch are both there and not in doubt."""
     fields = [analysis.header.get("supplier"), analysis.header.get("batch")]
     return all(field is not None and field.state == "accepted" for field in fields)
+
+
+IDENTITY = ("supplier", "malt", "batch")
+"""Entries of the head that say whose figures these are: a doubt about one of them waits for a person."""
+
+
+def is_doubtful(analysis: Analysis) -> bool:
+    """True where a figure is in doubt, or whose figures these are."""
+    fields = (analysis.header.get(name) for name in IDENTITY)
+    return analysis.state == "review" or any(field is not None and field.state == "review" for field in fields)
+
+
+def waits(analysis: Analysis, asked: int) -> int:
+    """What waits for a person: DOUBTS, or only rows without a parameter (ROWS), of which ``asked`` are open, or 0."""
+    return DOUBTS if is_doubtful(analysis) else (ROWS if asked else 0)
 
 
 def key_of_batch(analysis: Analysis) -> tuple[str | None, str | None]:

@@ -209,6 +209,41 @@ MIGRATIONS: tuple[str, ...] = (
     CREATE INDEX analyses_aside ON analyses (dated, id) WHERE set_aside IS NOT NULL;
     CREATE INDEX analyses_malt ON analyses (supplier_key, malt_key, dated);
     """,
+    """
+    CREATE TABLE learned_of_all_kinds (  -- what was settled once for a supplier's wording or layout
+        id           INTEGER PRIMARY KEY,
+        supplier_key TEXT NOT NULL,
+        supplier     TEXT NOT NULL,   -- as it was written on the sheet
+        kind         TEXT NOT NULL,   -- label, unit, basis, family or column
+        wording_key  TEXT NOT NULL,   -- of label and headings, of the layout (family), or of a table of it (column)
+        wording      TEXT NOT NULL,   -- to be shown
+        means        TEXT NOT NULL,   -- a parameter or none, a unit, a moisture basis, a method family; results or ask
+        analysis     TEXT NOT NULL REFERENCES analyses (id),
+        correction   INTEGER,         -- that it came from
+        person       TEXT,
+        made_at      TEXT NOT NULL,
+        withdrawn_at TEXT,
+        withdrawn_by TEXT
+    );
+    INSERT INTO learned_of_all_kinds SELECT * FROM learned;
+    DROP TABLE learned;
+    ALTER TABLE learned_of_all_kinds RENAME TO learned;
+    CREATE INDEX learned_supplier ON learned (supplier_key) WHERE withdrawn_at IS NULL;
+
+    -- What waits for a person: 2 figures or whose they are, 1 only rows that no parameter was found for, 0 nothing.
+    ALTER TABLE analyses ADD COLUMN asked_rows INTEGER NOT NULL DEFAULT 0;  -- those of unknown_rows to be asked about
+    ALTER TABLE analyses ADD COLUMN waits INTEGER NOT NULL DEFAULT 0;
+    UPDATE analyses SET asked_rows = unknown_rows;
+    UPDATE analyses SET waits = CASE
+        WHEN state = 'review' OR json_extract(json, '$.header.supplier.state') = 'review'
+            OR json_extract(json, '$.header.malt.state') = 'review'
+            OR json_extract(json, '$.header.batch.state') = 'review' THEN 2
+        WHEN unknown_rows > 0 THEN 1 ELSE 0 END;
+    DROP INDEX analyses_unknown;
+    DROP INDEX analyses_waiting;
+    CREATE INDEX analyses_asked ON analyses (dated, id) WHERE asked_rows > 0 AND superseded_by IS NULL;
+    CREATE INDEX analyses_waiting ON analyses (waits, dated, id) WHERE superseded_by IS NULL AND set_aside IS NULL;
+    """,
 )
 VERSION = len(MIGRATIONS)
 

@@ -10,13 +10,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from importer.meaning.build import REVIEW_FLAGS, Built
+from importer.meaning.build import REVIEW_FLAGS
 from importer.meaning.header import read_entry
-from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.said import NEVER_SETTLED
-from importer.models import FAMILIES, HEADER_KEYS, Figure, Flag
+from importer.models import FAMILIES, HEADER_KEYS, Flag
+from importer.printed import NO_HEAD
 from importer.reading.numbers import read_number
-from importer.store import learned, rows
+from importer.store import learned, lessons, rows
 from importer.store.corrections import (
     HEADER,
     SHEET,
@@ -33,6 +33,7 @@ from importer.store.corrections import (
 )
 from importer.store.learned import Lesson
 from importer.store.ledger import Store, now
+from importer.store.places import Place, place_of, told_of
 from importer.store.schema import transaction
 from importer.vocabulary.parameters import parameters
 from importer.vocabulary.units import parse_unit
@@ -52,60 +53,12 @@ _GROUP = re.compile(r",\d{3}(?!\d)")
 
 @dataclass(frozen=True, slots=True)
 class Saved:
-    """What became of a save: the analysis as it stands, the number of the record, and what was learned from it."""
+    """What became of a save: the analysis as it stands, the number of the record, and what was learned from it (or was
+    before it was taken back)."""
 
     case: Case
     record: int
     lessons: tuple[Lesson, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class Place:
-    """A row within an analysis as it stands: its figure and doubts, or neither where it has no parameter."""
-
-    row: int
-    figure: Figure | None
-    recognised: Recognised | None
-    doubts: tuple[Doubt, ...]
-
-    @property
-    def open_doubts(self) -> tuple[Doubt, ...]:
-        """The doubts that keep it in review."""
-        settled = self.recognised.settled if self.recognised is not None else frozenset()
-        return tuple(doubt for doubt in self.doubts if doubt.flag in REVIEW_FLAGS - settled)
-
-
-def place_of(built: Built, row: int) -> Place:
-    """Where a row has gone."""
-    for figure, group, doubts in zip(built.analysis.figures, built.groups, built.doubts, strict=True):
-        for number, one in enumerate(group):
-            if one.row == row:
-                return Place(row, figure, one, doubts if number == 0 else one.doubts)
-    return Place(row, None, None, ())
-
-
-def waiting_rows(built: Built) -> list[int]:
-    """The rows of figures in review, in the order of the sheet."""
-    figures = zip(built.analysis.figures, built.groups, strict=True)
-    return sorted(group[0].row for figure, group in figures if figure.state == "review")
-
-
-def header_waits(case: Case) -> bool:
-    """True where an entry of the head is in doubt, the batch is missing, or the method family is not known."""
-    analysis = case.built.analysis
-    if any(field.state == "review" for field in analysis.header.values()):
-        return True
-    if analysis.kind == "batch" and "batch" not in analysis.header:
-        return True
-    return family_waits(case)
-
-
-def family_waits(case: Case) -> bool:
-    """True where figures are in doubt only because the sheet does not say its method family."""
-    if case.built.analysis.family_from != "assumed":
-        return False
-    waiting = (place_of(case.built, row) for row in waiting_rows(case.built))
-    return any(doubt.flag == "family-assumed" for place in waiting for doubt in place.open_doubts)
 
 
 # ---------------------------------------------------------------------------------------------- the words
@@ -128,8 +81,11 @@ def accept(store: Store, case: Case, row: int, person: str) -> Saved:
         "before": told_of(place),
         "after": told_of(place),
     }
-    lessons = _lessons(case, place, place, {})
-    return _save(store, case, f"rows/{row}", "confirm", value, person, lessons)
+    draft = Record(0, f"rows/{row}", "confirm", value, person, now())
+    taught = lessons.of_row(case, place, place, {})
+    if lessons.column_of(case.part.figures[row]):
+        taught += lessons.of_settled_column(case, row, None, case.with_record(draft).built)
+    return _save(store, case, f"rows/{row}", "confirm", value, person, taught)
 
 
 def change(store: Store, case: Case, row: int, person: str, said: Mapping[str, str]) -> Saved:
@@ -142,7 +98,8 @@ def change(store: Store, case: Case, row: int, person: str, said: Mapping[str, s
     if not told:
         raise RefusedError("Nothing was changed. Accept the figure as it is shown, or say what is right.")
     draft = Record(0, f"rows/{row}", "change", {"set": told}, person, now())
-    after = place_of(case.with_record(draft).built, row)
+    built = case.with_record(draft).built
+    after = place_of(built, row)
     if after.recognised is None:
         raise RefusedError("Say as well which parameter this row is.")
     shown = {(doubt.flag, doubt.reason) for doubt in before.doubts}
@@ -156,13 +113,26 @@ def change(store: Store, case: Case, row: int, person: str, said: Mapping[str, s
         "before": told_of(before),
         "after": told_of(after),
     }
-    return _save(store, case, f"rows/{row}", "change", value, person, _lessons(case, before, after, told))
+    taught = lessons.of_row(case, before, after, told)
+    taught += lessons.of_settled_column(case, row, told.get("value"), built)
+    return _save(store, case, f"rows/{row}", "change", value, person, taught)
 
 
 def reject(store: Store, case: Case, row: int, person: str) -> Saved:
     """The row is no figure: it is left out, and stays on record."""
     place = place_of(case.built, row)
-    return _save(store, case, f"rows/{row}", "reject", {"before": told_of(place), "after": ""}, person)
+    value = {"before": told_of(place), "after": ""}
+    return _save(store, case, f"rows/{row}", "reject", value, person, lessons.of_no_figure(case, place))
+
+
+def say_column(store: Store, case: Case, row: int, person: str) -> Saved:
+    """The results of the row's table stand in the column that they were taken from. Raises RefusedError, StaleError."""
+    column = lessons.column_of(case.part.figures[row])
+    if not column or column in case.statements.columns | case.statements.columns_learned:
+        raise RefusedError("The column of this figure is not in doubt.")
+    told = f"the results stand under {case.part.figures[row].column or NO_HEAD}"
+    value = {"column": column, "before": "", "after": told}
+    return _save(store, case, f"rows/{row}", "confirm", value, person, lessons.of_column(case, column))
 
 
 def say_header(store: Store, case: Case, person: str, entries: Mapping[str, str], family: str | None = None) -> Saved:
@@ -187,7 +157,7 @@ def say_header(store: Store, case: Case, person: str, entries: Mapping[str, str]
             "change",
             {"set": {"family": family}, "after": family},
             person,
-            _family_lesson(case, family),
+            lessons.of_family(case, family),
         )
         if not told:
             return saved
@@ -244,7 +214,7 @@ def _save(
     action: Action,
     value: Mapping[str, Any],
     person: str,
-    lessons: Sequence[Lesson] = (),
+    taught: Sequence[Lesson] = (),
 ) -> Saved:
     person = " ".join(person.split())[:MOST_LETTERS]
     if not person:
@@ -258,26 +228,20 @@ def _save(
                 "it as it stands now, and say it again."
             )
         number = insert(store, case, record)
-        taught = learned.learn(store.connection, case.built.analysis, lessons, number, person, record.made_at)
+        kept = learned.learn(store.connection, case.built.analysis, taught, number, person, record.made_at)
         if action == "withdraw":
-            _unlearn(store, int(value["withdraws"]), person)
+            kept += learned.unlearn(store.connection, int(value["withdraws"]), person, record.made_at)
         aside = _set_aside(store, case.id)
         store.connection.execute("UPDATE analyses SET set_aside = ? WHERE id = ?", (aside, case.id))
         standing = write_standing(store, case.id)
         detail = rows.as_json({"target": target, "action": action, "person": person})
         store.tell("corrected", case.sha256, case.id, detail)
-    return Saved(standing, number, tuple(taught))
+    return Saved(standing, number, tuple(kept))
 
 
 def _set_aside(store: Store, identity: str) -> str | None:
     said = [one for one in records_of(store.connection, identity) if one.target == SHEET and one.action == "reject"]
     return next((str(one.value["why"]) for one in reversed(said) if not one.withdrawn), None)
-
-
-def _unlearn(store: Store, correction: int, person: str) -> None:
-    found = store.connection.execute("SELECT id FROM learned WHERE correction = ?", (correction,)).fetchall()
-    for (identity,) in found:
-        learned.withdraw(store.connection, identity, person, now())
 
 
 def follow(store: Store, key: str, lessons: Sequence[Lesson], but: str = "") -> int:
@@ -288,12 +252,13 @@ def follow(store: Store, key: str, lessons: Sequence[Lesson], but: str = "") -> 
 def refresh(store: Store, identity: str) -> bool:
     """Stores an analysis anew where what was learned makes it stand otherwise."""
     with transaction(store.connection):
-        (before,) = store.connection.execute("SELECT json FROM analyses WHERE id = ?", (identity,)).fetchone()
+        before = store.connection.execute("SELECT json, asked_rows FROM analyses WHERE id = ?", (identity,)).fetchone()
         try:
             case = load(store, identity)
         except Exception:  # taken in by an earlier version: nothing can be laid over it
             return False
-        if case.built.analysis.model_dump_json(by_alias=True) == before:
+        stands = case.built.analysis.model_dump_json(by_alias=True)
+        if before == (stands, len(learned.asked_rows(case.built, case.statements))):
             return False
         write_standing(store, identity)
     return True
@@ -338,41 +303,6 @@ def _checked(said: Mapping[str, str], before: Place | None) -> dict[str, str]:
     if "parameter" in told and entry.basis is not None and "basis" not in told:
         told["basis"] = entry.basis
     return told
-
-
-def _lessons(case: Case, before: Place, after: Place, told: Mapping[str, str]) -> list[Lesson]:
-    """What can be learned from a row that was read; from one whose label is empty, nothing."""
-    printed = case.part.figures[before.row]
-    figure = after.recognised
-    if (
-        figure is None
-        or not printed.label.strip()
-        or any(r.row == before.row and "added" in r.value for r in case.records)
-    ):
-        return []
-    doubted = {doubt.flag for doubt in before.doubts}
-    key, words = learned.wording_key(printed), learned.wording(printed)
-    lessons: list[Lesson] = []
-    if "parameter" in told or "label-doubtful" in doubted:
-        lessons.append(Lesson("label", key, words, figure.parameter))
-    if not (printed.unit or printed.column_unit) and figure.unit and ("unit" in told or "unit-assumed" in doubted):
-        lessons.append(Lesson("unit", key, words, figure.unit))
-    if figure.basis and ("basis" in told or "moisture-basis-assumed" in doubted):
-        lessons.append(Lesson("basis", key, words, figure.basis))
-    return lessons
-
-
-def _family_lesson(case: Case, family: str) -> list[Lesson]:
-    captions = list(dict.fromkeys(entry.caption.strip(" :") for entry in case.part.header if entry.caption.strip()))
-    words = f"the form with {', '.join(captions[:4])}" if captions else "the form without captions"
-    return [Lesson("family", learned.layout_key(case.part), words, family)]
-
-
-def told_of(place: Place) -> str:
-    """A row in short, for the records."""
-    if place.figure is None:
-        return ""
-    return f"{parameters()[place.figure.parameter].title} {rows.told(place.figure)}".strip()
 
 
 def with_revision(case: Case, revision: int) -> Case:

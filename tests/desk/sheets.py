@@ -44,29 +44,67 @@ def changed(label: str, value: str, *, rename: str | None = None, unit: str | No
     )
 
 
-def draw(path: Path, rows: Sequence[Row] = SOUND, *, method: str = "Methods: EBC", **head: str) -> Path:
-    """One page with a head, a statement of method and a table of results."""
+Columns = Sequence[tuple[str, float]]
+COLUMNS: Columns = (("Parameter", 60), ("Result", 320), ("Unit", 430))
+"""The heads of a table of results, and where its columns begin."""
+
+
+def draw(
+    path: Path,
+    rows: Sequence[Sequence[str]] = SOUND,
+    *,
+    method: str = "Methods: EBC",
+    columns: Columns = COLUMNS,
+    more: Sequence[tuple[str, str]] = (),
+    **head: str,
+) -> Path:
+    """One page with a head (and ``more`` entries of it), a statement of method and a table of results."""
     path.parent.mkdir(parents=True, exist_ok=True)
     canvas = Canvas(str(path), pagesize=A4, invariant=True)
     height = 780.0
     canvas.setFont("Helvetica", 11)
-    for caption, text in HEAD:
+    entries = [(caption, head.get(caption.lower().split()[0], text)) for caption, text in HEAD]
+    for caption, text in (*entries, *more):
         canvas.drawString(60, height, f"{caption}:")
-        canvas.drawString(200, height, head.get(caption.lower().split()[0], text))
+        canvas.drawString(200, height, text)
         height -= 20
     canvas.drawString(60, height - 10, method)
     height -= 50
     canvas.setFont("Helvetica-Bold", 11)
-    for x, text in zip((60, 320, 430), ("Parameter", "Result", "Unit"), strict=True):
+    for text, x in columns:
         canvas.drawString(x, height, text)
     canvas.setFont("Helvetica", 11)
-    for label, value, unit in rows:
+    for row in rows:
         height -= 22
-        canvas.drawString(60, height, label)
-        canvas.drawString(320, height, value)
-        canvas.drawString(430, height, unit)
+        for (_, x), text in zip(columns, row, strict=True):
+            canvas.drawString(x, height, text)
     canvas.save()
     return path
+
+
+def uncertain_malt(path: Path, **head: str) -> Path:
+    """A sheet that names two malts; nothing else of it is in doubt."""
+    return draw(path, more=(("Malt", "Pilsner Malt"),), **head)
+
+
+TWO_LABORATORIES: Columns = (("Parameter", 60), ("Laboratory A", 270), ("Laboratory B", 370), ("Unit", 480))
+
+
+def two_columns(
+    path: Path,
+    rows: Sequence[Row] = SOUND,
+    *,
+    columns: Columns = TWO_LABORATORIES,
+    more: Sequence[tuple[str, str]] = (),
+    **head: str,
+) -> Path:
+    """A sheet on which a second column of values, one in a hundred higher, stands behind that of the results."""
+    both = [(label, value, _higher(value), unit) for label, value, unit in rows]
+    return draw(path, both, columns=columns, more=more, **head)
+
+
+def _higher(value: str) -> str:
+    return f"{float(value) * 1.01:.{len(value.partition('.')[2])}f}"
 
 
 class Here(Executor):

@@ -10,6 +10,7 @@ import pytest
 
 selenium = pytest.importorskip("selenium", reason="selenium is not installed")
 
+import pypdfium2  # noqa: E402
 from selenium import webdriver  # noqa: E402
 from selenium.webdriver.common.actions.action_builder import ActionBuilder  # noqa: E402
 from selenium.webdriver.common.by import By  # noqa: E402
@@ -19,9 +20,11 @@ from importer.store.ledger import Store  # noqa: E402
 from importer.store.selection import Wanted, choose  # noqa: E402
 from tests.desk import browser  # noqa: E402
 from tests.desk.browser import Person, Running  # noqa: E402
-from tests.desk.sheets import SOUND, Row, changed, draw, take_in  # noqa: E402
+from tests.desk.sheets import SOUND, Row, changed, draw, take_in, two_columns  # noqa: E402
 from tests.desk.test_security import HOSTILE  # noqa: E402
 from tests.desk.test_settling import figure  # noqa: E402
+from tests.scans.degrade import MASTER_DPI, degrade  # noqa: E402
+from tests.scans.degrade import stored as stored_picture  # noqa: E402
 
 FIXTURES = Path(__file__).parents[2] / "fixtures"
 pytestmark = [
@@ -73,11 +76,11 @@ def on_screen(driver: webdriver.Chrome, x: float, y: float) -> tuple[int, int]:
 
 
 def settle_everything(person: Person, most: int = 40) -> None:
-    """What a person would do who trusts each suggestion: take it where there is one, else accept."""
+    """What a person would do who trusts each value that is suggested: take it where there is one, else accept."""
     for _ in range(most):
         if "Nothing waits" in person.text:
             return
-        if person.driver.find_elements(By.CSS_SELECTOR, '.choices button[data-key="1"]'):
+        if person.driver.find_elements(By.CSS_SELECTOR, '.choices input[name="value"] ~ button[data-key="1"]'):
             person.go("1")
         elif person.driver.find_elements(By.CSS_SELECTOR, '[data-key~="Enter"]'):
             person.go("\n")
@@ -123,6 +126,39 @@ def test_a_sheet_of_twenty_figures_with_three_in_doubt_takes_fewer_than_ten_keys
     assert person.strokes < 10
     assert stored(folder).state == "accepted"
     assert figure(stored(folder), "moisture").value == 4.5
+    assert figure(stored(folder), "soluble_nitrogen").value == 0.65
+
+
+@pytest.mark.ocr
+@pytest.mark.parametrize("way", ["jpeg30", "skew", "noiseblur"])
+def test_a_scan_of_twenty_figures_takes_fewer_than_ten_keys(driver: webdriver.Chrome, tmp_path: Path, way: str) -> None:
+    """The same sheet as a scanner delivers it: three figures in doubt by what is printed, and what the scan adds."""
+    folder = take_in(tmp_path / "store", scanned(draw(tmp_path / "sheet.pdf", LONG), way))
+    before = stored(folder)
+    assert before.source.reading == "ocr"
+    assert len(before.figures) == 20
+    doubtful = sum(one.state == "review" for one in before.figures)
+    assert doubtful >= 3
+    with Running(folder) as desk:
+        person = Person(driver, desk.address)
+        settle_everything(person)
+    keyed = sum(len(value) + 1 for _, value, _ in LONG)
+    print(f"\nscan ({way}) of 20 figures, {doubtful} and the head in doubt: {person.strokes} keystrokes, not {keyed}")
+    assert person.strokes < 10
+    after = stored(folder)
+    assert {one.state for one in (*after.figures, *after.header.values())} == {"accepted"}
+    assert [one.printed.value for one in after.figures if one.printed] == [value for _, value, _ in LONG]
+    assert figure(after, "moisture").value == 4.5
+    assert figure(after, "soluble_nitrogen").value == 0.65
+
+
+def scanned(sheet: Path, way: str) -> Path:
+    """The page of a sheet as it arrives by way of a scanner."""
+    with pypdfium2.PdfDocument(sheet) as document:
+        page = document[0].render(scale=MASTER_DPI / 72).to_pil()
+    scan = sheet.with_suffix(".tif")
+    scan.write_bytes(stored_picture(degrade(page, way, 1)))
+    return scan
 
 
 def test_a_lost_decimal_point_is_typed_in_and_taken_back(driver: webdriver.Chrome, tmp_path: Path) -> None:
@@ -293,3 +329,36 @@ def test_everything_that_can_be_used_has_a_name(driver: webdriver.Chrome, tmp_pa
             )
             assert driver.execute_script("return document.documentElement.lang") == "en"
             assert len(driver.find_elements(By.TAG_NAME, "h1")) == 1
+
+
+def test_a_row_without_a_parameter_is_settled_with_one_key_or_named(driver: webdriver.Chrome, tmp_path: Path) -> None:
+    rows = (*changed("Colour", "5.2", unit=""), ("Zorblax index", "3.7", "%"), ("Quibble of wort", "5.9", ""))
+    folder = take_in(tmp_path / "store", draw(tmp_path / "sheet.pdf", rows))
+    with Running(folder) as desk:
+        person = Person(driver, desk.address)
+        person.go("\n\n")
+        person.wait("the first row", lambda: "Zorblax" in person.text)
+        person.go("x")
+        assert "Quibble" in person.text
+        assert "3 of 3" not in person.text
+        person.press("l")
+        person.press("Wort pH")
+        person.go("\n")
+        assert "Nothing waits" in person.text
+        assert person.complaints() == []
+    assert figure(stored(folder), "wort_ph").value == 5.9
+    assert stored(folder).unrecognised == ()
+
+
+def test_a_column_in_doubt_is_settled_with_one_key(driver: webdriver.Chrome, tmp_path: Path) -> None:
+    folder = take_in(tmp_path / "store", two_columns(tmp_path / "first.pdf"))
+    with Running(folder) as desk:
+        person = Person(driver, desk.address)
+        person.go("\n")
+        assert "Laboratory A" in person.text
+        person.go("k")
+        assert "Nothing waits" in person.text
+        assert person.strokes == 2
+        take_in(folder, two_columns(tmp_path / "second.pdf", batch="N-1042"))
+        assert stored(folder, "1042").state == "accepted"
+        assert person.complaints() == []

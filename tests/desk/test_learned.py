@@ -169,7 +169,9 @@ def test_learned_things_are_listed_changed_and_taken_back(taught: Path, open_des
     assert changed_thing.means == "total_protein"
     desk.say(f"/learned/{changed_thing.id}", action="withdraw")
     desk.done()
-    assert "<select" not in desk.text("/learned")  # the moisture basis of the same wording still stands
+    page = desk.text("/learned")
+    assert "Total protein" not in page
+    assert "on dry malt" in page  # the moisture basis of the same wording still stands
     desk.say(f"/learned/{changed_thing.id}", 404, action="withdraw")
 
 

@@ -12,7 +12,7 @@ from PIL import Image
 from importer.desk.repairs import repairs
 from importer.drawing.boxes import row_of
 from importer.drawing.pages import Pictures, draw_page
-from importer.store import settling
+from importer.store import places
 from importer.store.corrections import load
 from importer.store.ledger import Store
 from tests.desk.conftest import Desk
@@ -99,10 +99,10 @@ def test_a_repair_is_offered_only_where_it_is_the_one_that_fits(tmp_path: Path) 
     )
     with Store(folder) as store:
         case = load(store, identity(folder))
-        (offered,) = repairs(case, settling.place_of(case.built, 0))
+        (offered,) = repairs(case, places.place_of(case.built, 0))
         assert (offered.value, offered.how) == ("4.5", "a lost decimal point")
         assert "then this holds" in offered.effect
-        sound = settling.place_of(case.built, 3)
+        sound = places.place_of(case.built, 3)
         assert repairs(case, sound) == []
 
 

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from importer.models import Analysis, Figure
-from importer.store import settling
+from importer.store import places, settling
 from importer.store.corrections import Case, RefusedError, StaleError, load
 from importer.store.ledger import Store
 from importer.store.reading import Options
@@ -41,7 +41,7 @@ def lost_point(tmp_path: Path) -> Path:
 
 def test_a_corrected_value_goes_through_to_checks_states_and_export(lost_point: Path, case_in: CaseIn) -> None:
     store, case = case_in(lost_point)
-    assert [case.part.figures[row].label for row in settling.waiting_rows(case.built)] == [
+    assert [case.part.figures[row].label for row in places.waiting_rows(case.built)] == [
         "Moisture",
         "Extract, fine grind, dry",
         "Extract, fine grind, as is",
@@ -208,13 +208,13 @@ def test_the_method_family_of_a_sheet_settles_all_its_figures(tmp_path: Path, ca
     folder = take_in(tmp_path / "store", draw(tmp_path / "sheet.pdf", rows, method=""))
     store, case = case_in(folder)
     assert case.built.analysis.family_from == "assumed"
-    assert settling.family_waits(case)
+    assert places.family_waits(case)
     case = settling.say_header(store, case, "Anna", {}, "IoB").case
     assert case.built.analysis.method_family == "IoB"
     viscosity = figure(case.built.analysis, "viscosity")
     assert viscosity.family == "IoB"
     assert "corrected-by-person" in viscosity.flags
-    assert not settling.family_waits(case)
+    assert not places.family_waits(case)
 
 
 def test_a_missing_row_is_added_and_used(tmp_path: Path, case_in: CaseIn) -> None:

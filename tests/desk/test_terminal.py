@@ -6,16 +6,18 @@ import csv
 import socket
 import subprocess
 import sys
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
-from importer.commands import review, review_csv
+from importer.commands import review
 from importer.commands.run import UsageError
 from importer.desk import queue
 from importer.store.ledger import Store
 from importer.store.selection import Wanted, choose
-from tests.desk.sheets import SOUND, changed, draw, take_in
+from tests.desk.conftest import Desk
+from tests.desk.sheets import SOUND, changed, draw, take_in, two_columns, uncertain_malt
 from tests.desk.test_settling import figure
 
 
@@ -49,8 +51,9 @@ def test_what_waits_is_listed(folder: Path, capsys: pytest.CaptureFixture[str]) 
     assert "Moisture: 45 %, printed “Moisture” 45" in told
     assert "45 % is not possible for Moisture." in told
     with Store(folder) as store:
-        sheets, figures = queue.count(store.connection)
-    assert f"To settle: {figures} figures on {sheets} sheets and 1 entry of heads." in told
+        waiting = queue.count(store.connection)
+    assert waiting.heads == 0
+    assert f"To settle: {waiting.figures} figures on {waiting.sheets} sheets and 1 entry of heads." in told
 
 
 def test_rows_without_a_parameter_and_uncertain_names_are_listed(
@@ -61,13 +64,40 @@ def test_rows_without_a_parameter_and_uncertain_names_are_listed(
     told = capsys.readouterr().out
     assert "N-1041 (a.pdf), 1 row: Parameter / Zorblax index: 3.7 %" in told
     assert "Nothing waits." in told
+
+
+def test_a_name_that_is_not_certain_waits_at_both_desks(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], open_desk: Callable[..., Desk]
+) -> None:
+    """Whose figures these are is in doubt, though no figure is."""
+    folder = take_in(tmp_path / "store", uncertain_malt(tmp_path / "a.pdf"))
     with Store(folder) as store:
-        store.connection.execute(
-            "UPDATE analyses SET json = json_set(json, '$.header.malt.state', 'review') WHERE state = 'accepted'"
-        )
-        assert [identity for (identity,) in store.connection.execute(review_csv.WAITING)] == [
-            choose(store, Wanted()).analyses[0].id
-        ]
+        (analysis,) = choose(store, Wanted()).analyses
+        assert (analysis.state, analysis.header["malt"].state) == ("accepted", "review")
+    assert review.review(review.Request(folder, show=True)) == 0
+    assert "To settle: 1 entry of heads." in capsys.readouterr().out
+    desk = open_desk(folder)
+    page = desk.text("/")
+    assert "The head of 1 sheet." in page
+    assert desk.client.get(f"/sheet/{analysis.id}").headers["Location"].endswith("/head")
+    address = f"/sheet/{analysis.id}/head"
+    desk.say(address, revision=desk.revision(address), action="header", **{"h-malt": "Pale Ale Malt"})
+    assert "Nothing waits" in desk.text("/")
+    assert review.review(review.Request(folder, show=True)) == 0
+    assert "Nothing waits." in capsys.readouterr().out
+
+
+def test_a_column_is_said_in_the_file_too(tmp_path: Path) -> None:
+    folder = take_in(tmp_path / "store", two_columns(tmp_path / "a.pdf"))
+    path = tmp_path / "waits.csv"
+    rows = written(folder, path)
+    assert len(rows) == len(SOUND)
+    rows[0].update(say="column")
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 0
+    assert written(folder, path) == []
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 0
 
 
 def test_what_was_taken_already_is_passed_over_the_second_time(

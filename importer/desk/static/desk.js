@@ -27,6 +27,11 @@ document.addEventListener("keydown", (event) => {
   if (dialog.open) return;
   if (typing(event.target)) {
     if (event.key === "Escape") event.target.blur();
+    // Browsers differ in what Enter does in a list of choices: here it sends the form, as it does in a field.
+    if (event.key === "Enter" && event.target.matches("select") && event.target.form && !event.repeat) {
+      event.preventDefault();
+      event.target.form.requestSubmit();
+    }
     return;
   }
   // A key that is held down must not settle one figure after another.
