@@ -49,6 +49,9 @@ def _block(
         cells = tuple(cell for cell in lines[i].cells if is_outside(cell))
         if cells:
             found.append((i, _line(cells, lines[i])))
+    # Values of the table may stand right of its heads, but left of the block.
+    edge = min((c.box.x0 - line.em for _, line in found for c in line.cells if _is_caption(c.text, terms)), default=0.0)
+    found = [(i, _line(own, line)) for i, line in found if (own := tuple(c for c in line.cells if c.box.x0 >= edge))]
     texts = [cell.text for _, line in found for cell in line.cells]
     captions = sum(_is_caption(text, terms) for text in texts)
     others = sum(terms.is_label(text) or terms.is_value(text) for text in texts)

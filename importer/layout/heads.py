@@ -72,8 +72,6 @@ def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
     if len(cell.words) < 2 or len(cell.words) > 6:
         return [cell]
     whole = terms.roles(cell.text)
-    if len(whole) == 1:
-        return [cell]
     for cut in range(1, len(cell.words)):
         gap = cell.words[cut].x0 - cell.words[cut - 1].x1
         if gap < (max(CLOSE_HEADS, 1.1 * space) if whole else WORD_SPACE) * em:
@@ -81,7 +79,9 @@ def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
         left, right = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
         if terms.roles(left.text):
             rest = _parted(right, space, em, terms)
-            if all(terms.roles(part.text) for part in rest):
+            roles = [terms.roles(part.text) for part in (left, *rest)]
+            # "Spec. limit" is one head; "Min. Max." are two where they stand apart, and one where they do not.
+            if all(roles) and (len(whole) != 1 or (whole not in roles and len(set(roles)) == len(roles))):
                 return [left, *rest]
     return [cell]
 

@@ -271,9 +271,12 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
 
 def _holds_entries(line: Line, terms: Terms) -> bool:
     """True for captions and entries in turn ("Lot  24-0815  Crop  2025"), the head of a sheet in columns."""
-    if len(line.cells) < 4 or any(terms.is_label(cell.text) for cell in line.cells):
+    if len(line.cells) < 4 or terms.is_label(line.cells[0].text):
         return False
+    # What stands behind a caption is its entry, whatever it sounds like ("Malt  Extra pale malt").
     named = [n for n, cell in enumerate(line.cells) if terms.caption(cell.text.rstrip(": ")) is not None]
+    if any(terms.is_label(cell.text) for n, cell in enumerate(line.cells) if n in named or n - 1 not in named):
+        return False
     return len(named) > 1 and named[0] == 0 and all(b > a + 1 for a, b in pairwise(named))
 
 

@@ -96,7 +96,7 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if below.box.top - line.box.bottom > 3 * line.em:
             break
-        if 2 * _values(line, terms) > len(line.cells):
+        if 2 * _values(line, terms) > len(line.cells) - terms.is_label(line.cells[0].text):
             break
         if _holds_entries(line, terms):
             break

@@ -209,6 +209,8 @@ def _panel(
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
         if others and not batches and any(table.columns[i].head and not table.columns[i].roles for i, _ in results):
             doubt = SEVERAL_RESULTS
+        if not batches and any(_may_be_limit(table, roles, i, terms) for i, _ in results):
+            doubt = doubt or SEVERAL_RESULTS
     elif len(stated) > 1 and all(family is None for _, family in results):
         heads = [table.columns[i].head for i in stated]
         if (
@@ -262,6 +264,18 @@ def _panel(
         _others(table, roles, first, last, results, terms) if doubt else (),
         _sublabel(table, roles, label, results),
     )
+
+
+def _may_be_limit(table: Table, roles: Sequence[tuple[str, ...]], column: int, terms: Terms) -> bool:
+    """True for a column without a head beside typical values, or beside limits of one number: it may hold the rest of
+    the limits."""
+    if not table.headed or table.columns[column].head:
+        return False
+    beside = [i for i in (column - 1, column + 1) if 0 <= i < len(roles)]
+    single = any(
+        roles[i] == ("spec",) and _share(table, i, terms.is_value) > _share(table, i, _is_limit_text) for i in beside
+    )
+    return single or any({"typical", "previous"} & set(names) for names in roles)
 
 
 def _others(
