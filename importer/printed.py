@@ -61,7 +61,10 @@ class PrintedFigure:
 
 @dataclass(frozen=True, slots=True)
 class PrintedHeader:
-    """One header entry: the key it was recognised for, its caption and its text as printed."""
+    """One header entry: the key it was recognised for, its caption and its text as printed.
+
+    ``several``: others of its kind stand beside or below it, so that it may be one of many.
+    """
 
     key: str
     caption: str
@@ -70,6 +73,7 @@ class PrintedHeader:
     box: Box
     sure: bool = True
     confidence: float = 1.0
+    several: bool = False
 
 
 @dataclass(frozen=True, slots=True)

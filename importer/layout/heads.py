@@ -147,7 +147,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     gap = line.box.top - near.box.bottom if below else near.box.top - line.box.bottom
     if gap > HEAD_GAP * line.em:
         return False
-    if _is_captioned(line, terms) or _says_methods(line, terms) or (not below and _is_entry_row(line, terms)):
+    if _is_captioned(line, terms) or _says_methods(line, terms) or _is_entry_row(line, terms):
         return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
     if values and any(not terms.is_unit(cell.text) for cell in values):
@@ -177,7 +177,14 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
         return True
     # A line that begins where the table does is its title.
     titled = line.cells[0].box.x0 < min(part.cells[0].box.x0 for part in core) + line.em
-    return not titled and bool(terms.roles(line.cells[0].text)) and _stands_under(line.cells[0], core)
+    return not titled and _stands_under(line.cells[0], core) and _heads(line.cells[0], core[0], terms)
+
+
+def _heads(cell: Cell, below: Line, terms: Terms) -> bool:
+    """True for a lone cell above heads that names a column, by itself or with the head below it ("Cahier des /
+    charges")."""
+    joined = (f"{cell.text} {head.text}" for head in below.cells if _overlap(cell.box, head.box) > 0)
+    return bool(terms.roles(cell.text)) or any(terms.roles(text) for text in joined)
 
 
 def _is_entry_row(line: Line, terms: Terms) -> bool:
@@ -187,7 +194,7 @@ def _is_entry_row(line: Line, terms: Terms) -> bool:
     return (
         len(rest) > 1
         and key not in (None, "ignore")
-        and not any(terms.roles(cell.text) or terms.caption(cell.text) for cell in rest)
+        and not any(terms.roles(cell.text) or terms.caption(cell.text) or terms.is_label(cell.text) for cell in rest)
     )
 
 

@@ -104,7 +104,7 @@ def _overlaps(reading: Box, box: Box) -> bool:
 
 def _supported(entry: PrintedHeader) -> PrintedHeader:
     """The entry, sure where its value can only belong to its key although the caption could mean something else."""
-    if entry.sure or not entry.caption:
+    if entry.sure or entry.several or not entry.caption:
         return entry
     text = entry.text
     fits = {

@@ -51,10 +51,12 @@ def header_event(
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
     if not text.strip(" -–—_.") or fits is False or other:
         return None, step
-    sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not _has_rival(key, pieces, at + step)
-    if value is under:
-        sure = sure and not _goes_on_below(key, value, number, lines, used, terms)
-    entry = PrintedHeader(key, caption, text, line.page, value.box, sure=sure, confidence=value.confidence)
+    several = _has_rival(key, pieces, at + step) or (
+        value is under and _goes_on_below(key, value, number, lines, used, terms)
+    )
+    sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not several
+    box, confidence = value.box, value.confidence
+    entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
 
 
@@ -68,7 +70,9 @@ def _goes_on_below(
     key: str, value: Cell, number: int, lines: Sequence[Line], used: frozenset[int], terms: Terms
 ) -> bool:
     """True where another such entry stands below the first: the captions head a table of several batches."""
-    row = next((i for i in range(number + 1, min(number + 3, len(lines))) if value in lines[i].cells), None)
+    first = value.words[0]
+    near = range(number + 1, min(number + 3, len(lines)))
+    row = next((i for i in near if any(first in cell.words for cell in lines[i].cells)), None)
     if row is None or len(lines[row].cells) < 2:
         return False
     again = below(value, lines[row], row, lines, used, terms)

@@ -56,7 +56,8 @@ def free_events(
             for event in _line_events(pieces, line, number, lines, used, page, terms, section)
         ]
         events += [_doubted(event, concern) for event in found] if concern is not None else found
-        if not any(event.figure for event in found):
+        # Captions beside their entries are no sentence.
+        if not any(event.figure or (event.header and len(line.cells) > 1) for event in found):
             silent.append(number)
     return [*events, *told_events(lines, silent, page, terms)]
 

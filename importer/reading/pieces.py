@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from statistics import median
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.words import Word
 
 MAX_CAPTION_WORDS = 6
+# A space this many times the usual one parts a caption from the entry before it.
+WIDER = 1.4
 _COLONS = (":", "：")
 # A colon or an equals sign set apart from its caption; a stroke between two entries.
 _SIGNS = (*_COLONS, "=", "|")
@@ -158,8 +161,20 @@ def _caption_tail(cell: Cell, run: Sequence[int], terms: Terms) -> list[int]:
         whole = " ".join(cell.words[i].text for i in run).rstrip(":：= ")
         if terms.caption(whole) or terms.is_label(whole):
             return list(run)
-    for start in range(max(0, len(run) - MAX_CAPTION_WORDS), len(run)):
-        text = " ".join(cell.words[i].text for i in run[start:]).rstrip(":：= ")
-        if terms.caption(text) or terms.is_label(text):
-            return list(run[start:])
-    return list(run)
+    tails = [run[start:] for start in range(max(0, len(run) - MAX_CAPTION_WORDS), len(run))]
+    known = [tail for tail in tails if _is_known(" ".join(cell.words[i].text for i in tail).rstrip(":：= "), terms)]
+    # Words before a caption are no part of it because it would be understood with them, too; a wide space parts them.
+    apart = [tail for tail in known if tail[0] > 0 and _space_before(cell, tail[0]) > WIDER * _usual_space(cell)]
+    return list((apart or known or [run])[0])
+
+
+def _is_known(text: str, terms: Terms) -> bool:
+    return terms.caption(text) is not None or terms.is_label(text)
+
+
+def _space_before(cell: Cell, at: int) -> float:
+    return cell.words[at].x0 - cell.words[at - 1].x1
+
+
+def _usual_space(cell: Cell) -> float:
+    return median(_space_before(cell, at) for at in range(1, len(cell.words)))

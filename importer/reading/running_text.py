@@ -17,6 +17,7 @@ LONGEST_LABEL = 6
 LONGEST_VALUE = 3
 # A value follows its name within this many words of a sentence.
 REACH = 8
+SHORT = 3
 _PUNCTUATION = ".,;:()[]"
 
 
@@ -40,7 +41,7 @@ def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:
     at = 0
     while at < len(words):
         length = _label_at(words, at, terms)
-        if not length:
+        if not length or (length == 1 and _ends_code(words, at)):
             at += 1
             continue
         start = at + length
@@ -51,6 +52,11 @@ def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:
             more = _values_in(words, found[1], end, terms)
             yield _event(words[start - length : start], words[found[0] : found[1]], more, page)
             at = found[1]
+
+
+def _ends_code(words: Sequence[Word], at: int) -> bool:
+    """True for the last letters of a number plate and the like ("QB 498 TN")."""
+    return at > 0 and len(words[at].text) <= SHORT and words[at - 1].text[-1:].isdigit()
 
 
 def _text(words: Sequence[Word]) -> str:
