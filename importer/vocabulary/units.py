@@ -286,7 +286,7 @@ def _after_separator(text: str) -> Split | None:
         if not left.strip() or not tail or len(tail) > 80:
             continue
         addition = _BRACKET_BEHIND.match(tail)
-        unit = parse_plain(tail)
+        unit = None if _CAPITALS.match(tail) else parse_plain(tail)
         if unit is None and addition:
             unit, left = parse_plain(addition[1]), f"{left} {addition[2]}"
         if unit is None or unit.label == "never":
@@ -343,10 +343,14 @@ def _last_words(text: str) -> Split | None:
     return None
 
 
+# "Extrait MG % MS": capitals before the sign are an abbreviation of the label and no weight ("mg %").
+_CAPITALS = re.compile(r"(?:[A-Z]\.?){1,2}\s?%")
+
+
 def _bare_unit(left: str, tail: str) -> Unit | None:
     if not (tail[-1].isalnum() or tail[-1] in "%°.)‰⁻¹²") or len(tail) > 64:
         return None
-    unit = parse_plain(tail)
+    unit = None if _CAPITALS.match(tail) else parse_plain(tail)
     if unit is None or unit.label != "word":
         return None
     entry = unit_table().entries[unit.code]
