@@ -99,7 +99,7 @@ def _without_method(text: str) -> tuple[str, Family | None]:
 def understand(text: str, with_unit: bool = False) -> Wording:
     """Cuts up one label. Never fails; a text without meaning has no ideas. ``with_unit``: a unit stays words."""
     words = lexicon()
-    text, limit_unit = without_limits(_TENTHS.sub(r"2.\1 mm", text[:240]))
+    text, limit_unit = without_limits(_TENTHS.sub(r"2.\1 mm", _PLURAL.sub("", text[:240])))
     label, unit, bare = _split(text, with_unit)
     cleaned = clean(label, numbered=not _counted(label, words))
     known = words.labels.get(key_of(tokens(cleaned))) if words.labels else None
@@ -114,6 +114,8 @@ def understand(text: str, with_unit: bool = False) -> Wording:
     return Wording(cleaned, whole, halves, unit or limit_unit, bare, method, known, sign)
 
 
+# "Sorte/n", "Sorte(n)": one or several; "(s)" may be seconds.
+_PLURAL = re.compile(r"(?<=[^\W\d_]{3})(?:\((?:n|en|es|er|ies)\)|/(?:n|en|ies))(?![^\W_])")
 # "Refus 25/10": sieves in tenths of a millimetre.
 _TENTHS = re.compile(r"(?<![\d.,/])2([258])/10(?:\s?mm)?(?![\d.,/])")
 # "HL593622", "TN-12345": the number of a batch. The weight of a thousand corns may be "TKG1000".
