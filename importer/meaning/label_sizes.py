@@ -224,7 +224,8 @@ def _sieve(found: list[Token], sieves: list[int], ideas: dict[int, Ideas], every
         return _pair(names, between, ideas, low, high, over and under, "BETWEEN" in every)
     name = names[0].replace(".", "")
     behind = _text(found, len(found) - 1) == "+" and high >= len(found) - 3
-    if not (over or under) and (behind or (_text(found, low - 1) == "+" and low in (1, 2) and found[0].kind != "number")):
+    words = sum(token.kind in ("word", "number") for token in found[:low])
+    if not (over or under) and (behind or (_text(found, low - 1) == "+" and words < 2 and found[0].kind != "number")):
         # "+ 2.8 mm", "Sieve + 2.8 mm", "2.8 mm +": what is larger.
         over = True
     if over == under:
