@@ -184,6 +184,8 @@ _DECIMAL_BEFORE = re.compile(r"(?:\d[.,]\d+|[<>≤≥±]\s*\d+)$")
 _STRENGTH_BEFORE = re.compile(r"(?<![\d.,])(?:[89]|1[0-8])$")
 _FACTOR_BEFORE = re.compile(r"[x×*·]\s*\d[.,]\d+\)?$", re.IGNORECASE)
 _NUMBER_BEFORE = re.compile(r"\d$")
+# "Extrait MG % MS": capitals before the sign are an abbreviation of the label and no weight ("mg %").
+_CAPITALS = re.compile(r"(?:[A-Z]\.?){1,2}\s?%")
 
 
 @lru_cache(maxsize=8192)
@@ -341,10 +343,6 @@ def _last_words(text: str) -> Split | None:
         if unit:
             return _tidy(body[:start]), unit
     return None
-
-
-# "Extrait MG % MS": capitals before the sign are an abbreviation of the label and no weight ("mg %").
-_CAPITALS = re.compile(r"(?:[A-Z]\.?){1,2}\s?%")
 
 
 def _bare_unit(left: str, tail: str) -> Unit | None:
