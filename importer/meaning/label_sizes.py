@@ -84,7 +84,7 @@ def _text(found: list[Token], place: int) -> str:
 
 # Strengths that a wort can have at all; other numbers before a percent sign are something else.
 POSSIBLE_STRENGTH = (5.0, 25.0)
-_SCALES = ("p", "plato", "bx", "brix", "balling", "blg")
+_SCALES = ("p", "plato", "bx", "brix", "balling", "blg", "gg")
 
 
 def _strength(found: list[Token], place: int, ideas: dict[int, Ideas], at: dict[int, Ideas], used: set[int]) -> bool:
@@ -223,13 +223,15 @@ def _sieve(found: list[Token], sieves: list[int], ideas: dict[int, Ideas], every
     if len(names) == 2:
         return _pair(names, between, ideas, low, high, over and under, "BETWEEN" in every)
     name = names[0].replace(".", "")
-    if not (over or under) and _text(found, low - 1) == "+" and low in (1, 2) and found[0].kind != "number":
-        # "+ 2.8 mm", "Sieve + 2.8 mm": what is larger.
+    behind = _text(found, len(found) - 1) == "+" and high >= len(found) - 3
+    words = sum(token.kind in ("word", "number") for token in found[:low])
+    if not (over or under) and (behind or (_text(found, low - 1) == "+" and words < 2 and found[0].kind != "number")):
+        # "+ 2.8 mm", "Sieve + 2.8 mm", "2.8 mm +": what is larger.
         over = True
     if over == under:
         return f"BARE_{name}"
     if over:
-        return f"OVER_{name}" if name in ("28", "25") else "SIEVE_OTHER"
+        return f"OVER_{name}"
     return "UNDER_22" if name == "22" else "SIEVE_OTHER"
 
 

@@ -99,18 +99,39 @@ def _without_method(text: str) -> tuple[str, Family | None]:
 def understand(text: str, with_unit: bool = False) -> Wording:
     """Cuts up one label. Never fails; a text without meaning has no ideas. ``with_unit``: a unit stays words."""
     words = lexicon()
-    text, limit_unit = without_limits(text[:240])
+    text, limit_unit = without_limits(_TENTHS.sub(r"2.\1 mm", _PLURAL.sub("", text[:240])))
     label, unit, bare = _split(text, with_unit)
     cleaned = clean(label, numbered=not _counted(label, words))
     known = words.labels.get(key_of(tokens(cleaned))) if words.labels else None
     cleaned, method = _without_method(cleaned)
-    found = _spelt_out([token for token in tokens(cleaned) if token.raw != "\n"], words)
+    found = _codes([token for token in tokens(_CODE.sub(r"\1\2", cleaned)) if token.raw != "\n"])
+    found = _spelt_out(found, words)
     found, costs = respell(found, words, _cut_off(label, found))
     hits = _hits(found, costs, words)
     sizes = measures(found, [(hit.start, hit.end, _ideas_of(hit)) for hit in hits])
     whole, halves = _parts(found, hits, sizes.at, sizes.used)
     sign = next((token.raw for i, token in enumerate(found) if token.raw in "<>≤≥" and i not in sizes.used), "")
     return Wording(cleaned, whole, halves, unit or limit_unit, bare, method, known, sign)
+
+
+# "Sorte/n", "Sorte(n)": one or several; "(s)" may be seconds.
+_PLURAL = re.compile(r"(?<=[^\W\d_]{3})(?:\((?:n|en|es|er|ies)\)|/(?:n|en|ies))(?![^\W_])")
+# "Refus 25/10": sieves in tenths of a millimetre.
+_TENTHS = re.compile(r"(?<![\d.,/])2([258])/10(?:\s?mm)?(?![\d.,/])")
+# "HL593622", "TN-12345": the number of a batch. The weight of a thousand corns may be "TKG1000".
+_CODE = re.compile(r"(?<![^\W_])([^\W\d_]{1,6})[-/]?(?!1000(?!\d))(\d{4,})(?![^\W_])")
+
+
+def _codes(found: list[Token]) -> list[Token]:
+    """The tokens with the number of a batch as one word, which no list of words has."""
+    result: list[Token] = []
+    for token in found:
+        before = result[-1] if result else None
+        if before is not None and before.kind == "word" and token.glued and _CODE.fullmatch(before.raw + token.raw):
+            result[-1] = Token(before.text + token.text, before.raw + token.raw, "word")
+        else:
+            result.append(token)
+    return result
 
 
 def _split(text: str, with_unit: bool) -> tuple[str, Unit | None, bool]:

@@ -47,7 +47,8 @@ class CaptionTable:
 _WORD = re.compile(r"[^\W_]+|[#№]")
 # Each begins with a letter, which makes the search through a whole file quick.
 _NUMERO = re.compile(r"[nN](?<!\w[nN])\.?\s?[°º]\.?\s?|č(?<!\wč)(?:\.|(?=\s))")
-_PLURAL = re.compile(r"\((?:s|es|en|n|e|er)\)")
+# "Lot(s)", "Sorte/n", "Variety/ies".
+_PLURAL = re.compile(r"\((?:s|es|en|n|e|er|ies)\)|(?<=[^\W\d_]{3})/(?:s|n|en|es|ies)(?![^\W_])")
 _DOTTED = re.compile(r"\b[^\W\d_]\.(?:\s?[^\W\d_]\.){0,3}\s?[^\W\d_]\b")
 
 
@@ -57,7 +58,7 @@ def caption_words(text: str) -> list[str]:
 
 
 def _prepared(text: str) -> str:
-    if "(" in text:
+    if "(" in text or "/" in text:
         text = _PLURAL.sub("", text)
     if not text.isascii():
         text = _NUMERO.sub("no ", text)

@@ -82,7 +82,10 @@ _LINE_END = re.compile(r"\r\n|[\r\x0b\x0c]")
 _CID = re.compile(r"\(cid:\d{1,6}\)")
 _HYPHENATED = re.compile(r"(?<=[^\W\d_]{2})-\s*\n\s*(?=[^\W\d_]{2})")
 _LETTERSPACED = re.compile(r"(?<!\S)(?:[^\W\d_] ){4,}[^\W\d_](?!\S)")
-_DOTTED = re.compile(r"(?<![^\W\d_])(?:[^\W\d_]\.\s?){1,4}[^\W\d_]\.?(?![^\W\d_])")
+# "T.N.", "m. c."; "T.N. d.m." are two.
+_DOTTED = re.compile(
+    r"(?<![^\W\d_])(?:(?:[^\W\d_]\.){1,4}[^\W\d_]\.?|(?:[^\W\d_]\.\s){1,4}[^\W\d_](?!\.[^\W\d_])\.?)(?![^\W\d_])"
+)
 _THOUSAND = re.compile(r"(?<![\d.,])1[.,' ]000(?![\d.,])")
 _FOOTNOTE = re.compile(
     r"(?<=[^\W\d_]{3})(?:\s?Footnote\s?\d*)|(?<=[^\W\d_]{4})[1-9](?=$|[\s,;:(])"

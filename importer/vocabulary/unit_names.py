@@ -246,7 +246,8 @@ def _find_damaged(table: UnitTable, text: str) -> _Found | None:
 
 
 _REFERENCE = re.compile(
-    r"[\s,;@(\[]*\b(?:(?:at|bei|à|a|ved|při|przy|vid)\s+|@\s*)?(\d{1,2}(?:[.,]\d{1,2})?)\s*(%|°\s?C|°\s?P(?:lato)?)"
+    r"[\s,;@(\[]*\b(?:(?:at|bei|à|a|ved|při|przy|vid|auf|(?:ber|bez)\.?(?:\s+auf)?)\s+|@\s*)?"
+    r"(\d{1,2}(?:[.,]\d{1,2})?)\s*(%|°\s?C|°\s?P(?:lato)?)"
     r"(?:\s*(?:extract|extrakt|extrait|sol\.?|w/w|m/m|GG))?\s*[)\]]?\s*$",
     re.IGNORECASE,
 )

@@ -184,6 +184,8 @@ _DECIMAL_BEFORE = re.compile(r"(?:\d[.,]\d+|[<>≤≥±]\s*\d+)$")
 _STRENGTH_BEFORE = re.compile(r"(?<![\d.,])(?:[89]|1[0-8])$")
 _FACTOR_BEFORE = re.compile(r"[x×*·]\s*\d[.,]\d+\)?$", re.IGNORECASE)
 _NUMBER_BEFORE = re.compile(r"\d$")
+# "Extrait MG % MS": capitals before the sign are an abbreviation of the label and no weight ("mg %").
+_CAPITALS = re.compile(r"(?:[A-Z]\.?){1,2}\s?%")
 
 
 @lru_cache(maxsize=8192)
@@ -286,7 +288,7 @@ def _after_separator(text: str) -> Split | None:
         if not left.strip() or not tail or len(tail) > 80:
             continue
         addition = _BRACKET_BEHIND.match(tail)
-        unit = parse_plain(tail)
+        unit = None if _CAPITALS.match(tail) else parse_plain(tail)
         if unit is None and addition:
             unit, left = parse_plain(addition[1]), f"{left} {addition[2]}"
         if unit is None or unit.label == "never":
@@ -346,7 +348,7 @@ def _last_words(text: str) -> Split | None:
 def _bare_unit(left: str, tail: str) -> Unit | None:
     if not (tail[-1].isalnum() or tail[-1] in "%°.)‰⁻¹²") or len(tail) > 64:
         return None
-    unit = parse_plain(tail)
+    unit = None if _CAPITALS.match(tail) else parse_plain(tail)
     if unit is None or unit.label != "word":
         return None
     entry = unit_table().entries[unit.code]

@@ -35,7 +35,7 @@ def kept_aside() -> list[dict[str, Any]]:
 
 @pytest.fixture(scope="session")
 def wordings() -> list[dict[str, Any]]:
-    """Wordings of ten languages with the parameter that each means; common practice, no source."""
+    """Wordings of many languages with the parameter that each means; common practice, no source."""
     return rows("wordings.jsonl")
 
 

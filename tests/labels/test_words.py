@@ -92,6 +92,7 @@ def test_every_idea_of_a_rule_can_be_said() -> None:
         "BARE_28",
         "BARE_25",
         "BARE_22",
+        "OVER_22",
         "STROKE_25",
         "STROKE_22",
         "T20",

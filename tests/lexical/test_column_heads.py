@@ -64,6 +64,7 @@ def test_every_listed_head_is_known() -> None:
         ("lotto precedente", "previous"), ("Prior crop", "previous"), ("Last delivery", "previous"),
         ("Loňská sklizeň", "previous"), ("LOQ", "precision"), ("Incertezza", "precision"),
         ("conform", "remark"), ("i.O.", "remark"), ("Laboratory", "remark"), ("Vyhovuje", "remark"), ("Data", "date"),
+        ("(k=2)", "precision"), ("charges", "spec"), ("Č. ř.", "number"), ("Mass-Einh.", "unit"),
     ],
 )  # fmt: skip
 def test_heads(text: str, role: str) -> None:

@@ -75,6 +75,9 @@ def test_a_language_file_names_known_entries_only(language: str) -> None:
         ("Malt type (Malzsorte)", "malt"),
         ("Date of production / Herstellungsdatum", "produced_on"), ("生产日期 Production date", "produced_on"),
         ("Produit le", "produced_on"), ("Produit", "malt"), ("Prodotto da", "supplier"), ("Prodotto", "malt"),
+        ("Variety/ies", "variety"), ("Gerstensorte/n", "variety"), ("Gerstensorte(n)", "variety"),
+        ("Client destinataire", "customer"), ("Bestellzeichen", "order"), ("Netto geleverd", "quantity"),
+        ("Tonnes shipped", "quantity"), ("Vare-parti", "batch"), ("Silo lot", "batch"),
     ],
 )  # fmt: skip
 def test_captions(text: str, key: str) -> None:

@@ -53,6 +53,9 @@ def parts(text: str) -> tuple[str, str | None, str | None]:
         ("2-3 j. EBC", "2-3", "EBC", None),
         ("not more than 4.5 %", "not more than 4.5", "%", None),
         ("1,6 % i. TrS.", "1,6", "%", "dry"),
+        ("83,4 % b/s", "83,4", "%", "dry"),
+        ("1,52 mPas ber. auf 8,6 %", "1,52", "mPa·s", None),
+        ("Extrait MG % MS", "Extrait MG", "%", "dry"),
     ],
 )
 def test_values(text: str, rest: str, code: str, basis: str | None) -> None:
