@@ -64,12 +64,24 @@ def _is_value_line(line: Line, terms: Terms) -> bool:
     return values >= MIN_VALUES and (values > MIN_VALUES or values == len(line.cells))
 
 
+def _is_above_units(lines: Sequence[Line], number: int, terms: Terms) -> bool:
+    """True for a line of heads that are sizes ("> 2.8", "2.5-2.8"): units stand close below."""
+    below = lines[number]
+    for line in lines[number + 1 : number + 3]:
+        if line.box.top - below.box.bottom > WRAP_GAP * line.em:
+            return False
+        if sum(terms.is_unit(cell.text.strip("()[]")) for cell in line.cells) > MIN_VALUES and not _values(line, terms):
+            return True
+        below = line
+    return False
+
+
 def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Transposed]:
     """All such tables of a page."""
     found: list[Transposed] = []
     i = 0
     while i < len(lines):
-        if not _is_value_line(lines[i], terms):
+        if not _is_value_line(lines[i], terms) or _is_above_units(lines, i, terms):
             i += 1
             continue
         run = [i]
