@@ -53,8 +53,8 @@ def rule_borders(rules: Iterable[Box], top: float, bottom: float, em: float) -> 
     return borders
 
 
-def river_spans(lines: Sequence[Line], em: float) -> list[Span]:
-    """Columns parted by white rivers through ``lines``."""
+def river_spans(lines: Sequence[Line], em: float, river: float = RIVER) -> list[Span]:
+    """Columns parted by white rivers through ``lines``; ``river`` is their least width in em."""
     cells = [cell for line in lines for cell in line.cells]
     if not cells:
         return []
@@ -76,7 +76,7 @@ def river_spans(lines: Sequence[Line], em: float) -> list[Span]:
         if depth > allowed:
             if start is None:
                 start = i
-            elif gap * step >= RIVER * em:
+            elif gap * step >= river * em:
                 spans.append(Span(left + start * step, left + (i - gap) * step))
                 start = i
             gap = 0

@@ -216,7 +216,7 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     for line in lines:
         if line is base:
             continue
-        for cell in line.cells:
+        for cell in (part for whole in line.cells for part in _apart(whole, base.cells, line.em)):
             touched = [s for s in stacks if _overlap(s[0].box, cell.box) > 0.3 * min(s[0].box.width, cell.box.width)]
             if not touched:
                 touched = [s for s in stacks if _overlap(_hull(s), cell.box) > 0]
@@ -235,6 +235,19 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
             roles = tuple(dict.fromkeys(role for cell in stack for role in terms.roles(cell.text)))
         cells.append(HeadCell(text, hull, roles))
     return tuple(sorted(cells, key=lambda cell: cell.box.x0))
+
+
+def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:
+    """The cell, cut at a wide space that stands over the space between two heads ("Measured  Customer" over "value"
+    and "spec."); a group of heads has ordinary spaces."""
+    for left, right in pairwise(heads):
+        for cut in range(1, len(cell.words)):
+            start, end = cell.words[cut - 1].x1, cell.words[cut].x0
+            if end - start > CLOSE_HEADS * em and min(end, right.box.x0) - max(start, left.box.x1) > -0.5:
+                first = make_cell(cell.words[:cut])
+                if _overlap(first.box, left.box) > 0:
+                    return [first, *_apart(make_cell(cell.words[cut:]), heads, em)]
+    return [cell]
 
 
 def _is_own(cell: Cell, stacks: Sequence[Sequence[Cell]]) -> bool:

@@ -23,7 +23,7 @@ from importer.layout.grid import (
     split_span,
 )
 from importer.layout.heads import Head, HeadCell
-from importer.layout.lines import Cell, Line
+from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
 from importer.words import Box, Page
@@ -31,6 +31,8 @@ from importer.words import Box, Page
 # A gap this many times the usual distance of lines ends the run from which columns are measured.
 BREAK = 2.4
 PROSE_WORDS = 9
+# A number and the unit behind it can be parted by a word space only, in em.
+WORD_RIVER = 0.15
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,6 +124,9 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     if not ruled:
         spans = cut_spans(river_spans(valued, em), borders)
     boxes = [cell.box for cell in head.cells]
+    if not ruled and len(spans) < len(boxes) and any("unit" in cell.roles for cell in head.cells):
+        apart = cut_spans(river_spans([_with_units_apart(line, terms) for line in valued], em, WORD_RIVER), borders)
+        spans = apart if in_order(apart, boxes) else spans
     if in_order(spans, boxes) and not ruled and not _stand_over(spans, head.cells):
         # Heads at the left of wide columns with their values at the right: they follow each other in the same order.
         columns = tuple(
@@ -134,6 +139,17 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     above = _captions_above(lines, head.first, set(), terms)
     table = _fill(lines, [*above, *range(start, end)], columns, page, terms, ruled, em, headed=True)
     return replace(table, head_line=head.first) if table is not None else None
+
+
+def _with_units_apart(line: Line, terms: Terms) -> Line:
+    """The line with numbers and the units close behind them in cells of their own, as where their columns meet."""
+    cells: list[Cell] = []
+    for cell in line.cells:
+        texts = [word.text for word in cell.words]
+        cuts = range(1, len(texts)) if terms.is_value(cell.text) else ()
+        cut = next((n for n in cuts if terms.is_unit(" ".join(texts[n:]))), 0)
+        cells += [make_cell(cell.words[:cut]), make_cell(cell.words[cut:])] if cut else [cell]
+    return replace(line, cells=tuple(cells))
 
 
 def _stand_over(spans: Sequence[Span], heads: Sequence[HeadCell]) -> bool:

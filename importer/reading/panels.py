@@ -68,6 +68,8 @@ def _content_role(table: Table, column: int, terms: Terms) -> str:
         return "label"
     if column == 0 and total > 2 and _is_count(texts):
         return "number"
+    if column == 0 and total > 4 and _is_outline(texts):
+        return "number"
     if share(sum(bool(_METHOD.search(text)) for text in texts)):
         return "method"
     if share(sum(terms.is_value(text) for text in texts)):
@@ -79,6 +81,12 @@ def _is_count(texts: Sequence[str]) -> bool:
     """True for a column of row numbers."""
     numbers = [int(text.strip(".):")) for text in texts if text.strip(".):").isdigit()]
     return len(numbers) >= 0.8 * len(texts) and all(b > a for a, b in pairwise(numbers))
+
+
+def _is_outline(texts: Sequence[str]) -> bool:
+    """True for a column of numbers of paragraphs ("1.1", "1.2", "2.1")."""
+    numbers = [tuple(map(int, text.split("."))) for text in texts if re.fullmatch(r"\d{1,2}\.\d{1,2}", text)]
+    return len(numbers) >= 0.9 * len(texts) and all(b > a for a, b in pairwise(numbers))
 
 
 def find_panels(table: Table, terms: Terms, is_batch: Test, batch_spans: Sequence[Span] = ()) -> list[Panel]:
@@ -128,7 +136,7 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
     if not names or content == "unit":
         return (content,)
-    if names == ("label",) and content == "value":
+    if names == ("label",) and content in ("value", "number"):
         return (content,)
     if content == "label" and set(names) <= {"number", "remark", "method", "precision", "date"}:
         # "Batch no." over the names heads the batch numbers to its right.
@@ -207,7 +215,7 @@ def _panel(
         results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
         doubt = doubt or unsure
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
-        if others and not batches and any(table.columns[i].head and not table.columns[i].roles for i, _ in results):
+        if others and not batches and any(_says_nothing(table, i, terms) for i, _ in results):
             doubt = SEVERAL_RESULTS
         if not batches and any(_may_be_limit(table, roles, i, terms) for i, _ in results):
             doubt = doubt or SEVERAL_RESULTS
@@ -264,6 +272,12 @@ def _panel(
         _others(table, roles, first, last, results, terms) if doubt else (),
         _sublabel(table, roles, label, results),
     )
+
+
+def _says_nothing(table: Table, column: int, terms: Terms) -> bool:
+    """True for a head that neither names a role nor the batch ("Lot" over its results)."""
+    head = table.columns[column].head
+    return bool(head) and not table.columns[column].roles and terms.caption(head) != "batch"
 
 
 def _may_be_limit(table: Table, roles: Sequence[tuple[str, ...]], column: int, terms: Terms) -> bool:

@@ -63,7 +63,10 @@ def running_lines(lines: Sequence[Line], first: int, used: frozenset[int], terms
     if first in used or not _is_running(lines[first], terms):
         return 0
     count = 1
-    while first + count < len(lines) and first + count not in used and _runs_on(lines[first + count]):
+    while first + count < len(lines) and first + count not in used:
+        line, above = lines[first + count], lines[first + count - 1]
+        if not _runs_on(line) and not (len(line.cells) == 1 and above.text.endswith(_COLONS)):
+            break
         count += 1
     return count
 

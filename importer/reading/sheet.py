@@ -155,13 +155,10 @@ def _under(heading: tuple[str, ...], events: Sequence[Event], terms: Terms) -> l
 def _parts(events: Sequence[Event]) -> list[_Part]:
     """Parts the events where another batch, certificate or malt begins after figures have been read."""
     parts: list[_Part] = [_Part()]
-    page = 0
     for event in events:
         part = parts[-1]
-        new_page = event.place.page != page
-        page = event.place.page
         header = event.header
-        if header is not None and event.lane is None and _begins(part, header, new_page):
+        if header is not None and event.lane is None and _begins(part, header):
             fresh = _Part(events=list(part.since_figure))
             part.events = part.events[: len(part.events) - len(part.since_figure)]
             for moved in fresh.events:
@@ -193,7 +190,7 @@ def _plain(text: str) -> str:
     return re.sub(r"\W+", "", text).casefold()
 
 
-def _begins(part: _Part, header: PrintedHeader, new_page: bool) -> bool:
+def _begins(part: _Part, header: PrintedHeader) -> bool:
     if not part.has_figures:
         return False
     text = _plain(header.text)
@@ -202,12 +199,8 @@ def _begins(part: _Part, header: PrintedHeader, new_page: bool) -> bool:
     if header.key == "certificate" and header.sure:
         return part.certificate is not None and part.certificate != text
     if header.key == "malt" and header.caption and header.sure:
-        return (
-            part.malt is not None
-            and part.malt != text
-            and any(e.place.page != 0 for e in part.events)
-            and (header.page != part.events[-1].place.page or new_page)
-        )
+        of_page = any(e.figure is not None and e.place.page == header.page for e in part.events)
+        return part.malt is not None and part.malt != text and not of_page
     return False
 
 

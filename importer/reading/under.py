@@ -63,9 +63,10 @@ def more_below(value: Cell, lines: Sequence[Line], used: frozenset[int], terms: 
     at = next((i for i, line in enumerate(lines) if any(first in cell.words for cell in line.cells)), None)
     if at is None:
         return False
-    # A row between may have nothing in this place: a limit that the parameter does not have.
-    found = [below(value, lines[i], i, lines, used, terms) for i in range(at, min(at + 3, len(lines)))]
-    return any(cell is not None and _is_plain_value(cell.text, terms) for cell in found)
+    # A row between may have nothing in this place: a limit that the parameter does not have. A name ends the search.
+    found = (below(value, lines[i], i, lines, used, terms) for i in range(at, min(at + 3, len(lines))))
+    nearest = next((cell for cell in found if cell is not None), None)
+    return nearest is not None and _is_plain_value(nearest.text, terms)
 
 
 def _is_plain_value(text: str, terms: Terms) -> bool:
