@@ -20,6 +20,7 @@ from importer.reading.events import Event
 from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, page_titles
 from importer.reading.pairs import free_events
+from importer.reading.parts import Part, parts_of
 from importer.reading.rows import BatchColumns, table_events
 from importer.reading.surroundings import (
     heading_above,
@@ -46,18 +47,6 @@ class _Carried:
     figures: bool = False
 
 
-@dataclass(slots=True)
-class _Part:
-    """One certificate of a document: its events in reading order."""
-
-    batch: str | None = None
-    certificate: str | None = None
-    malt: str | None = None
-    events: list[Event] = field(default_factory=list)
-    since_figure: list[Event] = field(default_factory=list)
-    has_figures: bool = False
-
-
 def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     """All analyses that are printed on the pages of one document, in reading order."""
     events: list[Event] = []
@@ -69,7 +58,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)
     analyses: list[PrintedAnalysis] = []
-    for part in _parts(events):
+    for part in parts_of(events):
         analyses += _analyses(part, notes)
     return [_without_others(analysis, terms) for analysis in analyses]
 
@@ -152,59 +141,7 @@ def _under(heading: tuple[str, ...], events: Sequence[Event], terms: Terms) -> l
     ]
 
 
-def _parts(events: Sequence[Event]) -> list[_Part]:
-    """Parts the events where another batch, certificate or malt begins after figures have been read."""
-    parts: list[_Part] = [_Part()]
-    for event in events:
-        part = parts[-1]
-        header = event.header
-        if header is not None and event.lane is None and _begins(part, header):
-            fresh = _Part(events=list(part.since_figure))
-            part.events = part.events[: len(part.events) - len(part.since_figure)]
-            for moved in fresh.events:
-                if moved.header is not None:
-                    _note(fresh, moved.header)
-            parts.append(fresh)
-            part = fresh
-        part.events.append(event)
-        part.since_figure.append(event)
-        if header is not None and event.lane is None:
-            _note(part, header)
-        if event.figure is not None:
-            part.has_figures = True
-            part.since_figure = []
-    return [part for part in parts if part.events]
-
-
-def _note(part: _Part, header: PrintedHeader) -> None:
-    text = _plain(header.text)
-    if header.key == "batch" and part.batch is None:
-        part.batch = text
-    elif header.key == "certificate" and part.certificate is None:
-        part.certificate = text
-    elif header.key == "malt" and part.malt is None:
-        part.malt = text
-
-
-def _plain(text: str) -> str:
-    return re.sub(r"\W+", "", text).casefold()
-
-
-def _begins(part: _Part, header: PrintedHeader) -> bool:
-    if not part.has_figures:
-        return False
-    text = _plain(header.text)
-    if header.key == "batch":
-        return part.batch is not None and part.batch != text
-    if header.key == "certificate" and header.sure:
-        return part.certificate is not None and part.certificate != text
-    if header.key == "malt" and header.caption and header.sure:
-        of_page = any(e.figure is not None and e.place.page == header.page for e in part.events)
-        return part.malt is not None and part.malt != text and not of_page
-    return False
-
-
-def _analyses(part: _Part, notes: dict[int, list[str]]) -> list[PrintedAnalysis]:
+def _analyses(part: Part, notes: dict[int, list[str]]) -> list[PrintedAnalysis]:
     lanes = lanes_of([event for event in part.events if event.figure is not None])
     shared = [event for event in part.events if event.lane is None]
     if not lanes:
