@@ -187,7 +187,8 @@ def stamp(image: Image.Image, seed: int) -> Degraded:
         pen.ellipse((inset, inset, 690 - inset, 690 - inset), outline=255, width=12)
     pen.text((350, 330), "RECEIVED", font=ImageFont.load_default(90), fill=255, anchor="mm")
     ink = ink.rotate(float(random.uniform(-30, 30))).point(lambda level: level * 3 // 5)
-    place = (int(random.integers(200, page.width - 900)), int(random.integers(600, page.height // 2)))
+    left, down = max(201, page.width - 900), max(201, page.height // 2)
+    place = (int(random.integers(200, left)), int(random.integers(min(600, down - 1), down)))
     page.paste((30, 40, 160), place, ink)
     return Degraded(_at(page, 200), (200, 200))
 
