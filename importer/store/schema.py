@@ -8,6 +8,7 @@ are text, or a blob where a name is no valid Unicode.
 from __future__ import annotations
 
 import contextlib
+import os
 import sqlite3
 from collections.abc import Iterator
 from pathlib import Path
@@ -277,6 +278,49 @@ def connect(path: Path, *, durable: bool = True) -> sqlite3.Connection:
     return connection
 
 
+def connect_to_read(path: Path) -> sqlite3.Connection:
+    """Opens the store so that nothing can be written, also on a disk that cannot be. Raises StoreError."""
+    address = f"{path.absolute().as_uri()}?mode=ro"
+    try:
+        try:
+            connection = _opened(address)
+        except sqlite3.OperationalError:
+            # SQLite wants to make files beside a store even to read it, unless it is told that nothing changes.
+            log = path.with_name(f"{path.name}-wal")
+            if os.access(path.parent, os.W_OK) or not path.is_file():
+                raise
+            if log.is_file() and log.stat().st_size:
+                raise StoreError(
+                    f"The last changes of the store {path} are still in {log.name}, and on a disk that cannot be "
+                    "written to they cannot be put together. Copy the whole folder to another disk and name that one "
+                    "with --store."
+                ) from None
+            connection = _opened(f"{address}&immutable=1")
+        version = _version(connection, path)
+    except (sqlite3.Error, OSError) as error:
+        raise explained(path, error) from None
+    if version < VERSION:
+        connection.close()
+        raise StoreError(
+            f"The store {path} was made by an earlier onebasis and has to be brought up to date first, which needs a "
+            "disk that can be written to. Copy the whole folder there and name that one with --store."
+        )
+    return connection
+
+
+def _opened(address: str) -> sqlite3.Connection:
+    """A connection that can read, tried out."""
+    connection = sqlite3.connect(address, uri=True, timeout=BUSY_SECONDS, isolation_level=None)
+    try:
+        connection.execute("PRAGMA query_only = ON")
+        connection.execute("PRAGMA trusted_schema = OFF")
+        connection.execute("SELECT 1 FROM sqlite_schema LIMIT 1").fetchone()
+    except BaseException:
+        connection.close()
+        raise
+    return connection
+
+
 def migrate(connection: sqlite3.Connection, path: Path) -> None:
     """Brings the tables to this program's version, each step whole or not at all."""
     found = _version(connection, path)
@@ -328,7 +372,7 @@ def transaction(connection: sqlite3.Connection) -> Iterator[None]:
     connection.execute("COMMIT")
 
 
-def explained(path: Path, error: sqlite3.Error) -> StoreError:
+def explained(path: Path, error: Exception) -> StoreError:
     """A database error in words that help."""
     told = str(error)
     if "full" in told:
