@@ -17,7 +17,7 @@ from importer.output.atomic import WriteError
 
 APPLICATION_ID = 0x6F6E6562  # "oneb", as PRAGMA application_id shows it
 BUSY_SECONDS = 30.0
-CACHE_KIB = 64 * 1024
+CACHE_KIB = 8 * 1024
 
 # One entry a version; an entry that was released is never changed, a later one is added.
 MIGRATIONS: tuple[str, ...] = (
