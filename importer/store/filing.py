@@ -84,7 +84,7 @@ class Filer:
 
     def _plan_one(self, delivery: Delivery, one: Taken) -> None:
         folder = self._folder_of(delivery, one)
-        note = None if one.state == "accepted" else notes.why(one)
+        note = None if one.state == "accepted" else self._note(one)
         self._db.execute(
             "DELETE FROM filings WHERE sha256 = ? AND state <> 'planned'", (one.item.sha256,)
         )  # its name is free for another try
@@ -93,6 +93,17 @@ class Filer:
             "INSERT INTO filings (sha256, arrival, target, target_key, note, state) VALUES (?, ?, ?, ?, ?, 'planned')",
             (one.item.sha256, one.arrival, target, _target_key(target), note),
         )
+
+    def _note(self, one: Taken) -> str:
+        """Why it is set aside. What was read of it before has its reasons in the text of that time."""
+        if one.again and not one.analyses and not one.problems:
+            before = self._db.execute(
+                "SELECT note FROM filings WHERE sha256 = ? AND note IS NOT NULL ORDER BY id DESC LIMIT 1",
+                (one.item.sha256,),
+            ).fetchone()
+            if before is not None:
+                return str(before[0])
+        return notes.why(one)
 
     def _folder_of(self, delivery: Delivery, one: Taken) -> str:
         if one.state != "accepted":
