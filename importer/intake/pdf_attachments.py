@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ctypes
 from collections.abc import Iterable, Iterator
+from pathlib import PurePath
 from typing import Any
 
 import pypdfium2 as pdfium2
@@ -19,7 +20,7 @@ _MOST_NAMED = 5
 
 def told_of(names: Iterable[str], name: str) -> str | None:
     """What to say of the files in a PDF that may be sheets; None where there are none."""
-    found = list(dict.fromkeys(each for each in names if each.lower().endswith(_MAY_HOLD_SHEETS)))
+    found = list(dict.fromkeys(each for each in names if _may_hold_sheets(each)))
     if not found:
         return None
     more = f" and {len(found) - _MOST_NAMED} more" if len(found) > _MOST_NAMED else ""
@@ -28,6 +29,11 @@ def told_of(names: Iterable[str], name: str) -> str | None:
         f"{name} carries more files inside it, which were not read: {named}. Open it in a PDF program, save them from "
         "there, and have each read on its own."
     )
+
+
+def _may_hold_sheets(name: str) -> bool:
+    """By the ending; a name without one tells nothing."""
+    return name.lower().endswith(_MAY_HOLD_SHEETS) or not PurePath(name).suffix
 
 
 def names_in_list(document: Any) -> Iterator[str]:

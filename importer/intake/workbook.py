@@ -17,8 +17,8 @@ from importer.limits import MAX_UNPACKED_BYTES, MIB
 
 _NO_RESULT = "A formula on this sheet has no stored result. Open the file in a spreadsheet program and save it again."
 
-# What spreadsheet programs show where a value is not to be had.
-_UNKNOWN = "#N/A"
+# What spreadsheet programs show where a formula fails.
+_UNKNOWN = "#VALUE!"
 
 
 def check_unpacked_size(source: Source) -> None:
