@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 # What is opened ahead of the reading: enough that no worker waits, little enough that memory stays flat.
 _AHEAD_BYTES = 256 * MIB
-_AHEAD_FOR_EACH = 3
+_AHEAD_FOR_EACH = 10
 
 
 @dataclass(frozen=True, slots=True)

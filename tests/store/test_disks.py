@@ -19,6 +19,7 @@ from importer.guard import InstallationError
 from importer.intake import ocr
 from importer.store import schema
 from importer.store.ledger import FILE_NAME, Store
+from importer.store.looking_in import load_analyses
 from importer.store.reading import Job, LocalReaders, Options, read_job
 from tests.disks import enlarge, fill, read_only, small_disk
 from tests.store.helpers import contents, dump, put, rows, take
@@ -71,6 +72,7 @@ def test_what_only_reads_works_on_a_store_that_cannot_be_written_to(
             assert result.exit_code == 0, (arguments, result.output)
             assert "Error" not in result.stderr
         assert len(json.loads(stored("export", "--json", "-").stdout)["analyses"]) == 3
+        assert len(load_analyses(store_folder)) == 3
         assert sorted(path.name for path in store_folder.iterdir()) == [FILE_NAME]
     assert (contents(store_folder), (store_folder / FILE_NAME).read_bytes()) == before
     assert (tmp_path / "w.csv").read_text(encoding="utf-8").count("\n") == 4
