@@ -245,6 +245,10 @@ MIGRATIONS: tuple[str, ...] = (
     CREATE INDEX analyses_asked ON analyses (dated, id) WHERE asked_rows > 0 AND superseded_by IS NULL;
     CREATE INDEX analyses_waiting ON analyses (waits, dated, id) WHERE superseded_by IS NULL AND set_aside IS NULL;
     """,
+    """
+    -- No question is asked by parameter over all suppliers, and keeping this up made storing dearer as the store grew.
+    DROP INDEX figures_parameter;
+    """,
 )
 VERSION = len(MIGRATIONS)
 

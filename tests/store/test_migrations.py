@@ -12,6 +12,7 @@ import pytest
 from typer.testing import CliRunner
 
 from importer.cli import app
+from importer.kept import pack
 from importer.store import rows as as_rows
 from importer.store import schema
 from importer.store.ledger import FILE_NAME, Store
@@ -19,7 +20,7 @@ from tests.store.helpers import dump, put, rows, take
 from tests.store.standins import read_bytes, sheet
 
 # What was released is never changed: a store in somebody's cellar was made by it.
-RELEASED = ("9afd066fa1ee1512", "f92a6c36d8ba0ec3")
+RELEASED = ("9afd066fa1ee1512", "f92a6c36d8ba0ec3", "999033dea0dbb425", "2b4cb0c1e01c6758")
 AT = "2024-11-20T10:00:00.000+00:00"
 
 
@@ -34,8 +35,8 @@ def inserted(connection: sqlite3.Connection, table: str, **values: Any) -> None:
     connection.execute(f"INSERT INTO {table} ({names}) VALUES ({marks})", list(values.values()))
 
 
-def fill(connection: sqlite3.Connection) -> None:
-    """Something in every table of the first version: two certificates of one batch, and one that could not be read."""
+def fill(connection: sqlite3.Connection, version: int) -> None:
+    """Something in every table of a version: two certificates of one batch, and one that could not be read."""
     for number, data in enumerate((sheet("A1", rows=2), sheet("A1", moisture=4.6)), 1):
         (analysis,) = read_bytes(f"{number}.pdf", data).analyses
         sha256, header = analysis.source.sha256, as_rows.values(analysis)
@@ -84,6 +85,19 @@ def fill(connection: sqlite3.Connection) -> None:
     inserted(connection, "removals", arrival=3, path="/old/notes.txt", sha256="f" * 64)
     inserted(connection, "exports", at=AT, wanted="{}", change=2, count=2)
     connection.execute("UPDATE counters SET value = 2 WHERE name = 'change'")
+    if version >= 2:
+        fill_second(connection, older, newer)
+
+
+def fill_second(connection: sqlite3.Connection, older: str, newer: str) -> None:
+    """What the second version added."""
+    connection.execute("UPDATE analyses SET unknown_rows = 2 WHERE id = ?", (older,))
+    inserted(connection, "readings", sha256="f" * 64, printed=pack("{}"))
+    inserted(connection, "as_read", id=older, json="{}")
+    inserted(
+        connection, "learned", supplier_key="s", supplier="S", kind="label", wording_key="w", wording="W",
+        means="colour", analysis=newer, correction=1, person="brewer", made_at=AT,
+    )  # fmt: skip
 
 
 def made_by(version: int, folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -92,7 +106,7 @@ def made_by(version: int, folder: Path, monkeypatch: pytest.MonkeyPatch) -> None
         earlier.setattr(schema, "MIGRATIONS", schema.MIGRATIONS[:version])
         earlier.setattr(schema, "VERSION", version)
         connection = schema.connect(folder / FILE_NAME)
-    fill(connection)
+    fill(connection, version)
     connection.close()
 
 
