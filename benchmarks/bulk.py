@@ -66,9 +66,12 @@ class Memory:
     def _sample(self) -> None:
         while not self._stop.wait(0.25):
             self.own.append(_held(os.getpid()))
-            children = Path(f"/proc/{os.getpid()}/task/{os.getpid()}/children")
-            with contextlib.suppress(OSError):
-                self.worker.append(max(map(_held, map(int, children.read_text().split())), default=0))
+            # Each thread has the children that it started: the first ones are the main one's, later ones the readers'.
+            held = 0
+            for children in Path(f"/proc/{os.getpid()}/task").glob("*/children"):
+                with contextlib.suppress(OSError):
+                    held = max(held, *map(_held, map(int, children.read_text().split())), 0)
+            self.worker.append(held)
 
     def told(self) -> str:
         """The median of the first tenth against that of the last tenth."""

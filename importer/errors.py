@@ -16,6 +16,7 @@ DataError                   a file under mappings/ is wrong: says which file and
 
 from __future__ import annotations
 
+import os
 from typing import ClassVar
 
 from importer.models import ProblemCode
@@ -65,3 +66,11 @@ class DataError(Exception):
 
 class OwnFileError(DataError):
     """A file of the brewer's own that cannot be used; the message says where and what would be right."""
+
+
+def no_room(error: OSError) -> str:
+    """What is said where temporary files cannot be written: no file is to blame."""
+    return (
+        f"The folder for temporary files ({os.environ.get('TMPDIR') or 'usually /tmp'}) cannot be written to: "
+        f"{error.strerror or error}. Make room there, or name another in TMPDIR; then run again."
+    )

@@ -20,6 +20,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import IO, TYPE_CHECKING, Any, Literal, Self
 
+from importer.errors import no_room
 from importer.limits import FILES_PER_WORKER, MAX_MEMORY, MAX_SECONDS, MIB, WORKER_GROWTH
 
 if TYPE_CHECKING:
@@ -35,7 +36,7 @@ _NEAR_CAP = 0.6
 
 
 class InstallationError(Exception):
-    """The reading process does not start or cannot load its data: no file is to blame."""
+    """The reading process does not start, cannot load its data or has no room to work: no file is to blame."""
 
 
 class _DeathError(Exception):
@@ -58,7 +59,10 @@ class _Process:
             options["start_new_session"] = True
         search = [entry or str(Path.cwd()) for entry in sys.path]
         # A process that is killed cannot tidy up: its temporary files are in a folder that goes with it.
-        self._scratch = tempfile.TemporaryDirectory(prefix="onebasis-", ignore_cleanup_errors=True)
+        try:
+            self._scratch = tempfile.TemporaryDirectory(prefix="onebasis-", ignore_cleanup_errors=True)
+        except OSError as error:
+            raise InstallationError(no_room(error)) from None
         options["env"] = {
             # One file keeps one core busy; threads of number libraries would only reserve memory.
             "OMP_THREAD_LIMIT": "1",

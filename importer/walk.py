@@ -14,6 +14,12 @@ _LITTER = ("~$", ".~lock.")
 _LITTER_NAMES = frozenset({"thumbs.db", "desktop.ini", "ehthumbs.db"})
 _OWN_JSON = re.compile(rb'\s*\{\s*"format"\s*:\s*"onebasis/1"')
 OWN_CSV_HEAD = b"analysis_id,kind,file,sha256,"
+# The small text beside a file that is set aside. Who puts that file back into the inbox often takes the text along.
+NOTE_ENDING = ".why.txt"
+NOTE_REVIEW = "This was read, but something in it needs a person to look at:"
+NOTE_UNREADABLE = "This could not be read:"
+_OWN_NOTE = tuple(f"\n\n{line}\n".encode() for line in (NOTE_REVIEW, NOTE_UNREADABLE))
+_NOTE_WITHIN = 20_000
 _LOOK_AT = 200
 _HIDDEN = getattr(stat, "FILE_ATTRIBUTE_HIDDEN", 2)
 
@@ -82,10 +88,16 @@ def _is_hidden(path: Path) -> bool:
 
 
 def is_own_output(path: Path) -> bool:
-    """True for a file that this program wrote: JSON and schemas by their format entry, CSV by its first columns."""
+    """True for a file that this program wrote: JSON and schemas by their format entry, CSV by its first columns.
+
+    The text beside a file that is set aside is known by its name and by the line that stands in each.
+    """
+    is_note = path.name.endswith(NOTE_ENDING)
     try:
         with path.open("rb") as file:
-            head = file.read(_LOOK_AT).lstrip(b"\xef\xbb\xbf")
+            head = file.read(_NOTE_WITHIN if is_note else _LOOK_AT).lstrip(b"\xef\xbb\xbf")
     except OSError:
         return False
+    if is_note and any(line in head for line in _OWN_NOTE):
+        return True
     return head.startswith(OWN_CSV_HEAD) or bool(_OWN_JSON.match(head))

@@ -7,6 +7,7 @@ of a file is touched.
 from __future__ import annotations
 
 import contextlib
+import errno
 import json
 import os
 import signal
@@ -107,7 +108,7 @@ def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int
 
     Raises OwnFileError where the brewer's own words are at fault.
     """
-    from importer.errors import DataError, OwnFileError, SheetError
+    from importer.errors import DataError, OwnFileError, SheetError, no_room
     from importer.intake.names import safe_name
 
     path = Path(os.fsdecode(bytes.fromhex(request["path"])))
@@ -121,6 +122,10 @@ def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int
         return None, str(error)
     except SheetError as error:
         return _problem(name, error.code, str(error)), ""
+    except OSError as error:
+        if error.errno in (errno.ENOSPC, errno.EDQUOT):
+            return None, no_room(error)
+        return _problem(name, "damaged", _unexpected(name, error)), ""
     except MemoryError:
         allowed = f"the {memory // MIB} MB that one file may use"
         message = f"{name} needs more memory than {allowed}. Split it, or scan it at 300 dpi."
@@ -129,14 +134,17 @@ def _read(read_sheet: Callable[..., Sheet], request: dict[str, Any], memory: int
         message = f"{name} is nested too deeply for a document. Ask the sender for another copy."
         return _problem(name, "damaged", message), ""
     except Exception as error:
-        message = f"{name} could not be read: {_where(error)}. Please report this with the file."
-        return _problem(name, "damaged", message), ""
+        return _problem(name, "damaged", _unexpected(name, error)), ""
 
 
 def _problem(name: str, code: ProblemCode, message: str) -> str:
     from importer.models import Problem, Sheet
 
     return Sheet(problems=(Problem(file=name, code=code, message=message),)).model_dump_json(by_alias=True)
+
+
+def _unexpected(name: str, error: Exception) -> str:
+    return f"{name} could not be read: {_where(error)}. Please report this with the file."
 
 
 def _where(error: Exception) -> str:

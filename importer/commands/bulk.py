@@ -18,14 +18,14 @@ from importer.commands.intake import (
     unknown_words,
 )
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
-from importer.limits import MAX_SECONDS
+from importer.limits import MAX_BYTES, MAX_SECONDS
 from importer.output.terminal import clean
 from importer.store.ledger import Delivery, Store, Taken
 from importer.store.lock import only_writer
 from importer.store.reading import KEEPS, LocalReaders, Options, cores
 from importer.store.rows import path_value
 from importer.store.summary import Summary, summary_of
-from importer.store.taking import Refused, Taking, open_delivery
+from importer.store.taking import Refused, Taking, open_delivery, too_large
 from importer.walk import find_files
 
 if TYPE_CHECKING:
@@ -124,7 +124,9 @@ class _Run:
                 status = found.path.lstat()
             except OSError:
                 continue
-            if looked.get(path_value(found.path)) != (status.st_size, status.st_mtime_ns):
+            if status.st_size > MAX_BYTES:
+                self._refuse(too_large(found.path))
+            elif looked.get(path_value(found.path)) != (status.st_size, status.st_mtime_ns):
                 wanted.append(found.path)
         return wanted
 
@@ -138,9 +140,12 @@ class _Run:
         for path in wanted:
             opened = open_delivery(path, "bulk")
             if isinstance(opened, Refused):
-                self._refused.append((str(path), "too-large", opened.reason))
+                self._refuse(opened)
             elif opened is not None:
                 yield opened
+
+    def _refuse(self, refused: Refused) -> None:
+        self._refused.append((str(refused.path), refused.code, refused.reason))
 
     def tell_outcome(self) -> int:
         """The whole tree as it is in the store now, whichever run brought it in; returns the exit status."""

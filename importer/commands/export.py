@@ -7,12 +7,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from importer.commands import read
-from importer.commands.intake import store_folder
 from importer.commands.run import IN_REVIEW, READ, UsageError, tell
+from importer.commands.stored import opened, told_where_nothing_is_kept
 from importer.models import Sheet
 from importer.output.json_out import document
 from importer.output.terminal import clean
-from importer.store.ledger import FILE_NAME, Store
 from importer.store.reading import Options, cores
 from importer.store.selection import Wanted, choose, last_export, nothing_chosen, on_basis, record_export
 
@@ -43,10 +42,7 @@ def export(request: Request) -> int:
     if request.recipe is not None:
         return _recipe(request)
     read.check_outputs(outputs)
-    folder = store_folder(request.store, make=False)
-    if not (folder / FILE_NAME).is_file():
-        raise UsageError(f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
-    with Store(folder) as store:
+    with opened(request.store) as store:
         since = last_export(store, wanted) if request.since_last else 0
         chosen = choose(store, wanted, since=since)
         if since and not chosen.analyses and read.STANDARD_OUTPUT not in outputs.outputs.values():
@@ -58,7 +54,8 @@ def export(request: Request) -> int:
         options = Options(outputs.basis, outputs.estimates, outputs.ratio_rule, outputs.seconds)
         doc = document([Sheet(analyses=tuple(on_basis(store, chosen, options, cores())))], outputs.basis)
         read.write_outputs(outputs, doc, table=not outputs.outputs)
-        if outputs.outputs:
+        forgotten = "--since-last-export will not know of this one"
+        if outputs.outputs and not told_where_nothing_is_kept(store, forgotten):
             record_export(store, wanted, chosen)
     for target in outputs.outputs.values():
         if target != read.STANDARD_OUTPUT:

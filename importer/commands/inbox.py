@@ -12,7 +12,7 @@ from importer.commands.intake import Counts, Progress, grouped, keep_apart, stor
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
-from importer.store.filing import TO_REVIEW, UNREADABLE, Filer
+from importer.store.filing import TO_REVIEW, UNREADABLE, Filer, Stuck
 from importer.store.ledger import Delivery, Store, Taken
 from importer.store.lock import only_writer
 from importer.store.looking import Looking
@@ -67,6 +67,7 @@ class _Run:
         self._looking = Looking(request.folder, request.settle)
         self._counts = Counts()
         self._refused: dict[Path, str] = {}
+        self._too_large: list[Refused] = []
 
     def once(self) -> None:
         """Everything that is still by now."""
@@ -119,8 +120,9 @@ class _Run:
             taking.run(self._deliveries(found))
         finally:
             progress.end()
+        self._set_aside_unopened()
         for stuck in self._filer.stuck:
-            self._refuse(stuck.path, f"{stuck.path} is filed, but cannot be taken out of the inbox: {stuck.reason}.")
+            self._refuse(stuck.path, f"{stuck.path} {stuck.reason}.")
         for closed in self._looking.closed:
             self._refuse(closed.path, f"The folder {closed.path} cannot be looked into: {closed.error}.")
 
@@ -137,10 +139,24 @@ class _Run:
     def _deliveries(self, found: list[tuple[Path, tuple[int, int]]]) -> Iterator[Delivery]:
         for path, look in found:
             opened = open_delivery(path, "inbox", look)
-            if isinstance(opened, Refused):
+            if isinstance(opened, Refused) and opened.code == "too-large":
+                self._too_large.append(opened)
+            elif isinstance(opened, Refused):
                 self._refuse(path, opened.reason)
             elif opened is not None:
                 yield opened
+
+    def _set_aside_unopened(self) -> None:
+        """Files that are too large to be opened, after everything else: moving them may take its time."""
+        for refused in self._too_large:
+            place = self._filer.set_aside_unopened(refused.path, f"{refused.reason} [{refused.code}]")
+            if isinstance(place, Stuck):
+                self._refuse(place.path, f"{place.path} {place.reason}.")
+                continue
+            self._counts.add_unopened(refused.path.name, refused.code, refused.reason)
+            if self._request.watch:
+                tell(clean(f"{refused.path.name}: not opened, in {place}"))
+        self._too_large.clear()
 
     def _refuse(self, path: Path, reason: str) -> None:
         """Told once; it stays where it is."""

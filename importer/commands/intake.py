@@ -80,6 +80,11 @@ class Counts:
             for found in one.supersedes:
                 self.superseded.append(superseded_words(found.supplier, found.batch, list(found.changes)))
 
+    def add_unopened(self, name: str, code: str, reason: str) -> None:
+        """Counts a file that was set aside as it came."""
+        self.states["failed"] += 1
+        self.failed.append((name, code, reason))
+
     def words(self) -> str:
         """The counts in short."""
         parts = [f"{self.states[state]} {state}" for state in ("accepted", "review", "failed")]

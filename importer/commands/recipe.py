@@ -7,7 +7,7 @@ from pathlib import Path
 
 from importer.commands.read import STANDARD_OUTPUT, to_standard_output
 from importer.commands.run import READ, UsageError, check_target, tell
-from importer.commands.stored import opened, stored_analyses
+from importer.commands.stored import opened, stored_analyses, told_where_nothing_is_kept
 from importer.deciding.feed import Feed, recipe_feed
 from importer.output.atomic import write_text
 from importer.output.csv_out import schema_path
@@ -31,7 +31,8 @@ def export_recipe(target: str, wanted: Wanted, pins: Sequence[str], store_folder
         except ValueError as fault:
             raise UsageError(f"--pin: {fault}") from None
         _write(feed, target)
-        record_handed_out(store, [malt.model_dump() for malt in feed.malts])
+        if not told_where_nothing_is_kept(store, "what was handed out is not remembered"):
+            record_handed_out(store, [malt.model_dump() for malt in feed.malts])
     _tell(feed, target)
     return READ
 

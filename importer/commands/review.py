@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import getpass
+import os
 from dataclasses import dataclass
 from pathlib import Path
 
-from importer.commands.intake import store_folder
 from importer.commands.run import READ, UsageError, tell
+from importer.commands.stored import known_store, opened
 from importer.store.ledger import FILE_NAME, Store
 
 
@@ -27,11 +28,11 @@ class Request:
 
 def review(request: Request) -> int:
     """Opens the desk, or does the same on the terminal; returns the exit status."""
-    folder = known_store(request.store)
     if sum((request.show, request.write is not None, request.take is not None)) > 1:
         raise UsageError("Use one of --list, --write and --take at a time.")
     if request.show or request.write is not None or request.take is not None:
-        return _on_terminal(request, folder)
+        return _on_terminal(request)
+    folder = writable_store(request.store)
     try:
         from importer.desk.serve import AddressTakenError, serve
     except ModuleNotFoundError as error:
@@ -45,15 +46,14 @@ def review(request: Request) -> int:
     return READ
 
 
-def _on_terminal(request: Request, folder: Path) -> int:
+def _on_terminal(request: Request) -> int:
     from importer.commands import review_csv
 
-    with Store(folder) as store:
-        if request.write is not None:
-            return review_csv.write(store, request.write)
-        if request.take is not None:
+    if request.take is not None:
+        with Store(writable_store(request.store)) as store:
             return review_csv.take(store, request.take, request.reviewer or _login())
-        return review_csv.show(store)
+    with opened(request.store) as store:
+        return review_csv.show(store) if request.write is None else review_csv.write(store, request.write)
 
 
 def _login() -> str:
@@ -64,9 +64,12 @@ def _login() -> str:
         raise UsageError("Say who you are with --reviewer: every correction is kept with a name.") from None
 
 
-def known_store(named: Path | None) -> Path:
-    """The folder of a store that is there. Raises UsageError."""
-    folder = store_folder(named, make=False)
-    if not (folder / FILE_NAME).is_file():
-        raise UsageError(f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
+def writable_store(named: Path | None) -> Path:
+    """The folder of a store that is there and can be changed. Raises UsageError."""
+    folder = known_store(named)
+    if not all(os.access(path, os.W_OK) for path in (folder, folder / FILE_NAME)):
+        raise UsageError(
+            f"The store in {folder} cannot be written to, so nothing can be settled there. `onebasis review --list` "
+            "and --write show what waits."
+        )
     return folder

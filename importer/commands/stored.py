@@ -12,6 +12,7 @@ from importer.deciding.choosing import named_batch
 from importer.deciding.ground import day_of, header
 from importer.models import Analysis, Family
 from importer.store.ledger import FILE_NAME, Store
+from importer.store.looking_in import open_to_look
 from importer.store.reading import Options, cores
 from importer.store.selection import Chosen, Wanted, choose, named, on_basis
 
@@ -24,14 +25,26 @@ def has_store(folder: Path | None) -> bool:
         return False
 
 
-@contextmanager
-def opened(folder: Path | None) -> Iterator[Store]:
-    """The store. Raises UsageError where there is none."""
-    folder = store_folder(folder, make=False)
+def known_store(chosen: Path | None) -> Path:
+    """The folder of a store that is there. Raises UsageError."""
+    folder = store_folder(chosen, make=False)
     if not (folder / FILE_NAME).is_file():
         raise UsageError(f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
-    with Store(folder) as store:
+    return folder
+
+
+@contextmanager
+def opened(folder: Path | None) -> Iterator[Store]:
+    """The store, for reading only where it cannot be written to. Raises UsageError where there is none."""
+    with open_to_look(known_store(folder)) as store:
         yield store
+
+
+def told_where_nothing_is_kept(store: Store, what: str) -> bool:
+    """True, once it is told, where the store cannot be written to: ``what`` is done, but not remembered."""
+    if not store.writable:
+        tell(f"The store in {store.folder} cannot be written to, so {what}.")
+    return not store.writable
 
 
 def stored_analyses(store: Store, wanted: Wanted | None = None) -> tuple[Analysis, ...]:

@@ -36,7 +36,7 @@ _HEIF_BRANDS = (b"heic", b"heix", b"hevc", b"heim", b"heis", b"hevm", b"hevs", b
 
 _ODS = "application/vnd.oasis.opendocument.spreadsheet"
 _SHEET_NAMES = (".csv", ".tsv", ".tab")
-_SUPPORTED_NAMES = (
+SUPPORTED_NAMES = (
     *_SHEET_NAMES,
     *(".pdf", ".png", ".jpg", ".jpeg", ".tif", ".tiff", ".webp", ".bmp", ".gif", ".heic", ".heif"),
     *(".xlsx", ".xlsm", ".xls", ".ods"),
@@ -146,7 +146,7 @@ def _text(data: bytes, name: str) -> Kind:
     text = decode(data)
     if text is not None and (name.lower().endswith(_SHEET_NAMES) or looks_delimited(text)):
         return "spreadsheet"
-    if name.lower().endswith(_SUPPORTED_NAMES):
+    if name.lower().endswith(SUPPORTED_NAMES):
         kind = name.rpartition(".")[2].upper()
         raise Damaged(f"{name} is damaged: there is no {kind} in it. Ask the sender to send it again.")
     raise _unsupported(name, "plain text without columns" if text is not None else "")

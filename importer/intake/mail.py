@@ -8,7 +8,7 @@ import email.header
 import email.utils
 from collections.abc import Iterator
 from datetime import UTC
-from email.errors import HeaderParseError
+from email.errors import MessageError
 from email.message import Message
 
 from importer.intake.kind import MAIL_FIELDS
@@ -110,7 +110,7 @@ def _leaf(message: Message, kind: str, letter: Letter | None) -> Iterator[Part]:
 def _file_name(message: Message) -> str | None:
     try:
         found = message.get_filename()
-    except (HeaderParseError, LookupError, ValueError, TypeError):
+    except (MessageError, LookupError, ValueError, TypeError):
         return None
     return _decoded(found) if found else None
 
@@ -127,7 +127,7 @@ def _field(message: Message, name: str) -> str | None:
 def _decoded(text: str) -> str:
     """A field with its encoded words (RFC 2047) read; what cannot be read stays as it is."""
     text = " ".join(text[:_LONGEST_FIELD].split())
-    with contextlib.suppress(HeaderParseError, LookupError, ValueError, UnicodeError):
+    with contextlib.suppress(MessageError, LookupError, ValueError, UnicodeError):
         text = str(email.header.make_header(email.header.decode_header(text)))
     raw = text.encode("utf-8", "surrogateescape").decode("utf-8", "replace")
     return "".join(c if c.isprintable() else " " for c in raw).strip()

@@ -6,6 +6,7 @@ Debian's and most installers' ``eng`` data are the fast LSTM data, which lose fe
 
 from __future__ import annotations
 
+import errno
 import os
 import shutil
 import site
@@ -36,6 +37,7 @@ WINDOWS_FOLDERS = (
     r"%LocalAppData%\Tesseract-OCR",
 )
 SECONDS_A_PAGE = 60
+LEAST_FREE = 1024 * 1024  # bytes on the disk of temporary files
 LONGEST_SIDE = 32_000  # Tesseract refuses 32,768 pixels and more
 BLOCK = "--psm 6 --oem 1"
 TSV_PAGE, TSV_CONFIDENCE, TSV_TEXT = 1, 10, 11
@@ -93,6 +95,8 @@ def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:
             tsv = _run(str(listing), f'{LEGACY_LINE} --dpi 300 --tessdata-dir "{data}"')
         except Damaged:  # one picture that it cannot digest ends its run; it is only ever a further opinion
             return [("", 0.0)] * len(images)
+        finally:
+            _check_room(folder)
     found: list[list[Seen]] = [[] for _ in images]
     for page, word in _rows(tsv):
         if 1 <= page <= len(found):
@@ -135,7 +139,16 @@ def _as_file(image: Image.Image) -> Iterator[str]:
     with tempfile.TemporaryDirectory(prefix="onebasis-") as folder:
         path = Path(folder) / "page.pgm"
         image.convert("L").save(path)
-        yield str(path)
+        try:
+            yield str(path)
+        finally:
+            _check_room(folder)
+
+
+def _check_room(folder: str) -> None:
+    """Raises OSError where the disk was full: the program writes what it read by half then, and does not tell."""
+    if shutil.disk_usage(folder).free < LEAST_FREE:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC), folder)
 
 
 def _run(path: str, options: str, language: str = "eng") -> str:

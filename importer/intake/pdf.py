@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 import pypdfium2 as pdfium2
 
-from importer.errors import Damaged, EmptyFile, PasswordProtected, TooLarge
+from importer.errors import Damaged, EmptyFile, PasswordProtected, TooLarge, UnsupportedType
+from importer.intake import pdf_attachments
 from importer.intake.glyphs import first_mismatch
 from importer.intake.marred import Stroke, marred_words
 from importer.intake.pdf_drawing import Drawing, read_drawing
@@ -37,7 +38,8 @@ def read_pdf(
 
     ``by_eye`` has every page read as a picture, whatever its text layer says; ``most`` pages at the most.
 
-    Raises PasswordProtected, Damaged, TooLarge, EmptyFile, and whatever ``read_picture`` raises.
+    Raises PasswordProtected, Damaged, TooLarge, EmptyFile, whatever ``read_picture`` raises, and after the last page
+    UnsupportedType where there are files inside that may be sheets.
     """
     try:
         document = pdfium2.PdfDocument(data)
@@ -53,13 +55,20 @@ def read_pdf(
             raise TooLarge(f"{name} has {count} pages; at most {MAX_PAGES} are read. Split it and try again.")
         if count == 0:
             raise EmptyFile(f"{name} has no pages. Ask the sender to send it again.")
+        inside = list(pdf_attachments.names_in_list(document))
         for index in range(min(count, most)):
-            yield _read_page(document, index, name, read_picture, by_eye)
+            yield _read_page(document, index, name, read_picture, by_eye, inside)
+        told = pdf_attachments.told_of(inside, name)
+        if told is not None and not by_eye:
+            raise UnsupportedType(told)
     finally:
         document.close()
 
 
-def _read_page(document: Any, index: int, name: str, read_picture: ReadPicture, by_eye: bool) -> Page:
+def _read_page(
+    document: Any, index: int, name: str, read_picture: ReadPicture, by_eye: bool, inside: list[str]
+) -> Page:
+    """One page; the names of files behind pins on it are added to ``inside``."""
     try:
         page = document[index]
     except pdfium2.PdfiumError:
@@ -68,6 +77,7 @@ def _read_page(document: Any, index: int, name: str, read_picture: ReadPicture, 
         left, bottom, right, top = page.get_cropbox()
         area = Box(left, bottom, right, top)
         page_turn = page.get_rotation() // 90
+        inside += pdf_attachments.names_on_page(page.raw)
         drawing = read_drawing(page.raw, area)
         layer = read_text_layer(page.raw, drawing, area, page_turn)
         if by_eye or _is_picture(layer, drawing) or first_mismatch(page, layer.samples) is not None:

@@ -14,7 +14,7 @@ from PIL import Image, ImageOps, UnidentifiedImageError
 
 from importer.errors import Damaged, EmptyFile, SheetError, TooLarge, UnsupportedType
 from importer.intake.scan import read_page
-from importer.limits import MAX_PIXELS
+from importer.limits import MAX_PAGES, MAX_PIXELS
 from importer.words import Page
 
 FORMATS = ("PNG", "JPEG", "TIFF", "WEBP", "BMP", "GIF")
@@ -58,12 +58,13 @@ def open_pictures(data: bytes, name: str) -> Iterator[Picture]:
     """
     if not data:
         raise EmptyFile(f"{name} is empty (0 bytes); ask for it again")
-    image = _open(data, name)
-    frames = int(getattr(image, "n_frames", 1))
+    image, frames = _open(data, name)
     if frames > 1 and image.format in ("GIF", "WEBP", "PNG"):
         raise UnsupportedType(f"{name} is an animation; send the page as PDF, PNG, JPEG or TIFF")
     if image.format == "MPO":  # a camera's JPEG with a preview behind the photograph
         frames = 1
+    if frames > MAX_PAGES:
+        raise TooLarge(f"{name} has {frames} pages; at most {MAX_PAGES} are read. Split it and try again.")
     failure: SheetError | None = None
     for index in range(frames):
         try:
@@ -88,7 +89,8 @@ def _too_large(name: str) -> TooLarge:
     return TooLarge(f"{name} has more than {millions} million pixels; scan the page at 300 dpi")
 
 
-def _open(data: bytes, name: str) -> Image.Image:
+def _open(data: bytes, name: str) -> tuple[Image.Image, int]:
+    """The picture, nothing of it decoded yet, and how many frames it has."""
     formats = [*FORMATS]
     if data[4:8] == b"ftyp" and data[8:12] in HEIF_BRANDS:
         _register_heif(name)
@@ -96,7 +98,9 @@ def _open(data: bytes, name: str) -> Image.Image:
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
-            return Image.open(io.BytesIO(data), formats=formats)
+            image = Image.open(io.BytesIO(data), formats=formats)
+            # Counting walks through the whole file, and a damaged one may trip it up.
+            return image, int(getattr(image, "n_frames", 1))
     except Image.DecompressionBombError as error:
         raise _too_large(name) from error
     except UnidentifiedImageError as error:

@@ -17,6 +17,9 @@ from importer.limits import MAX_UNPACKED_BYTES, MIB
 
 _NO_RESULT = "A formula on this sheet has no stored result. Open the file in a spreadsheet program and save it again."
 
+# What spreadsheet programs show where a formula fails.
+_UNKNOWN = "#VALUE!"
+
 
 def check_unpacked_size(source: Source) -> None:
     """Refuses an archive whose XML parts would unpack to more than is read; the archive's own list tells."""
@@ -30,25 +33,30 @@ def check_unpacked_size(source: Source) -> None:
 
 def read_xlsx(source: Source) -> list[Table]:
     """The visible sheets of an XLSX workbook, with what their cells show."""
-    import openpyxl
-
     check_unpacked_size(source)
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")  # about features of the file that play no part here
-        book = openpyxl.load_workbook(io.BytesIO(source.data), data_only=True)
+        book = _load(source, data_only=True)
         formulas = None
         if _has_formulas(source):
-            formulas = openpyxl.load_workbook(io.BytesIO(source.data), data_only=False)
+            formulas = _load(source, data_only=False)
     tables = []
     for number, sheet in enumerate(book.worksheets, 1):
         if sheet.sheet_state != "visible":
             continue
         table = Table(number)
         _fill_xlsx(table, sheet, source.name)
-        if formulas is not None and _lacks_results(sheet, formulas.worksheets[number - 1]):
-            table.doubt = _NO_RESULT
+        if formulas is not None:
+            _show_missing_results(table, sheet, formulas.worksheets[number - 1], source.name)
         tables.append(table)
     return tables
+
+
+def _load(source: Source, *, data_only: bool) -> Any:
+    """The workbook, without what it was linked to elsewhere: results of links are kept in its cells."""
+    import openpyxl
+
+    return openpyxl.load_workbook(io.BytesIO(source.data), data_only=data_only, keep_links=False)
 
 
 def _fill_xlsx(table: Table, sheet: Any, name: str) -> None:
@@ -91,14 +99,18 @@ def _has_formulas(source: Source) -> bool:
         )
 
 
-def _lacks_results(values: Any, formulas: Any) -> bool:
-    """True where a cell holds a formula and the file does not say what it came to."""
-    for place, cell in formulas._cells.items():
-        if cell.data_type == "f":
-            result = values._cells.get(place)
-            if result is None or result.value is None:
-                return True
-    return False
+def _show_missing_results(table: Table, values: Any, formulas: Any, name: str) -> None:
+    """Shows that there is something where a formula stands and the file does not say what it came to.
+
+    A formula may well come to an empty text; that the file says.
+    """
+    for (row, column), cell in formulas._cells.items():
+        if cell.data_type != "f":
+            continue
+        result = values._cells.get((row, column))
+        if result is None or (result.value is None and result.data_type != "str"):
+            table.doubt = _NO_RESULT
+            table.put(row - 1, column - 1, Cell(_UNKNOWN), name)
 
 
 def _shown(value: object, number_format: str) -> str:

@@ -214,7 +214,7 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
             used_heads.append(k)
     units = tuple(_unit(texts.get(i, []), terms) for i in range(len(spans)))
     joined = tuple(_joined(texts.get(i, []), terms) for i in range(len(spans)))
-    values = [i for i in range(len(spans)) if _is_value_column(body, spans, i, terms)]
+    values = _value_columns(body, spans, terms)
     labels = [i for i in values if terms.is_label(joined[i])]
     if len(labels) < MIN_VALUES or len(labels) < KNOWN_SHARE * len(values):
         return None
@@ -258,9 +258,13 @@ def _for_columns(body: Sequence[Line], lines: Sequence[Line], heads: Sequence[in
     return [*body, *[lines[k] for k in heads if len(lines[k].cells) >= len(body[0].cells)]]
 
 
-def _is_value_column(body: Sequence[Line], spans: Sequence[Span], column: int, terms: Terms) -> bool:
-    cells = [cell for line in body for cell in line.cells if nearest(spans, cell.box) == column]
-    return bool(cells) and sum(terms.is_value(cell.text) for cell in cells) >= 0.5 * len(cells)
+def _value_columns(body: Sequence[Line], spans: Sequence[Span], terms: Terms) -> list[int]:
+    """The columns of which at least half of the cells are values."""
+    columns: dict[int, list[bool]] = {}
+    for line in body:
+        for cell in line.cells:
+            columns.setdefault(nearest(spans, cell.box), []).append(terms.is_value(cell.text))
+    return sorted(i for i, values in columns.items() if sum(values) >= 0.5 * len(values))
 
 
 def _unit(cells: Sequence[Cell], terms: Terms) -> str:

@@ -22,6 +22,11 @@ def load_anyway(store: Store, identity: str) -> Case:
 
 
 def _read_again(store: Store, sha256: str, name: str) -> None:
+    if not store.writable:
+        raise StoreError(
+            f"{name} was taken in by an earlier version and has to be read once more for this, but the store cannot be "
+            "written to."
+        )
     data = original(store, sha256)
     if data is None:
         raise StoreError(NOTHING_KEPT.format(name))

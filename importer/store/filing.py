@@ -15,13 +15,16 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
 
+from importer.intake.names import safe_name
 from importer.output.atomic import WriteError, sync_folder
 from importer.store import notes, rows
 from importer.store.ledger import Delivery, Store, Taken
 from importer.store.lock import only_writer
+from importer.store.moving import move
 from importer.store.names import safe_file, safe_part
 from importer.store.originals import hash_of, original_of_arrival
 from importer.store.schema import explained, transaction
+from importer.walk import is_own_output
 
 FILED = "filed"
 TO_REVIEW = "set-aside/to-review"
@@ -31,7 +34,7 @@ WORKSHOP = ".unfinished"
 
 @dataclass(frozen=True, slots=True)
 class Stuck:
-    """A file that could not be taken out of the inbox; it is tried again at every look."""
+    """A file that could not be taken out of the inbox; it is tried again at every look. ``reason`` follows its name."""
 
     path: Path
     reason: str
@@ -71,8 +74,8 @@ class Filer:
         if self._db.execute("SELECT 1 FROM filings WHERE sha256 = ? AND state = 'planned'", (sha256,)).fetchone():
             return True
         (filed,) = self._db.execute("SELECT filed FROM documents WHERE sha256 = ?", (sha256,)).fetchone()
-        if filed is None or not (self._root / filed).is_file():
-            return False
+        if filed is None or hash_of(self._root / filed) != sha256:
+            return False  # gone, or altered by somebody: what has come in now is filed beside it
         # Something that was set aside may have become readable since.
         return PurePosixPath(filed).is_relative_to(self._folder_kind(one))
 
@@ -81,15 +84,26 @@ class Filer:
 
     def _plan_one(self, delivery: Delivery, one: Taken) -> None:
         folder = self._folder_of(delivery, one)
-        note = None if one.state == "accepted" else notes.why(one)
+        note = None if one.state == "accepted" else self._note(one)
         self._db.execute(
             "DELETE FROM filings WHERE sha256 = ? AND state <> 'planned'", (one.item.sha256,)
         )  # its name is free for another try
-        target = self._free_name(folder, safe_file(one.item.name), one.item.sha256)
+        target = self._free_name(folder, safe_file(one.item.name), one.item.sha256, noted=note is not None)
         self._db.execute(
             "INSERT INTO filings (sha256, arrival, target, target_key, note, state) VALUES (?, ?, ?, ?, ?, 'planned')",
             (one.item.sha256, one.arrival, target, _target_key(target), note),
         )
+
+    def _note(self, one: Taken) -> str:
+        """Why it is set aside. What was read of it before has its reasons in the text of that time."""
+        if one.again and not one.analyses and not one.problems:
+            before = self._db.execute(
+                "SELECT note FROM filings WHERE sha256 = ? AND note IS NOT NULL ORDER BY id DESC LIMIT 1",
+                (one.item.sha256,),
+            ).fetchone()
+            if before is not None:
+                return str(before[0])
+        return notes.why(one)
 
     def _folder_of(self, delivery: Delivery, one: Taken) -> str:
         if one.state != "accepted":
@@ -134,18 +148,56 @@ class Filer:
                 )
         self.carry_out()
 
-    def _free_name(self, folder: str, name: str, sha256: str) -> str:
-        """A target that is in nobody's way; a name that is taken gets a part of the content's hash."""
-        stem, dot, ending = name.rpartition(".")
-        if not stem:
-            stem, dot, ending = name, "", ""
+    def _free_name(self, folder: str, name: str, sha256: str, *, noted: bool = False) -> str:
+        """A target that is in nobody's way; a name that is taken gets a part of the content's hash.
+
+        With ``noted`` there has to be room beside it for the text that says why.
+        """
         for addition in ("", f"-{sha256[:8]}", f"-{sha256}"):
-            target = f"{folder}/{stem}{addition}{dot}{ending}"
-            planned = self._db.execute("SELECT 1 FROM filings WHERE target_key = ?", (_target_key(target),)).fetchone()
-            path = self._root / target
-            if not planned and (not _is_there(path) or hash_of(path) == sha256):
+            target = _added_to(f"{folder}/{name}", addition)
+            if not self._is_planned(target) and self._has_room(target, sha256, noted=noted):
                 return target
         raise WriteError(f"{self._root / folder / name} is in the way. Move it elsewhere, then run again.")
+
+    def _is_planned(self, target: str) -> bool:
+        """Whether something else is filed there, or the text beside something else."""
+        key = _target_key(target)
+        if self._db.execute("SELECT 1 FROM filings WHERE target_key = ?", (key,)).fetchone():
+            return True
+        about = key.removesuffix(notes.ENDING)
+        return about != key and bool(
+            self._db.execute("SELECT 1 FROM filings WHERE target_key = ? AND note IS NOT NULL", (about,)).fetchone()
+        )
+
+    def _has_room(self, target: str, sha256: str | None, *, noted: bool) -> bool:
+        path = self._root / target
+        if _is_there(path) and (sha256 is None or hash_of(path) != sha256):
+            return False
+        beside = _note_of(path)
+        return not noted or not _is_there(beside) or is_own_output(beside)
+
+    def set_aside_unopened(self, path: Path, reason: str) -> str | Stuck:
+        """Moves a file that is too large to be taken in; returns where to, or why it cannot be moved.
+
+        It is no document, only the history tells of it. Should the machine stop in the midst, it is in the inbox
+        still, or where it belongs; of a file from another disk there may be a copy at both.
+        """
+        plain = f"{UNREADABLE}/{safe_file(path.name)}"
+        names = (_added_to(plain, addition) for addition in ("", *(f"-{number}" for number in range(2, 1000))))
+        target = next(name for name in names if not self._is_planned(name) and self._has_room(name, None, noted=True))
+        place = self._root / target
+        note = notes.why_unopened(safe_name(path), reason)
+        self._put(_note_of(place), note.encode("utf-8"), None, over=True)
+        try:
+            move(path, place, self._root / WORKSHOP)
+        except OSError as error:
+            _note_of(place).unlink(missing_ok=True)
+            return Stuck(path, f"is too large to be opened and cannot be moved: {error.strerror or error}")
+        try:
+            self._store.tell("set-aside", detail=target)
+        except sqlite3.Error as error:
+            raise explained(self._store.path, error) from None
+        return target
 
     def carry_out(self, contents: Mapping[str, bytes] | None = None) -> None:
         """Does everything that is planned; ``contents`` are those at hand, by hash. Raises WriteError, StoreError."""
@@ -171,16 +223,16 @@ class Filer:
                 self._db.execute("UPDATE filings SET state = 'left' WHERE id = ?", (number,))
                 self._store.tell("left", sha256, detail="the original was gone before it could be filed")
             return
-        if _is_there(path) and hash_of(path) != sha256:
+        if not self._has_room(target, sha256, noted=note is not None):
             folder, _, name = target.rpartition("/")
-            target = self._free_name(folder, name, sha256)
+            target = self._free_name(folder, name, sha256, noted=note is not None)
             path = self._root / target
             with transaction(self._db):
                 self._db.execute(
                     "UPDATE filings SET target = ?, target_key = ? WHERE id = ?", (target, _target_key(target), number)
                 )
         if note is not None:
-            self._put(path.with_name(path.name + notes.ENDING), note.encode("utf-8"), None, over=True)
+            self._put(_note_of(path), note.encode("utf-8"), None, over=True)
         if data is not None:
             (modified,) = self._db.execute("SELECT modified FROM arrivals WHERE id = ?", (arrival,)).fetchone()
             self._put(path, data, modified)
@@ -197,7 +249,8 @@ class Filer:
         path = self._root / target
         if hash_of(path) == sha256:
             path.unlink()
-            path.with_name(path.name + notes.ENDING).unlink(missing_ok=True)
+            if is_own_output(_note_of(path)):
+                _note_of(path).unlink()
 
     def _put(self, path: Path, data: bytes, modified: str | None, *, over: bool = False) -> None:
         """Writes a file whole or not at all; one that is there already stays, unless ``over``."""
@@ -244,7 +297,8 @@ class Filer:
                 try:
                     path.unlink()
                 except OSError as error:
-                    self.stuck.append(Stuck(path, error.strerror or str(error)))
+                    reason = f"is filed, but cannot be taken out of the inbox: {error.strerror or error}"
+                    self.stuck.append(Stuck(path, reason))
                     continue
             with transaction(self._db):
                 self._db.execute("DELETE FROM removals WHERE arrival = ?", (arrival,))
@@ -267,6 +321,16 @@ def file_settled(store: Store) -> None:
 
 def _target_key(target: str) -> str:
     return unicodedata.normalize("NFC", target).casefold()
+
+
+def _note_of(path: Path) -> Path:
+    return path.with_name(path.name + notes.ENDING)
+
+
+def _added_to(target: str, addition: str) -> str:
+    """A target with something added to its name, before the ending."""
+    path = PurePosixPath(target)
+    return str(path.with_name(f"{path.stem}{addition}{path.suffix}"))
 
 
 def _is_there(path: Path) -> bool:

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import TYPE_CHECKING, Literal, Self
+from typing import TYPE_CHECKING, ClassVar, Literal, Self
 
 from importer import __version__
 from importer.intake.parcel import Item
@@ -67,6 +67,8 @@ class Store:
 
     What the database complains about within a ``with`` block leaves that as StoreError, in words that help.
     """
+
+    writable: ClassVar[bool] = True
 
     def __init__(self, folder: Path, *, durable: bool = True) -> None:
         self.folder = folder

@@ -2,30 +2,32 @@
 
 from __future__ import annotations
 
-import sqlite3
+import os
 import threading
 from pathlib import Path
 
 from importer.models import Analysis
 from importer.store.ledger import FILE_NAME, Store
-from importer.store.schema import BUSY_SECONDS, explained
+from importer.store.schema import connect_to_read
 from importer.store.selection import Wanted, choose, current
 
 
 class ReadOnlyStore(Store):
     """The store in a folder, opened for reading only. The file has to be there. Raises StoreError."""
 
+    writable = False
+
     def __init__(self, folder: Path) -> None:
         self.folder = folder
         self.path = folder / FILE_NAME
-        try:
-            self.connection = sqlite3.connect(
-                f"{self.path.absolute().as_uri()}?mode=ro", uri=True, timeout=BUSY_SECONDS, isolation_level=None
-            )
-            self.connection.execute("PRAGMA query_only = ON")
-            self.connection.execute("PRAGMA trusted_schema = OFF")
-        except sqlite3.Error as error:
-            raise explained(self.path, error) from None
+        self.connection = connect_to_read(self.path)
+
+
+def open_to_look(folder: Path) -> Store:
+    """The store in a folder, for reading only where nothing can be written there. Raises StoreError."""
+    if all(os.access(path, os.W_OK) for path in (folder, folder / FILE_NAME)):
+        return Store(folder)
+    return ReadOnlyStore(folder)
 
 
 def load_analyses(

@@ -8,7 +8,7 @@ from pathlib import PurePath
 
 # Not allowed by Windows, or with a meaning for shells and programs that are handed the name.
 _FORBIDDEN = re.compile(r'[<>:"/\\|?*\x00-\x1f\x7f]+')
-_RESERVED = re.compile(r"(?i)(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?:\.|$)")
+_RESERVED = re.compile(r"(?i)(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?= *(?:\.|$))")
 _LONGEST = 80
 _LONGEST_BYTES = 160
 _ENDING = re.compile(r"\.[A-Za-z0-9]{1,6}")
@@ -24,7 +24,8 @@ def safe_part(text: str | None, otherwise: str) -> str:
     plain = _shortened(plain).rstrip(" .-")
     if not plain:
         return otherwise
-    return f"{plain}_" if _RESERVED.match(plain) else plain
+    reserved = _RESERVED.match(plain)  # whatever follows its first point, Windows takes it for a device
+    return f"{reserved[1]}_{plain[reserved.end() :]}" if reserved else plain
 
 
 def safe_file(name: str, otherwise: str = "sheet") -> str:

@@ -5,9 +5,15 @@ from __future__ import annotations
 from importer.output.terminal import clean
 from importer.store import rows
 from importer.store.ledger import Taken
+from importer.walk import NOTE_ENDING, NOTE_REVIEW, NOTE_UNREADABLE
 
-ENDING = ".why.txt"
+ENDING = NOTE_ENDING
 _MOST = 60
+
+
+def why_unopened(name: str, reason: str) -> str:
+    """Why a file is set aside that was not even opened."""
+    return f"{name}\n\n{NOTE_UNREADABLE}\n- {reason}\n"
 
 
 def why(taken: Taken) -> str:
@@ -19,10 +25,7 @@ def why(taken: Taken) -> str:
         lines.append(f"came by email from {letter.sender or 'an unknown sender'}, {letter.sent or 'undated'}")
         lines += [f"subject: {letter.subject}"] if letter.subject else []
     lines.append("")
-    if taken.state == "review":
-        lines.append("This was read, but something in it needs a person to look at:")
-    else:
-        lines.append("This could not be read:")
+    lines.append(NOTE_REVIEW if taken.state == "review" else NOTE_UNREADABLE)
     reasons = [f"- {message} [{code}]" for code, message in taken.problems]
     for analysis in taken.analyses:
         header = rows.values(analysis)

@@ -32,7 +32,7 @@ def read_whole(path: Path) -> tuple[bytes, os.stat_result] | None:
 
 
 def hash_of(path: Path) -> str | None:
-    """The hash of a file's content; None where there is no such file."""
+    """The hash of a file's content; None where there is no such file, or one larger than any that is taken in."""
     try:
         found = read_whole(path)
     except OSError:

@@ -15,7 +15,8 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from importer.guard import GuardedReader, RatioRule
+from importer.errors import no_room
+from importer.guard import GuardedReader, InstallationError, RatioRule
 from importer.limits import MAX_SECONDS
 from importer.store.names import safe_file
 
@@ -84,9 +85,13 @@ def read_job(job: Job) -> Sheet:
 
 def _read(reader: GuardedReader, job: Job) -> Sheet:
     options = job.options
-    with tempfile.TemporaryDirectory(prefix="onebasis-in-", ignore_cleanup_errors=True) as folder:
-        path = Path(folder, _file_name(job.name))
-        path.write_bytes(job.data)
+    with contextlib.ExitStack() as stack:
+        try:
+            folder = stack.enter_context(tempfile.TemporaryDirectory(prefix="onebasis-in-", ignore_cleanup_errors=True))
+            path = Path(folder, _file_name(job.name))
+            path.write_bytes(job.data)
+        except OSError as error:
+            raise InstallationError(no_room(error)) from None
         return reader.read(path, options.basis, estimates=options.estimates, ratio_rule=options.ratio_rule)
 
 

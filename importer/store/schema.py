@@ -8,6 +8,7 @@ are text, or a blob where a name is no valid Unicode.
 from __future__ import annotations
 
 import contextlib
+import os
 import sqlite3
 from collections.abc import Iterator
 from pathlib import Path
@@ -16,7 +17,7 @@ from importer.output.atomic import WriteError
 
 APPLICATION_ID = 0x6F6E6562  # "oneb", as PRAGMA application_id shows it
 BUSY_SECONDS = 30.0
-CACHE_KIB = 64 * 1024
+CACHE_KIB = 8 * 1024
 
 # One entry a version; an entry that was released is never changed, a later one is added.
 MIGRATIONS: tuple[str, ...] = (
@@ -244,6 +245,10 @@ MIGRATIONS: tuple[str, ...] = (
     CREATE INDEX analyses_asked ON analyses (dated, id) WHERE asked_rows > 0 AND superseded_by IS NULL;
     CREATE INDEX analyses_waiting ON analyses (waits, dated, id) WHERE superseded_by IS NULL AND set_aside IS NULL;
     """,
+    """
+    -- No question is asked by parameter over all suppliers, and keeping this up made storing dearer as the store grew.
+    DROP INDEX figures_parameter;
+    """,
 )
 VERSION = len(MIGRATIONS)
 
@@ -273,6 +278,49 @@ def connect(path: Path, *, durable: bool = True) -> sqlite3.Connection:
         connection.close()
         if isinstance(error, sqlite3.Error):
             raise explained(path, error) from None
+        raise
+    return connection
+
+
+def connect_to_read(path: Path) -> sqlite3.Connection:
+    """Opens the store so that nothing can be written, also on a disk that cannot be. Raises StoreError."""
+    address = f"{path.absolute().as_uri()}?mode=ro"
+    try:
+        try:
+            connection = _opened(address)
+        except sqlite3.OperationalError:
+            # SQLite wants to make files beside a store even to read it, unless it is told that nothing changes.
+            log = path.with_name(f"{path.name}-wal")
+            if os.access(path.parent, os.W_OK) or not path.is_file():
+                raise
+            if log.is_file() and log.stat().st_size:
+                raise StoreError(
+                    f"The last changes of the store {path} are still in {log.name}, and on a disk that cannot be "
+                    "written to they cannot be put together. Copy the whole folder to another disk and name that one "
+                    "with --store."
+                ) from None
+            connection = _opened(f"{address}&immutable=1")
+        version = _version(connection, path)
+    except (sqlite3.Error, OSError) as error:
+        raise explained(path, error) from None
+    if version < VERSION:
+        connection.close()
+        raise StoreError(
+            f"The store {path} was made by an earlier onebasis and has to be brought up to date first, which needs a "
+            "disk that can be written to. Copy the whole folder there and name that one with --store."
+        )
+    return connection
+
+
+def _opened(address: str) -> sqlite3.Connection:
+    """A connection that can read, tried out."""
+    connection = sqlite3.connect(address, uri=True, timeout=BUSY_SECONDS, isolation_level=None)
+    try:
+        connection.execute("PRAGMA query_only = ON")
+        connection.execute("PRAGMA trusted_schema = OFF")
+        connection.execute("SELECT 1 FROM sqlite_schema LIMIT 1").fetchone()
+    except BaseException:
+        connection.close()
         raise
     return connection
 
@@ -328,7 +376,7 @@ def transaction(connection: sqlite3.Connection) -> Iterator[None]:
     connection.execute("COMMIT")
 
 
-def explained(path: Path, error: sqlite3.Error) -> StoreError:
+def explained(path: Path, error: Exception) -> StoreError:
     """A database error in words that help."""
     told = str(error)
     if "full" in told:

@@ -183,18 +183,39 @@ def on_basis(store: Store, chosen: Chosen, options: Options, workers: int) -> It
     if (options.basis, options.estimates, options.ratio_rule) == (STORED.basis, STORED.estimates, STORED.ratio_rule):
         yield from chosen.analyses
         return
-    missing = [name for name in chosen.names if not _is_rendered(store, name, options)]
-    missing = [name for name in missing if not _rebuild(store, name, options)]
-    if missing:
-        _render(store, chosen, missing, options, workers)
+    made: dict[str, Analysis] = {}
+    for sheet in _made(store, chosen, options, workers):
+        if store.writable:
+            _keep(store, sheet, options)
+        made |= {analysis.id: analysis for analysis in sheet.analyses}
     for analysis in chosen.analyses:
-        row = store.connection.execute(
-            "SELECT json FROM renderings WHERE id = ? AND basis = ? AND estimates = ? AND ratio_rule = ?",
-            (analysis.id, options.basis, options.estimates, options.ratio_rule),
-        ).fetchone()
-        if row is None:
+        found = made.get(analysis.id) or _rendering(store, analysis.id, options)
+        if found is None:
             raise StoreError(f"{analysis.source.file} reads differently now than when it was taken in.")
-        yield Analysis.model_validate_json(row[0])
+        yield found
+
+
+def _made(store: Store, chosen: Chosen, options: Options, workers: int) -> Iterator[Sheet]:
+    """What was not put on this basis before: from what was kept of it, else from the originals."""
+    missing: list[str] = []
+    for name in chosen.names:
+        if _is_rendered(store, name, options):
+            continue
+        sheet = _rebuilt(store, name, options)
+        if sheet is None:
+            missing.append(name)
+        else:
+            yield sheet
+    if missing:
+        yield from _render(store, chosen, missing, options, workers)
+
+
+def _rendering(store: Store, identity: str, options: Options) -> Analysis | None:
+    row = store.connection.execute(
+        "SELECT json FROM renderings WHERE id = ? AND basis = ? AND estimates = ? AND ratio_rule = ?",
+        (identity, options.basis, options.estimates, options.ratio_rule),
+    ).fetchone()
+    return None if row is None else Analysis.model_validate_json(row[0])
 
 
 def _is_rendered(store: Store, sha256: str, options: Options) -> bool:
@@ -206,25 +227,23 @@ def _is_rendered(store: Store, sha256: str, options: Options) -> bool:
     return int(missing) == 0
 
 
-def _rebuild(store: Store, sha256: str, options: Options) -> bool:
-    """Puts the analyses of a document on another basis from what was kept of it; False where nothing was."""
+def _rebuilt(store: Store, sha256: str, options: Options) -> Sheet | None:
+    """The analyses of a document on another basis from what was kept of it; None where nothing was."""
     from importer.meaning import build
     from importer.store.corrections import load
 
     found = store.connection.execute("SELECT id FROM analyses WHERE sha256 = ?", (sha256,)).fetchall()
     if kept_of(store.connection, sha256) is None:
-        return False
+        return None
     wanted = build.Options(options.basis, options.estimates, options.ratio_rule)
     cases = [load(store, identity) for (identity,) in found]
-    analyses = tuple(case.with_statements(case.statements, wanted).analysis for case in cases)
-    _keep(store, Sheet(analyses=analyses), options)
-    return True
+    return Sheet(analyses=tuple(case.with_statements(case.statements, wanted).analysis for case in cases))
 
 
-def _render(store: Store, chosen: Chosen, missing: Sequence[str], options: Options, workers: int) -> None:
+def _render(store: Store, chosen: Chosen, missing: Sequence[str], options: Options, workers: int) -> Iterator[Sheet]:
     with LocalReaders(min(workers, len(missing)), options) as readers:
         for start in range(0, len(missing), workers * 4):
-            running: list[tuple[str, Future[Sheet]]] = []
+            running: list[Future[Sheet]] = []
             for sha256 in missing[start : start + workers * 4]:
                 data = original(store, sha256)
                 name = chosen.names[sha256]
@@ -233,9 +252,9 @@ def _render(store: Store, chosen: Chosen, missing: Sequence[str], options: Optio
                         f"The original of {name} is not there any more, so it cannot be put on another basis. "
                         "Put it back where it was, or export on the EBC basis with estimates."
                     )
-                running.append((name, readers.submit(read_job, Job(name, data, options))))
-            for _, future in running:
-                _keep(store, future.result(), options)
+                running.append(readers.submit(read_job, Job(name, data, options)))
+            for future in running:
+                yield future.result()
 
 
 def _keep(store: Store, sheet: Sheet, options: Options) -> None:

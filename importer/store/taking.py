@@ -23,19 +23,20 @@ from importer.store.reading import Job, Options, read_job
 from importer.store.schema import transaction
 
 if TYPE_CHECKING:
-    from importer.models import Sheet
+    from importer.models import ProblemCode, Sheet
 
 # What is opened ahead of the reading: enough that no worker waits, little enough that memory stays flat.
 _AHEAD_BYTES = 256 * MIB
-_AHEAD_FOR_EACH = 3
+_AHEAD_FOR_EACH = 10
 
 
 @dataclass(frozen=True, slots=True)
 class Refused:
-    """A file that cannot even be opened, or is too large to be."""
+    """A file that cannot even be opened, or is too large to be. ``code`` is that of a problem."""
 
     path: Path
     reason: str
+    code: ProblemCode = "damaged"
 
 
 @dataclass(slots=True)
@@ -129,19 +130,28 @@ def _result(future: Future[Sheet]) -> Sheet:
                 raise
 
 
+def too_large(path: Path) -> Refused:
+    """What is said of a file that is larger than any that is opened."""
+    reason = (
+        f"{safe_name(path)} is larger than {MAX_BYTES // MIB} MB, so it was not opened. Split it, or save the pages "
+        "with the figures on their own."
+    )
+    return Refused(path, reason, "too-large")
+
+
 def open_delivery(path: Path, way: Way, expected: tuple[int, int] | None = None) -> Delivery | Refused | None:
     """A file with everything in it; None where it is not, or no longer, as ``expected`` (size and time)."""
     name = safe_name(path)
     try:
+        if path.lstat().st_size > MAX_BYTES:
+            return too_large(path)
         found = read_whole(path)
     except FileNotFoundError:
         return None
     except OSError as error:
         return Refused(path, f"{name} cannot be opened: {error.strerror or error}. Check that it may be read.")
     if found is None:
-        return Refused(
-            path, f"{name} is no file, or larger than {MAX_BYTES // MIB} MB. Take it elsewhere, or split it."
-        )
+        return None
     data, status = found
     if len(data) != status.st_size or expected not in (None, (status.st_size, status.st_mtime_ns)):
         return None

@@ -148,7 +148,7 @@ def test_a_formula_without_a_stored_result_puts_the_page_in_doubt() -> None:
     (page,) = read_table_file(xlsx(book_of([["Moisture", 4.2], ["Protein", "=B1*6.25"]])))
     assert page.doubt is not None
     assert "formula" in page.doubt
-    assert lines(page) == [["Moisture", "4.2"], ["Protein"]]
+    assert lines(page) == [["Moisture", "4.2"], ["Protein", "#VALUE!"]]
 
 
 def test_old_workbooks() -> None:

@@ -6,11 +6,13 @@ import contextlib
 import io
 import struct
 import zlib
+from pathlib import Path
 
 import numpy as np
 import pytest
 from PIL import Image
 
+from importer import read_sheet
 from importer.errors import Damaged, EmptyFile, TooLarge, UnsupportedType
 from importer.intake import picture
 from importer.intake.picture import open_pictures
@@ -139,6 +141,42 @@ def test_flipped_bytes_give_a_page_or_a_typed_error() -> None:
                 bad[place] = int(random.integers(0, 256))
             with contextlib.suppress(Damaged, UnsupportedType, TooLarge):
                 list(open_pictures(bytes(bad), "sheet"))
+
+
+def fax_of(pages: int) -> bytes:
+    """A TIFF of small pages, as fax machines write it."""
+    small = [page("1", (40, 50))] * pages
+    return stored(small[0], "TIFF", save_all=True, append_images=small[1:], compression="group4")
+
+
+def test_a_damaged_tiff_says_so_wherever_the_damage_is() -> None:
+    """Its directory is scattered over the file: a byte of it may send a reader anywhere."""
+    random = np.random.default_rng(12)
+    for good in (stored(page(size=(60, 80)), "TIFF"), fax_of(3)):
+        start = int.from_bytes(good[4:8], "little")
+        for place in range(start, min(start + 150, len(good))):
+            bad = bytearray(good)
+            bad[place] = int(random.integers(0, 256))
+            with contextlib.suppress(Damaged, UnsupportedType, TooLarge):
+                list(open_pictures(bytes(bad), "sheet.tif"))
+
+
+def test_more_pages_than_are_read() -> None:
+    with pytest.raises(TooLarge, match="201 pages; at most 200 are read"):
+        list(open_pictures(fax_of(201), "fax.tif"))
+
+
+@pytest.mark.ocr
+@pytest.mark.parametrize("marks", [[], [20, 40], [9, 20, 40, 80], [3, 3, 3]])
+@pytest.mark.parametrize("paper", [255, 128, 0])
+def test_a_page_with_next_to_nothing_on_it_has_no_figures(tmp_path: Path, marks: list[int], paper: int) -> None:
+    image = Image.new("L", (850, 1100), paper)
+    for number, size in enumerate(marks):
+        image.paste(255 - paper, (100 + 150 * number, 100, 110 + 150 * number, 100 + size))
+    (tmp_path / "blank.png").write_bytes(stored(image, "PNG"))
+    sheet = read_sheet(tmp_path / "blank.png")
+    assert [problem.code for problem in sheet.problems] == ["no-figures-found"]
+    assert not sheet.analyses
 
 
 def test_a_damaged_page_does_not_hold_back_the_others() -> None:

@@ -8,7 +8,7 @@ from PIL import Image, ImageDraw, ImageFont
 
 from importer.intake.prepare import bands, geometry, ink, outline, rules, skew, turn
 from importer.intake.prepare.cells import NO_RULES, find_cells
-from importer.intake.prepare.page import Prepared, prepare
+from importer.intake.prepare.page import Prepared, letters_of, prepare
 from tests.scans import degrade, tables
 
 
@@ -18,6 +18,19 @@ def never(_: list[Image.Image]) -> bool | None:
 
 def grey(image: Image.Image) -> np.ndarray:
     return np.asarray(image.convert("L"))
+
+
+@pytest.mark.filterwarnings("error")
+@pytest.mark.parametrize("heights", [[], [10], [20, 40], [5, 10, 20, 40], [12, 12, 12, 40], [30, 40, 50, 60]])
+def test_marks_of_any_heights_have_a_middle_height(heights: list[int]) -> None:
+    mask = np.zeros((100, 40 * len(heights) + 40), dtype=bool)
+    for number, height in enumerate(heights):
+        mask[10 : 10 + height, 40 * number + 10 : 40 * number + 20] = True
+    _, middle = letters_of(ink.connected(mask))
+    assert min(heights, default=0) <= middle <= max(heights, default=0)
+    page = prepare(np.where(mask, 0, 255).astype(np.uint8), None, never)
+    assert page is not None
+    assert np.isfinite([page.points, page.glyph, page.print_pixels]).all()
 
 
 def table(style: str = "plain", seed: int = 5) -> tables.Drawn:

@@ -359,6 +359,7 @@ def test_watching_takes_in_what_is_there_and_what_comes(inbox_folder: Path, stor
         put(inbox_folder, "new/after.pdf", sheet("B2"))
         _until(lambda: len(contents(store_folder)) == 2)
         _until(lambda: contents(inbox_folder) == {})
+        time.sleep(0.5)  # it is counted and told after it has left
     finally:
         process.send_signal(signal.SIGINT)
         out, err = process.communicate(timeout=20)

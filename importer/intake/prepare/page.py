@@ -154,7 +154,10 @@ def letters_of(marks: Marks) -> tuple[Marks, float]:
     middle = float(np.median(heights))
     for _ in range(2):
         near = heights[(heights >= 0.6 * middle) & (heights <= 2.0 * middle)]
-        middle = float(np.mean(near[np.abs(near - np.median(near)) <= 1.0]))
+        middle = float(np.median(near))
+        alike = near[np.abs(near - middle) <= 1.0]
+        if len(alike):  # a few marks of all sizes have no common height
+            middle = float(np.mean(alike))
     return marks.take(possible & (height >= 0.5 * middle) & (height <= 2.5 * middle)), middle
 
 
