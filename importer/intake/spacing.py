@@ -37,17 +37,26 @@ MOST_SURPLUS = 0.72
 LEAST_SURPLUS = 0.17
 # A point, of the glyph height: its greatest size, its least area (squared), how far from the digits' foot it may end.
 POINT, LEAST_POINT, FOOT = 0.34, 0.016, 0.12
+# A step from digit to digit is at most so many times another one; over a lost point it is half as much again or more.
+EVEN = 1.25
+GAP = 1.3
+WHOLE = 0.8  # a mark of this share of the digits' height can be a digit
 SPECK = 0.28  # of the glyph height; smaller marks are points or dirt
 DASH_TO_SPACE = str.maketrans(dict.fromkeys(DASHES, " "))
 
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """A numeric piece of a cell: what was read in it, the width of its ink and the height of its digits in pixels."""
+    """A numeric piece of a cell: what was read in it, the width of its ink and the height of its digits in pixels.
+
+    ``steps`` are the distances from digit to digit over their height, but for those across a point; None unless each
+    mark is one of the digits.
+    """
 
     text: str
     width: float
     height: float
+    steps: tuple[float, ...] | None = None
 
 
 def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
@@ -65,8 +74,22 @@ def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
         for piece, end in _ends(token, own, glyph):
             height = float(end.height.max(initial=0))
             if _numeric(piece) and height >= 0.5 * glyph:
-                found.append(Piece(piece, float(end.x1.max() - end.x0.min()), height))
+                width = float(end.x1.max() - end.x0.min())
+                found.append(Piece(piece, width, height, _steps(piece, end, height)))
     return found
+
+
+def _steps(text: str, marks: Marks, height: float) -> tuple[float, ...] | None:
+    """From the middle of one digit to that of the next, where nothing was read between them."""
+    digits = [at for at, character in enumerate(text) if character in DIGITS]
+    signs = any(character in DASHES + SIGNS for character in text)
+    tall = marks.take(marks.height >= WHOLE * height)
+    points = len(marks) - len(tall)  # those too large to be specks
+    if signs or len(tall) != len(digits) or points > len(text) - len(digits):
+        return None
+    middle = (tall.x0 + tall.x1) / 2
+    pairs = zip(digits, digits[1:], np.diff(middle).tolist(), strict=False)
+    return tuple(step / height for left, right, step in pairs if right == left + 1)
 
 
 def _ends(token: str, marks: Marks, glyph: float) -> list[tuple[str, Marks]]:
@@ -110,8 +133,37 @@ def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
     spread = 1.4826 * float(np.median(np.abs(surplus - np.median(surplus))))
     low, high = max(LEAST_SURPLUS, SURPLUS * point), max(LEAST_SURPLUS, MOST_SURPLUS * point)
     limit = min(max(low, 3.0 * spread), high)
+    usual = [min(piece.steps) for piece in flat if piece.steps and len(piece.steps) > 1]
+    step = float(np.median(usual)) if len(usual) >= LEAST_FIGURES else None
+    # Bold type and type of one width for all signs are wide, too; there the digits stand evenly.
+    even = np.array([_stands_evenly(piece, step) for piece in flat])
+    wide = ((surplus > limit) & ~even) | np.array([_has_gap(piece, step) for piece in flat])
     ends = np.cumsum([len(cell) for cell in cells])
-    return [bool((surplus[end - len(cell) : end] > limit).any()) for cell, end in zip(cells, ends, strict=True)]
+    return [bool(wide[end - len(cell) : end].any()) for cell, end in zip(cells, ends, strict=True)]
+
+
+def _stands_evenly(piece: Piece, usual: float | None) -> bool:
+    """Whether every mark is a digit that was read and none stands farther from the next, as over a lost point."""
+    if piece.steps is None:
+        return False
+    if not piece.steps:
+        return _is_pointed(piece)
+    # Two digits have one step, which nothing can be compared with where a point may be lost in it.
+    if max(piece.steps) > EVEN * min(piece.steps) or (len(piece.steps) < 2 and not _is_pointed(piece)):
+        return False
+    return usual is not None and max(piece.steps) <= EVEN * usual
+
+
+def _has_gap(piece: Piece, usual: float | None) -> bool:
+    """Whether two digits, with nothing read between them, stand farther apart than others of the figure or page."""
+    if not piece.steps or _is_pointed(piece):
+        return False
+    least = min(piece.steps) if len(piece.steps) > 1 else usual
+    return least is not None and max(piece.steps) > GAP * least
+
+
+def _is_pointed(piece: Piece) -> bool:
+    return any(character in SEPARATORS for character in piece.text)
 
 
 def surpluses(flat: Sequence[Piece]) -> tuple[Floats, float]:

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from importer.meaning.possible import possible_range, within_possible
 from importer.meaning.recognised import Doubt, Recognised
 from importer.reading.numbers import Convention, Number, read_number, same_number
+from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.units import split_unit
 from importer.words import Page
+
+SURE_WORD = 0.8
 
 
 def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> list[Doubt]:
@@ -15,6 +19,8 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
         return [*doubts, *(Doubt("reading-doubtful", reason) for reason in _marred(figure, page))]
     if page.doubt:
         return [Doubt("reading-doubtful", page.doubt)]
+    if figure.number.kind == "word" and _is_known_word(figure):
+        return []
     if figure.number.kind not in ("number", "range"):
         return [
             Doubt(
@@ -35,9 +41,23 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     ]
     if dissent:
         return [Doubt("reading-doubtful", f"Readings of the scan differ: “{figure.number.text}” and “{dissent[0]}”.")]
-    if figure.number.decimals >= 3:
+    if figure.number.decimals >= 3 and _may_be_thousands(figure):
         return [Doubt("reading-doubtful", "Three decimals on a scan may be a thousands separator.")]
     return []
+
+
+def _is_known_word(figure: Recognised) -> bool:
+    """True for a word that describes results as it stands ("klar"): one misread is hardly ever another one."""
+    known = plain_word(figure.printed.value) in result_words().described
+    return known and figure.printed.confidence >= SURE_WORD
+
+
+def _may_be_thousands(figure: Recognised) -> bool:
+    """False where a thousand times the number is not possible: 1.539 mPa·s is no 1539."""
+    value, unit = figure.number.value, figure.unit
+    if value is None or unit is None or possible_range(figure.parameter, unit) is None:
+        return True
+    return within_possible(figure.parameter, unit, 1000 * value)
 
 
 def _marred(figure: Recognised, page: Page) -> list[str]:

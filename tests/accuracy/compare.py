@@ -9,6 +9,7 @@ from typing import Literal
 from rapidfuzz import fuzz
 
 from importer.models import Analysis, Figure, Sheet, Unrecognised
+from importer.vocabulary.units import parse_unit
 from tests.sheets.truth import Target, Truth, TruthAnalysis, TruthFigure, TruthRow
 
 Verdict = Literal["right", "review", "missed", "wrong"]
@@ -211,6 +212,10 @@ def _hits(target: Target, figure: Figure) -> bool:
 def _unit_differs(read: str | None, truth: TruthFigure) -> bool:
     """Whether a unit was read that is not the printed one. A reading may hold more or less of it (``% dry``)."""
     if not read or not truth.unit_text.strip("-–"):
+        return False
+    # On a picture "µ" comes out as "u"; what counts is which unit it was taken for.
+    codes = [parsed.code for parsed in (parse_unit(read), parse_unit(truth.unit_text)) if parsed is not None]
+    if len(codes) == 2 and codes[0] == codes[1]:
         return False
     found, expected = _unit_plain(read), _unit_plain(truth.unit_text)
     return found not in expected and expected not in found

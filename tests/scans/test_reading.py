@@ -168,3 +168,35 @@ def test_a_poor_page_is_doubted_with_a_way_out() -> None:
     assert poor is not None
     assert "9 of 20" in poor
     assert "300 dpi" in poor
+
+
+def _piece(text: str, advance: float, point: float, lost: str = "") -> spacing.Piece:
+    """A figure set with one advance for all digits; ``lost`` is what was printed, where that is more than was read."""
+    printed = lost or text
+    at, places = 0.0, []
+    for character in printed:
+        places.append(at)
+        at += point if character in ".," else advance
+    digits = [place for place, character in zip(places, printed, strict=True) if character.isdigit()]
+    seen = [character.isdigit() for character in text]
+    steps = tuple(
+        b - a for a, b, left, right in zip(digits, digits[1:], seen, seen[1:], strict=False) if left and right
+    )
+    return spacing.Piece(text, 20 * (at - 0.15), 20.0, steps if text.isdigit() else ())
+
+
+USUAL = [_piece(text, 0.75, 0.38) for text in ("812", "305", "1495", "27.4", "36.9", "4.1", "80.2")]
+
+
+def test_digits_of_one_width_with_their_points_are_not_too_wide() -> None:
+    typed = [_piece(text, 0.95, 0.95) for text in ("59.3", "63.0", "27.2", "92.4", "81.4", "212", "305", "128", "446")]
+    assert not any(spacing.too_wide([[piece] for piece in typed]))
+
+
+def test_bold_digits_that_stand_evenly_are_not_too_wide() -> None:
+    assert not spacing.too_wide([[piece] for piece in [*USUAL, _piece("334", 0.88, 0.4)]])[-1]
+
+
+@pytest.mark.parametrize(("read", "printed"), [("3617", "361.7"), ("812", "8.12"), ("34", "3.4"), ("1539", "1.539")])
+def test_a_lost_point_shows_in_the_steps_of_the_digits(read: str, printed: str) -> None:
+    assert spacing.too_wide([[piece] for piece in [*USUAL, _piece(read, 0.75, 0.38, lost=printed)]])[-1]
