@@ -24,6 +24,6 @@ def fits_entry(key: str, text: str) -> bool | None:
         return parse_crop_year(text) is not None
     if key in NUMBERED:
         return any(c.isdigit() for c in text) and not _BRACKETED.match(text)
-    if key in COMPANIES and ((len(text.split()) == 1 and has_legal_form(text)) or _NUMBER.match(text)):
+    if key in COMPANIES and ((len(text.split()) == 1 and has_legal_form(text)) or _NUMBER.match(text) or "@" in text):
         return False
     return None

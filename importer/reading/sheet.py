@@ -86,6 +86,8 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
         if not any(line.box.top < y < line.box.bottom for y in rows)
         and not terms.is_unit(line.text)
         and not (len(line.cells) > 1 and any(_is_label(cell.text, terms) for cell in line.cells))
+        # Captions side by side are no sentence: "Sampled on" before "Product" says nothing of a basis.
+        and sum(terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells) < 2
     ]
 
 
