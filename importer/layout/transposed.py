@@ -268,13 +268,20 @@ def _value_columns(body: Sequence[Line], spans: Sequence[Span], terms: Terms) ->
 
 
 def _unit(cells: Sequence[Cell], terms: Terms) -> str:
-    """The lowest head cell where that is a unit and not the only word of the head."""
-    ordered = sorted(cells, key=lambda cell: cell.box.middle)
+    """The last cell of a head where that is a unit and not the only word of it."""
+    ordered = _as_read(cells)
     return ordered[-1].text if len(ordered) > 1 and terms.is_unit(ordered[-1].text) else ""
 
 
+def _as_read(cells: Sequence[Cell]) -> list[Cell]:
+    """The cells of a head from its first word to its last: downwards, or upwards where the words are turned."""
+    turned = sum(cell.box.height > cell.box.width for cell in cells if len(cell.text) > 2)
+    upwards = turned > 0 and 2 * turned > sum(len(cell.text) > 2 for cell in cells)
+    return sorted(cells, key=lambda cell: -cell.box.middle if upwards else cell.box.middle)
+
+
 def _joined(cells: Sequence[Cell], terms: Terms) -> str:
-    ordered = sorted(cells, key=lambda cell: cell.box.middle)
+    ordered = _as_read(cells)
     if _unit(cells, terms):
         ordered = ordered[:-1]
     kept = ordered[-1:]
