@@ -13,6 +13,7 @@ from importer.models import Sheet
 from importer.output.json_out import document
 from importer.output.terminal import clean
 from importer.store.reading import Options, cores
+from importer.store.rows import is_day
 from importer.store.selection import Wanted, choose, last_export, nothing_chosen, on_basis, record_export
 
 _DAY = re.compile(r"\d{4}(?:-\d{2}(?:-\d{2})?)?")
@@ -35,7 +36,7 @@ def export(request: Request) -> int:
     outputs = request.outputs
     wanted = request.wanted
     for option, day in (("--from", wanted.first_day), ("--to", wanted.last_day)):
-        if day is not None and not _DAY.fullmatch(day):
+        if day is not None and not (_DAY.fullmatch(day) and is_day(day)):
             raise UsageError(f"{option}: {day} is no day such as 2024-11-30.")
     if request.pins and request.recipe is None:
         raise UsageError("--pin goes with --recipe.")

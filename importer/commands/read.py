@@ -130,7 +130,8 @@ def check_outputs(request: Request) -> None:
 
     outputs = request.outputs
     if list(outputs.values()).count(STANDARD_OUTPUT) > 1:
-        raise UsageError("Only one of --json, --csv, --wide and --parquet can go to standard output.")
+        *first, last = RENDERERS
+        raise UsageError(f"Only one of {', '.join(first)} and {last} can go to standard output.")
     taken: dict[Path, str] = {}
     for option, target in outputs.items():
         if target == STANDARD_OUTPUT:

@@ -6,7 +6,7 @@ import contextlib
 import csv
 import io
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from importer.commands.review_said import corrected, stands_as_said
@@ -31,6 +31,10 @@ COLUMNS = (
     *("say", "value", "unit", "is_parameter", "family", "basis"),
 )
 SAYS = ("accept", "correct", "not a figure", "column")
+_STALE = (
+    "Somebody else has changed this sheet since the list was written, or an earlier --take of it has. Nothing was "
+    "saved over that: write the list anew with --write, or settle it in `onebasis review`."
+)
 _MOST_BYTES = 20_000_000
 _MOST_SHEETS = 50
 _WAITING = f"SELECT id FROM analyses WHERE {queue.WAITING} ORDER BY dated DESC, id DESC"
@@ -64,7 +68,9 @@ def show(store: Store) -> int:
         print(clean(f"{_name(analysis)}  ({analysis.source.file}, {case.id})"))
         for entry in entries:
             heads += entry.row.startswith("head:")
-            print(clean(f"  {entry.parameter}: {entry.reading or 'nothing'}, printed “{entry.label}” {entry.printed}"))
+            printed = entry.printed if entry.row.startswith("head:") else f"“{entry.label}” {entry.printed}"
+            told = f", printed {printed}" if printed else ""
+            print(clean(f"  {entry.parameter}: {entry.reading or 'nothing'}{told}"))
             for why in entry.why.split("; "):
                 print(clean(f"      {why}"))
     _show_unknown(store)
@@ -117,42 +123,73 @@ def write(store: Store, path: Path) -> int:
     write_text(path, out.getvalue())
     tell(
         f"Wrote {_many(count, 'line')} to settle to {path}. Fill in the column `say`: {', '.join(SAYS)}. "
-        f"Then: review --take {path}"
+        f"Then: onebasis review --take {path}"
     )
     return READ
 
 
+@dataclass(slots=True)
+class _Outcome:
+    """What became of the lines of a filled-in file; rows are named by sheet and number."""
+
+    taken: int = 0
+    already: int = 0
+    refused: int = 0
+    said: set[tuple[str, str]] = field(default_factory=set)
+    along: set[tuple[str, str]] = field(default_factory=set)
+    missed: list[tuple[int, tuple[str, str]]] = field(default_factory=list)
+
+
 def take(store: Store, path: Path, person: str) -> int:
     """Takes a filled-in CSV back. What cannot be taken is told with its line; everything else is saved."""
-    refused = taken = already = 0
+    outcome = _Outcome()
     revisions: dict[str, tuple[int, int]] = {}
     lessons: list[tuple[str | None, tuple[Lesson, ...]]] = []
     for line, row in _rows_of(path):
         if not row["say"].strip():
             continue
-        identity = row["sheet"].strip()
+        identity, about = row["sheet"].strip(), (row["sheet"].strip(), row["row"].strip())
         try:
             case = load_anyway(store, identity)
             if stands_as_said(case, row, person):
-                already += 1
+                outcome.already += 1
                 continue
             asked, now_at = revisions.get(identity, (_number(row["revision"]), _number(row["revision"])))
             if _number(row["revision"]) != asked:
                 raise RefusedError("two lines of this sheet name different revisions.")
             saved = _say(store, settling.with_revision(case, now_at), row, person)
-            lessons.append((learned.supplier_key(saved.case.built.analysis), saved.lessons))
-            revisions[identity] = (asked, saved.case.revision)
-            taken += 1
         except (RefusedError, StaleError, StoreError) as error:
-            refused += 1
-            tell(f"{path.name}, line {line}: {error}")
+            outcome.refused += 1
+            outcome.missed.append((line, about))
+            tell(f"{path.name}, line {line}: {_STALE if isinstance(error, StaleError) else error}")
+            continue
+        lessons.append((learned.supplier_key(saved.case.built.analysis), saved.lessons))
+        revisions[identity] = (asked, saved.case.revision)
+        outcome.taken += 1
+        outcome.said.add(about)
+        settled = set(waiting_rows(case.built)) - set(waiting_rows(saved.case.built))
+        outcome.along |= {(identity, str(number)) for number in settled}
     for key, taught in lessons:  # last, so that no line of the file is about a sheet that has changed meanwhile
         if key is not None and taught:
             settling.follow(store, key, taught)
     with contextlib.suppress(StoreError):  # `inbox` is at work, and files them itself
         file_settled(store)
-    tell(f"{taken} taken, {refused} not taken." + (f" {already} already taken." if already else ""))
-    return NOT_ALL_READ if refused else READ
+    _tell_outcome(outcome, path)
+    return NOT_ALL_READ if outcome.refused else READ
+
+
+def _tell_outcome(outcome: _Outcome, path: Path) -> None:
+    """The counts, and what a word about one row settled of others: nobody has looked at those by themselves."""
+    for line, about in outcome.missed:
+        if about in outcome.along:
+            tell(
+                f"{path.name}, line {line}: its figure was settled by another line all the same, as it was read. If "
+                "that is wrong, correct it in `onebasis review`, All sheets."
+            )
+    already = f" {outcome.already} already taken." if outcome.already else ""
+    along = len(outcome.along - outcome.said)
+    more = f" {_many(along, 'more figure')} settled by what was said of the same table." if along else ""
+    tell(f"{outcome.taken} taken, {outcome.refused} not taken.{already}{more}")
 
 
 def _say(store: Store, case: Case, row: dict[str, str], person: str) -> settling.Saved:
@@ -162,8 +199,8 @@ def _say(store: Store, case: Case, row: dict[str, str], person: str) -> settling
     target = row["row"].strip()
     if target.startswith("head:"):
         key = target.removeprefix("head:")
-        field = case.built.analysis.header.get(key)
-        text = row["value"] if say == "correct" else ("" if say == "not a figure" or field is None else field.value)
+        entry = case.built.analysis.header.get(key)
+        text = row["value"] if say == "correct" else ("" if say == "not a figure" or entry is None else entry.value)
         return settling.say_header(store, case, person, {key: text})
     number = _number(target)
     if not 0 <= number < len(case.part.figures):
@@ -222,11 +259,11 @@ def _cases(store: Store) -> Iterator[Case]:
 def _entries(case: Case) -> Iterator[_Entry]:
     analysis = case.built.analysis
     for key in HEADER_KEYS:
-        field = analysis.header.get(key)
-        if field is not None and field.state == "review":
+        found = analysis.header.get(key)
+        if found is not None and found.state == "review":
             why = "this entry of the head could not be read with certainty"
-            yield _Entry(f"head:{key}", _spoken(key), field.text, "", _spoken(key), field.value, why, field.page)
-        elif field is None and key == "batch" and analysis.kind == "batch":
+            yield _Entry(f"head:{key}", _spoken(key), found.text, "", _spoken(key), found.value, why, found.page)
+        elif found is None and key == "batch" and analysis.kind == "batch":
             yield _Entry("head:batch", key, "", "", key, "", "no batch number was found")
     for row in waiting_rows(case.built):
         place, printed = place_of(case.built, row), case.part.figures[row]

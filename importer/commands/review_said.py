@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 
 from importer.meaning.header import read_entry
+from importer.models import FAMILIES
 from importer.store import rows, settling
 from importer.store.corrections import HEADER, Case, Record, RefusedError
 from importer.store.places import place_of
@@ -56,9 +57,16 @@ def _is_said(case: Case, number: int, last: Record, row: dict[str, str]) -> bool
 
 
 def corrected(row: dict[str, str]) -> dict[str, str]:
-    """What a line that says `correct` gives, by field; the parameter by its name."""
-    said = {name: row[name] for name in ("value", "unit", "family", "basis")}
-    return said | {"parameter": _parameter(row["is_parameter"])}
+    """What a line that says `correct` gives, by field; the parameter by its name, family and basis as they are kept."""
+    family, basis = row["family"].strip(), "-".join(row["basis"].casefold().split())
+    kept = next((name for name in FAMILIES if name.casefold() == family.casefold()), family)
+    return {
+        "value": row["value"],
+        "unit": row["unit"],
+        "parameter": _parameter(row["is_parameter"]),
+        "family": kept,
+        "basis": basis,
+    }
 
 
 def _parameter(text: str) -> str:

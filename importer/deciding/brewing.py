@@ -78,6 +78,9 @@ def recipe_effects(
     """Everything that can be said of a recipe; what cannot is there too, with the reason."""
     batches = batches_of(recipe, in_use, this)
     effects: list[Effect] = []
+    if this is not None and not any(batch is this for batch in batches.values()):
+        words = f"no line is about {header(this, 'malt') or 'this malt'}; what follows is of the batches in use"
+        effects.append(Effect(subject="recipe", kind="withheld", malt=header(this, "malt"), words=words))
     for number, line in enumerate(recipe.lines):
         if line.adjunct:
             continue

@@ -18,7 +18,7 @@ from importer.deciding.files import MOST_BYTES
 from importer.deciding.ground import header
 from importer.errors import OwnFileError
 from importer.models import Analysis
-from importer.store.rows import key
+from importer.store.rows import is_day, key
 
 NEEDED = ("day", "supplier", "malt", "batch")
 _DAY = re.compile(r"\d{4}-\d{2}-\d{2}")
@@ -68,7 +68,7 @@ def read_deliveries(path: str | Path) -> tuple[Delivery, ...]:
 
 def _row(path: Path, number: int, row: list[str], places: Sequence[int]) -> Delivery:
     day, supplier, malt, batch = (row[place].strip() if place < len(row) else "" for place in places)
-    if not _DAY.fullmatch(day):
+    if not _DAY.fullmatch(day) or not is_day(day):
         raise OwnFileError(f"{path.name}, row {number}: {day!r} is no day such as 2025-03-31.")
     if not (malt and batch):
         raise OwnFileError(f"{path.name}, row {number}: malt or batch is missing.")
@@ -76,7 +76,10 @@ def _row(path: Path, number: int, row: list[str], places: Sequence[int]) -> Deli
 
 
 def without_sheet(deliveries: Iterable[Delivery], analyses: Iterable[Analysis]) -> tuple[Delivery, ...]:
-    """Deliveries whose batch no analysis of their malt has; a name that a sheet leaves out matches any."""
+    """Deliveries whose batch no analysis of their malt has.
+
+    A part of a name is enough ("Nordtal" for "Nordtal Malting Ltd"), and one that is left out matches any.
+    """
     known: dict[str | None, list[tuple[str, str]]] = {}
     for analysis in analyses:
         own = malt_key(analysis) or (key(header(analysis, "supplier")) or "", "")
@@ -86,4 +89,4 @@ def without_sheet(deliveries: Iterable[Delivery], analyses: Iterable[Analysis]) 
 
 def _same(delivery: Delivery, own: tuple[str, str]) -> bool:
     names = ((key(delivery.supplier) or "", own[0]), (key(delivery.malt) or "", own[1]))
-    return all(not ours or not theirs or ours == theirs for ours, theirs in names)
+    return all(ours in theirs or theirs in ours for ours, theirs in names)

@@ -6,6 +6,7 @@ everything it rests on is; and it stays on the mash of the figures it comes from
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
@@ -33,6 +34,8 @@ FORMS: dict[str, Callable[..., float]] = {
     "plus": lambda first, second: first + second,
     "minus": lambda first, second: first - second,
 }
+# A number of the size of a protein factor that stands alone, not within that of a chapter ("method 5.3.1").
+_FACTOR = re.compile(r"(?<![\d.,])[56][.,]\d{1,2}(?![.,]?\d)")
 UNUSABLE: frozenset[Flag] = frozenset({"no-moisture", "outside-possible", "check-failed"})
 
 
@@ -174,7 +177,7 @@ def _state(inputs: Sequence[Figure]) -> tuple[State, tuple[Flag, ...], tuple[str
 
 
 def _factor(rule: Rule, at_hand: dict[str, _Input], context: Context) -> float | None:
-    """The constant of the rule; for protein the factor that a printed pair shows, None where it must not be guessed."""
+    """The rule's constant; for protein the factor of a printed pair or label, None where it must not be guessed."""
     if rule.constant is None:
         return None
     value: float = getattr(constants(), rule.constant)
@@ -184,7 +187,17 @@ def _factor(rule: Rule, at_hand: dict[str, _Input], context: Context) -> float |
     first, second = pair
     if first is not None and second is not None and first.figure.printed and second.figure.printed:
         return protein_factor(first.exact, second.exact)
+    told = _factors_of_labels(at_hand[name].figure for name in (*rule.inputs, *rule.factor_of) if name in at_hand)
+    if told:
+        known = told & {constants().protein_factor, constants().protein_factor_wheat}
+        return known.pop() if len(told) == len(known) == 1 else None
     return None if cereal_of(context.malt_class) in rule.not_cereals else value
+
+
+def _factors_of_labels(figures: Iterable[Figure]) -> set[float]:
+    """The protein factors that labels name, as in "Protein (N × 5.7)"."""
+    labels = [f.printed.label for f in figures if f.printed is not None and "protein" in f.parameter]
+    return {float(text.replace(",", ".")) for label in labels for text in _FACTOR.findall(label)}
 
 
 def protein_factor(protein: float, nitrogen: float) -> float | None:

@@ -62,7 +62,7 @@ def _analysis(analysis: Analysis, doc: Document, style: Style) -> list[str]:
 def _head(analysis: Analysis, style: Style) -> list[str]:
     header = {key: clean(field.value) for key, field in analysis.header.items()}
     unsure = {key for key, field in analysis.header.items() if field.state == "review"}
-    name = header.get("malt") or "Malt without a name"
+    name = (header.get("malt") or "Malt without a name") + ("?" if "malt" in unsure else "")
     if analysis.kind == "specification":
         what = "specification, not a batch"
     elif "batch" in header:
@@ -151,6 +151,8 @@ def _foot(analysis: Analysis, lines: list[Line], style: Style) -> list[str]:
     notes = [max((n for n in notes if n.split(")")[0] == mark), key=len) for mark in _marks(notes)]
     if any(figure.estimated for figure in figures):
         notes.append("~ an estimate: it rests on a correlation between methods; ± is its spread where that is known.")
+    if any(field.state == "review" for key, field in analysis.header.items() if key != "batch"):
+        notes.append("? in the head: this could not be read with certainty.")
     known = parameters()
     if any(f.parameter in known and known[f.parameter].food_safety for f in figures):
         notes.append(CAUTION)

@@ -19,7 +19,7 @@ FLAG_WORDS: dict[Flag, str] = {
     "no-moisture": "The sheet gives no moisture, so dry matter and as is cannot be told apart.",
     "not-convertible": "No relation leads from the sheet's method to the basis: the figure stays on its own.",
     "duplicate-row": "The sheet prints this parameter more than once.",
-    "corrected-by-person": "A person has corrected this figure.",
+    "corrected-by-person": "A person has corrected or confirmed this figure.",
     "food-safety": "A residue or contaminant: shown as printed, never judged.",
 }
 

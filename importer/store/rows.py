@@ -7,6 +7,7 @@ import os
 import re
 import unicodedata
 from collections.abc import Iterator
+from datetime import date
 from functools import lru_cache
 from pathlib import Path
 
@@ -74,6 +75,15 @@ def key_of_batch(analysis: Analysis) -> tuple[str | None, str | None]:
     """Supplier and batch, for comparing."""
     header = values(analysis)
     return key(header.get("supplier")), key(header.get("batch"))
+
+
+def is_day(text: str) -> bool:
+    """True for a day, a month or a year that the calendar has: 2024-11-30, 2024-11 or 2024."""
+    try:
+        date.fromisoformat((text + "-01-01")[:10])
+    except ValueError:
+        return False
+    return True
 
 
 def date_of(analysis: Analysis, arrived: str) -> str:

@@ -273,7 +273,9 @@ def plain_result(text: str) -> str:
     plain = text if "." in text or _GROUP.search(text) else text.replace(",", ".")
     number = read_number(plain, ".")
     if "," in plain or number is None or number.ambiguous or number.kind in ("blank", "several", "word"):
-        raise RefusedError(f"“{text}” is no single result. Write it with a decimal point: 4.3, < 1.0 or 80 - 82.")
+        raise RefusedError(
+            f"“{text}” is no single result. Write it with a decimal point and without a unit: 4.3, < 1.0 or 80 - 82."
+        )
     return plain
 
 

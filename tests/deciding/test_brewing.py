@@ -56,6 +56,20 @@ def test_weights_are_rounded_as_asked_and_efficiency_is_the_brewers(tmp_path: Pa
     assert "27,001 litre-degrees" in found.words
 
 
+def test_a_batch_that_the_recipe_does_not_use_is_told(tmp_path: Path) -> None:
+    """Otherwise the numbers of other batches would be taken for those of the batch that was asked for."""
+    path = tmp_path / "recipe.toml"
+    path.write_text(line(extract=EBC_PLAN), encoding="utf-8")
+    used = analysis(figure("extract_fine_as_is", 76.2))
+    other = analysis(figure("extract_fine_as_is", 76.2), malt="Wheat Malt", batch="W7")
+    found = only(list(recipe_effects(read_recipe(path), in_use([used, other]), other)), "recipe")
+    assert (found.kind, found.words) == (
+        "withheld",
+        "no line is about Wheat Malt; what follows is of the batches in use",
+    )
+    assert not [e for e in recipe_effects(read_recipe(path), in_use([used]), used) if e.subject == "recipe"]
+
+
 def test_moisture_alone_changes_the_weight(tmp_path: Path) -> None:
     """The same 81.5 % dry with 4.5 % moisture (77.83 % as is, check value mb-01) and with 6.5 % (76.20 %)."""
     plan = '{ value = 77.83, unit = "%", family = "EBC", grind = "fine" }'

@@ -202,12 +202,20 @@ def test_deliveries_without_a_certificate(tmp_path: Path) -> None:
     assert [one.batch for one in without_sheet(book, year(90, 91))] == ["B99", "B2"]
 
 
+def test_a_delivery_may_name_a_part_of_the_supplier(tmp_path: Path) -> None:
+    """Goods-in books leave out the legal form; a supplier must not be told that a certificate is missing for that."""
+    path = tmp_path / "book.csv"
+    path.write_text("day,supplier,malt,batch\n2025-01-10,Nordtal,Pale Ale,B1\n2025-01-10,Nordtal,Wheat,B2\n")
+    assert [one.batch for one in without_sheet(read_deliveries(path), year(90, 91))] == ["B2"]
+
+
 @pytest.mark.parametrize(
     ("content", "told"),
     [
         (b"", "is empty"),
         (b"supplier,malt,batch\n", "the head lacks day. Its columns are: supplier, malt, batch."),
         (b"day,supplier,malt,batch\n31.12.2025,A,B,C\n", "row 2: '31.12.2025' is no day"),
+        (b"day,supplier,malt,batch\n2025-02-30,A,B,C\n", "row 2: '2025-02-30' is no day"),
         (b"day,supplier,malt,batch\n2025-01-01,A,B\n", "row 2: malt or batch is missing"),
         (b"day,supplier,malt,batch\n2025-01-01,\xff,B,C\n", "not UTF-8"),
     ],

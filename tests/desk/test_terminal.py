@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import json
 import socket
 import subprocess
 import sys
@@ -100,6 +101,39 @@ def test_a_column_is_said_in_the_file_too(tmp_path: Path) -> None:
     assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 0
 
 
+def test_family_and_basis_are_taken_as_people_write_them(folder: Path, tmp_path: Path) -> None:
+    path = tmp_path / "waits.csv"
+    rows = [row for row in written(folder, path) if row["parameter"] == "Moisture"]
+    rows[0].update(
+        say="correct", value="81,5", unit="%", is_parameter="Extract, fine grind, dry", family="ebc", basis="As is"
+    )
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 0
+    with Store(folder) as store:
+        said = [json.loads(text)["set"] for (text,) in store.connection.execute("SELECT value FROM corrections")]
+    assert said[0]["basis"] == "as-is"
+    assert said[0].get("family", "EBC") == "EBC"
+    assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 0
+
+
+def test_what_a_column_settles_along_with_it_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """A correction that could not be taken must not go under because another line settles the whole table."""
+    folder = take_in(tmp_path / "store", two_columns(tmp_path / "a.pdf"))
+    path = tmp_path / "waits.csv"
+    rows = written(folder, path)
+    rows[0].update(say="column")
+    rows[1].update(say="correct", value="3.4 EBC")
+    put(path, rows)
+    assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 1
+    told = capsys.readouterr().err
+    assert (
+        "“3.4 EBC” is no single result. Write it with a decimal point and without a unit: 4.3, < 1.0 or 80 - 82."
+        in told
+    )
+    assert "line 3: its figure was settled by another line all the same" in told
+    assert f"1 taken, 1 not taken. {len(rows) - 1} more figures settled" in told
+
+
 def test_what_was_taken_already_is_passed_over_the_second_time(
     folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -122,7 +156,9 @@ def test_what_was_taken_already_is_passed_over_the_second_time(
     rows[0].update(value="4.6")
     put(path, rows)
     assert review.review(review.Request(folder, take=path, reviewer="Anna Holt")) == 1
-    assert "has changed this sheet" in capsys.readouterr().err
+    told = capsys.readouterr().err
+    assert "or an earlier --take of it has" in told
+    assert "--write" in told
 
 
 @pytest.mark.parametrize("delimiter", [",", ";"])

@@ -93,6 +93,7 @@ def test_notes_that_except_figures_of_a_basis(text: str, some: bool) -> None:
         ("IoB Recommended Methods", "IoB"), ("Institute of Brewing", "IoB"), ("IOB 2.7", "IoB"), ("EBC 4.6.1", "IoB"),
         ("ASBC Methods of Analysis", "ASBC"), ("ASBC Malt-4", "ASBC"), ("Analyzed according to ASBC methods", "ASBC"),
         ("Colour in EBC units", None), ("Farbe EBC-Einheiten", None), ("IoB and EBC methods", None),
+        ("loB Recommended Methods", "IoB"), ("Analysis by loB Recommended Methods, EBC colour.", None),
         ("This malt was produced for brewing", None), ("", None),
         ("Analysenmethoden: EBC", "EBC"), ("Bestemt efter EBC", "EBC"), ("EBC Malt 4.3.1", "EBC"),
         ("Ensayos según ASBC", "ASBC"),

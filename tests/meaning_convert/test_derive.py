@@ -80,6 +80,33 @@ def test_protein_factor_is_taken_from_a_printed_pair() -> None:
 
 
 @pytest.mark.parametrize(
+    ("label", "nitrogen"),
+    [
+        ("Crude protein (N x 5,7)", 1.98),
+        ("Rohprotein N×5.70 wfr.", 1.98),
+        ("Protein (N x 6.25)", 1.81),
+        ("Protein", 1.81),
+        ("Protein, method 5.3.1", 1.81),
+        ("Protein (N x 5.83)", None),
+    ],
+)
+def test_protein_factor_is_taken_from_the_label(label: str, nitrogen: float | None) -> None:
+    """11.3 % ÷ 5.7 is 1.98 %, ÷ 6.25 is 1.81 % (arithmetic); another factor than these two is not followed."""
+    printed = Printed(label=label, value="11.3", page=1, box=(0, 0, 1, 1))
+    found = run(figure("total_protein", 11.3, printed=printed), figure("soluble_nitrogen", 0.742))
+    assert ("total_nitrogen" in found) == (nitrogen is not None)
+    if nitrogen is not None:
+        assert found["total_nitrogen"].value == pytest.approx(nitrogen, abs=0.005)
+        assert found["soluble_protein"].value == pytest.approx(0.742 * 11.3 / nitrogen, abs=0.02)
+
+
+def test_a_named_factor_serves_wheat_too() -> None:
+    printed = Printed(label="Protein (N x 5.7)", value="11.3", page=1, box=(0, 0, 1, 1))
+    found = run(figure("total_protein", 11.3, printed=printed), context=Context(malt_class="wheat"))
+    assert found["total_nitrogen"].value == pytest.approx(1.98, abs=0.005)
+
+
+@pytest.mark.parametrize(
     ("protein", "nitrogen", "factor"), [(10.6, 1.70, 6.25), (11.97, 2.10, 5.7), (12.5, 2.10, None), (10.0, 0.0, None)]
 )
 def test_protein_factor_bands(protein: float, nitrogen: float, factor: float | None) -> None:

@@ -57,6 +57,15 @@ def test_a_missing_or_doubtful_batch_number_is_told() -> None:
     assert "batch PA-1 (not certain)" in to_table(factory.document(doubtful))
 
 
+def test_a_question_mark_in_the_head_is_explained() -> None:
+    doubtful = factory.header("review", malt="Pale Ale Malt", supplier="Nordtal Malting")
+    text = to_table(factory.document(factory.analysis(header=doubtful)))
+    assert text.startswith("Pale Ale Malt? · ")
+    assert "supplier Nordtal Malting?" in text
+    assert "? in the head: this could not be read with certainty." in text
+    assert "? in the head" not in to_table(factory.document())
+
+
 def test_an_offset_that_was_not_applied_is_told() -> None:
     ratio = factory.ratio()
     assert ratio.method_offset is not None

@@ -63,6 +63,13 @@ def test_choices(export: Export, choice: list[str], batches: list[str]) -> None:
     assert exported(export("--json", "-", *choice)) == batches
 
 
+@pytest.mark.parametrize("day", ["2024-13", "2024-02-30", "30.11.2024", "0000"])
+def test_a_day_that_is_none_is_refused(export: Export, day: str) -> None:
+    result = export("--from", day)
+    assert result.exit_code == 2
+    assert f"--from: {day} is no day such as 2024-11-30." in result.stderr
+
+
 def test_the_same_forms_as_read(export: Export, tmp_path: Path) -> None:
     result = export("--csv", tmp_path / "f.csv", "--wide", tmp_path / "w.csv", "--include-review")
     assert result.exit_code == 0
