@@ -7,6 +7,8 @@ from dataclasses import replace
 from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
 from importer.reading.values import split_value
+from importer.vocabulary.result_words import plain_word, result_words
+from importer.vocabulary.units import parse_unit
 
 
 def limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
@@ -28,7 +30,7 @@ def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float |
     low = _limit(figure.low, convention, "low")
     high = _limit(figure.high, convention, "high")
     if figure.spec and low is None and high is None:
-        spec = read_number(split_value(figure.spec)[0], convention)
+        spec = read_number(_without_unit(figure), convention)
         if spec is not None and not spec.ambiguous:
             if spec.bound == "range":
                 return spec.low, spec.high
@@ -37,6 +39,14 @@ def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float |
             if spec.bound in (">", "min"):
                 return spec.value, None
     return low, high
+
+
+def _without_unit(figure: PrintedFigure) -> str:
+    """A limit without its unit. "295 min" beside a figure that is no time is a least value, not minutes."""
+    value, unit, _ = split_value(figure.spec)
+    own = parse_unit(figure.unit or "")
+    says_bound = unit is not None and plain_word(unit) in result_words().after
+    return figure.spec if says_bound and own is not None and own != parse_unit(unit or "") else value
 
 
 def with_limit_sides(figure: PrintedFigure, convention: Convention) -> PrintedFigure:

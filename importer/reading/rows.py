@@ -77,7 +77,7 @@ def _numbers_in_heads(table: Table, terms: Terms, legend: Mapping[str, str]) -> 
 def _batch_in(head: str, terms: Terms, counted: bool) -> str | None:
     words = head.split()
     for n in range(min(3, len(words) - 1), 0, -1):
-        rest = " ".join(takewhile(lambda word: parse_date(word) is None, words[n:]))
+        rest = " ".join(takewhile(_is_of_number, words[n:]))
         if terms.caption(" ".join(words[:n])) == "batch" and any(c.isdigit() for c in rest):
             return rest
     # A date may stand under the number, in the same head.
@@ -88,6 +88,13 @@ def _batch_in(head: str, terms: Terms, counted: bool) -> str | None:
         if looks_like_batch(part) and parse_unit(part) is None:
             return part
     return None
+
+
+def _is_of_number(word: str) -> bool:
+    """True for a word that can be part of a batch number: with a digit and no date, or a few capitals or signs."""
+    if any(c.isdigit() for c in word):
+        return parse_date(word) is None
+    return len(word) <= 3 and word.upper() == word
 
 
 def _lanes(table: Table, panel: Panel, above: BatchColumns, numbers: Mapping[str, str]) -> dict[int, str | None]:
@@ -113,8 +120,13 @@ def _head_entries(table: Table, panel: Panel, lanes: dict[int, str | None], numb
         batch = numbers.get(head)
         if box is None or (batch is None and not names_malt(head)):
             continue
-        entry = PrintedHeader("batch" if batch else "malt", "", batch or head, table.page, box)
-        events.append(Event(Place(table.page, box.top, box.x0), header=entry, lane=lanes[column], in_table=True))
+        behind = head.partition(batch)[2].strip() if batch else head
+        entries = [("batch", batch)] if batch else []
+        # The name of the malt may stand below the number, in the same head.
+        entries += [("malt", behind)] if names_malt(behind) and not (batch and any(map(str.isdigit, behind))) else []
+        for key, text in entries:
+            entry = PrintedHeader(key, "", text, table.page, box)
+            events.append(Event(Place(table.page, box.top, box.x0), header=entry, lane=lanes[column], in_table=True))
     return events
 
 
