@@ -5,7 +5,7 @@ from __future__ import annotations
 from importer.meaning.possible import possible_range, within_possible
 from importer.meaning.recognised import Doubt, Recognised
 from importer.reading.numbers import Convention, Number, read_number, same_number
-from importer.vocabulary.result_words import plain_word, result_words
+from importer.vocabulary.result_words import result_words
 from importer.vocabulary.units import split_unit
 from importer.words import Page
 
@@ -48,7 +48,7 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
 
 def _is_known_word(figure: Recognised) -> bool:
     """True for a word that describes results as it stands ("klar"): one misread is hardly ever another one."""
-    known = plain_word(figure.printed.value) in result_words().described
+    known = figure.printed.value.strip(" .").casefold() in result_words().described_as_written
     return known and figure.printed.confidence >= SURE_WORD
 
 

@@ -34,12 +34,13 @@ class ResultWords:
     """``before`` and ``after`` give the comparison that a plain word beside a number means.
 
     ``before_words`` and ``after_words`` are the same words, longest first, as one alternative of a pattern.
-    ``allowed`` holds every single word that may stand beside a number in a value.
+    ``described_as_written`` are the words for results with their accents. ``allowed`` holds every single word that may stand beside a number in a value.
     """
 
     not_detected: frozenset[str]
     blank: frozenset[str]
     described: frozenset[str]
+    described_as_written: frozenset[str]
     before: dict[str, LimitBound]
     after: dict[str, LimitBound]
     range_between: frozenset[str]
@@ -77,6 +78,7 @@ def result_words() -> ResultWords:
             not_detected=frozenset(_plain(raw["not_detected"]["words"], "not_detected")),
             blank=frozenset(_plain(raw["blank"]["words"], "blank")),
             described=frozenset(_plain(raw["described"]["words"], "described")),
+            described_as_written=frozenset(word.casefold() for word in raw["described"]["words"]),
             before=before,
             after=after,
             range_between=frozenset(between),
