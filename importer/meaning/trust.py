@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from importer.meaning.possible import possible_range, within_possible
 from importer.meaning.recognised import Doubt, Recognised
 from importer.reading.numbers import Convention, Number, read_number, same_number
@@ -10,6 +12,8 @@ from importer.vocabulary.units import split_unit
 from importer.words import Page
 
 SURE_WORD = 0.8
+# What is left of letters that could not be read.
+_SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
 
 
 def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> list[Doubt]:
@@ -19,6 +23,9 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
         return [*doubts, *(Doubt("reading-doubtful", reason) for reason in _marred(figure, page))]
     if page.doubt:
         return [Doubt("reading-doubtful", page.doubt)]
+    if _SCRAPS.search(figure.printed.label):
+        reason = f"The label was not read cleanly (“{figure.printed.label}”); words of it may be lost."
+        return [Doubt("reading-doubtful", reason)]
     if figure.number.kind == "word" and _is_known_word(figure):
         return []
     if figure.number.kind not in ("number", "range"):
