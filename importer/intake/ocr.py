@@ -73,12 +73,12 @@ def find_program() -> str | None:
     return next((str(candidate) for candidate in candidates if candidate.is_file()), None)
 
 
-def read_block(image: Image.Image, dpi: float = 300.0, options: str = BLOCK) -> list[Seen]:
+def read_block(image: Image.Image, dpi: float = 300.0, options: str = BLOCK, language: str = ENGLISH) -> list[Seen]:
     """Read a picture as one block of lines; raises ``NoTextAndNoOcr``, ``TookTooLong`` or ``Damaged``."""
     if max(image.size) > LONGEST_SIDE or min(image.size) < 3:
         return []
     with _as_file(image) as path:
-        return [word for _, word in _rows(_run(path, f"{options} --dpi {round(dpi)}", languages()))]
+        return [word for _, word in _rows(_run(path, f"{options} --dpi {round(dpi)}", language))]
 
 
 def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:

@@ -34,7 +34,8 @@ class ResultWords:
     """``before`` and ``after`` give the comparison that a plain word beside a number means.
 
     ``before_words`` and ``after_words`` are the same words, longest first, as one alternative of a pattern.
-    ``described_as_written`` are the words for results with their accents. ``allowed`` holds every single word that may stand beside a number in a value.
+    ``described_as_written`` are the words for results with their accents. ``allowed`` holds every single word that may
+    stand beside a number in a value.
     """
 
     not_detected: frozenset[str]
