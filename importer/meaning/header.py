@@ -33,7 +33,19 @@ def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[st
         field = _field(key, entries.get(key, []), order, pages)
         if field is not None:
             fields[key] = field
-    return fields
+    return _with_order_of_days(fields)
+
+
+def _with_order_of_days(fields: dict[str, HeaderField]) -> dict[str, HeaderField]:
+    """Malt is no better before the day it was made: one of two such dates is wrong, and neither says which."""
+    made, until = fields.get("produced_on"), fields.get("best_before")
+    if made is None or until is None or until.value > made.value:
+        return fields
+    doubted = {
+        key: field.model_copy(update={"state": "review"})
+        for key, field in (("produced_on", made), ("best_before", until))
+    }
+    return {key: doubted.get(key, field) for key, field in fields.items()}
 
 
 def with_said_header(
@@ -129,6 +141,14 @@ def _may_be_number(text: str) -> bool:
     return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
 
 
+def _undated(text: str) -> str:
+    """A batch number without the date behind it ("E1525 / 12.11.2025")."""
+    words = text.split()
+    while len(words) > 1 and (parse_date(words[-1]) is not None or not any(c.isalnum() for c in words[-1])):
+        words.pop()
+    return " ".join(words)
+
+
 def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bool]:
     """The clean value of an entry and whether nothing about it is in doubt; "" where it holds nothing usable.
 
@@ -144,6 +164,7 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
         year = parse_crop_year(text)
         return (year, True) if year is not None else ("", False)
     if key == "batch":
+        text = _undated(text)
         return text, looks_like_batch(text) or (captioned and _may_be_number(text))
     if key in ("certificate", "order"):
         return text, any(c.isdigit() for c in text)

@@ -10,6 +10,7 @@ from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
+from importer.reading.malt_names import is_malt_name
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
@@ -17,6 +18,7 @@ from importer.words import Page
 
 # A number of fewer digits counts the rows.
 MIN_DIGITS = 4
+SEVERAL_ROWS = "More than one row could hold the result, and no batch number says which."
 _LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit")
 
 
@@ -40,23 +42,51 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
     # A row without a batch number among rows that have one: a mean, limits, last year's figures.
     batches = named or found or batches
     unclear = not named and not found and len(batches) > 1
+    worded = _worded(lanes, terms)
     for number, (index, cells) in enumerate(batches):
         lane = _lane(table, cells, terms) or f"row {table.page}.{index}"
-        events += _headers(table, cells, lane, terms)
+        headers = _headers(table, cells, lane, terms)
         figures = _figures(table, cells, lane, limits, page, terms, bare=len(batches) == 1 and number == 0)
-        events += [_unclear(event) for event in figures] if unclear else figures
+        if lane in worded:
+            headers = [_unnamed(event) for event in headers]
+            figures = [_doubted(event, f"It stands in the row “{lane}”, which may be of no batch.") for event in figures]
+        events += headers
+        events += [_doubted(event, SEVERAL_ROWS) for event in figures] if unclear else figures
     return events
+
+
+def _worded(lanes: Sequence[str], terms: Terms) -> set[str]:
+    """Names of rows that hold words or signs besides a number where others are a number alone: a mean of the lots, the
+    values of a contract."""
+    words = {
+        lane: [w for w in lane.split() if (_is_word(w) or terms.roles(w)) and terms.caption(w) != "batch"]
+        for lane in lanes
+        if any(c.isdigit() for c in lane)
+    }
+    return {lane for lane, found in words.items() if found} if not all(words.values()) else set()
+
+
+def _is_word(text: str) -> bool:
+    """True for a word, and for a sign like that of a mean; codes have digits or are capitals."""
+    plain = text.strip(".,:;()")
+    return not any(c.isdigit() for c in plain) and any(c.islower() or (c.isalpha() and len(plain) == 1) for c in plain)
+
+
+def _unnamed(event: Event) -> Event:
+    """A header entry of a row that may be of no batch."""
+    if event.header is None or event.header.key != "batch":
+        return event
+    return replace(event, header=replace(event.header, sure=False, several=True))
 
 
 def _is_number(text: str, captioned: bool) -> bool:
     return looks_like_batch(text) or (captioned and sum(c.isdigit() for c in text) >= MIN_DIGITS)
 
 
-def _unclear(event: Event) -> Event:
-    """A figure of one of several rows that nothing tells apart."""
+def _doubted(event: Event, reason: str) -> Event:
     if event.figure is None:
         return event
-    concern = Concern("label-doubtful", "More than one row could hold the result, and no batch number says which.")
+    concern = Concern("label-doubtful", reason)
     return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
 
 
@@ -96,6 +126,8 @@ def _headers(table: Transposed, cells: dict[int, Cell], lane: str, terms: Terms)
         if key is None or key == "ignore":
             continue
         head = clean_label(table.heads[column])
+        if key == "variety" and not terms.is_sure_caption(head) and is_malt_name(cell.text):
+            key = "malt"
         if terms.caption(head) is None:
             # "No." alone does not say what the number is of.
             head = ""

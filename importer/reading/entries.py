@@ -51,13 +51,26 @@ def header_event(
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
     if not text.strip(" -–—_.") or fits is False or other:
         return None, step
-    several = _has_rival(key, pieces, at + step) or (
-        value is under and _goes_on_below(key, value, number, lines, used, terms)
+    several = (
+        _has_rival(key, pieces, at + step)
+        or _is_of_other(key, caption, pieces, at, terms)
+        or (value is under and _goes_on_below(key, value, number, lines, used, terms))
     )
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not several
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _is_of_other(key: str, caption: str, pieces: Sequence[Piece], at: int, terms: Terms) -> bool:
+    """True where the words right before a caption make it one of something else ("Barley batch no.", "Last lot")."""
+    before = pieces[at - 1] if at else None
+    if before is None or before.colon or key not in NUMBERED:
+        return False
+    if pieces[at].cell.box.x0 - before.cell.box.x1 > before.cell.box.height:
+        return False
+    whole = f"{before.text} {caption}"
+    return terms.is_other_matter(whole) or "previous" in terms.roles(whole)
 
 
 def _has_rival(key: str, pieces: Sequence[Piece], at: int) -> bool:
@@ -171,7 +184,7 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
         return None
     for start in range(len(words) - 1):
         for cut in range(min(len(words) - 1, start + 4), start, -1):
-            caption, value = " ".join(words[start:cut]), words[cut].strip(",;()")
+            caption, value = " ".join(words[start:cut]), words[cut].strip(",;.()")
             if terms.is_sure_caption(caption) and terms.caption(caption) == "batch" and looks_like_batch(value):
                 return "batch", caption, value
     for cut in range(min(len(words) - 1, 4), 0, -1):

@@ -104,7 +104,15 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
         return []
     name = _PARTS.split(best[1].text.strip())[0]
     name = name if any(w in fold(name) for w in name_words().maltsters) else best[1].text.strip()
+    name = _without_caption(name, terms)
     return [_event("supplier", name, best[1], page, sure=best[0] >= SURE_COMPANY)]
+
+
+def _without_caption(name: str, terms: Terms) -> str:
+    """ "Malt made by Ashgrove Maltings Ltd" without the words that say whose name it is."""
+    words = name.split()
+    cuts = (n for n in range(len(words) - 2, 1, -1) if terms.caption(" ".join(words[:n])) == "supplier")
+    return " ".join(words[next(cuts, 0) :])
 
 
 def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:

@@ -14,6 +14,7 @@ from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
+from importer.reading.aside import beside_events
 from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
@@ -52,8 +53,9 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     events: list[Event] = []
     notes: dict[int, list[str]] = {}
     carried = _Carried()
+    key: dict[str, str] = {}
     for page in pages:
-        lines = spelled_out(find_lines(page), terms)
+        lines, key = spelled_out(find_lines(page), terms, key)
         found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)
@@ -124,7 +126,7 @@ def _page_events(
             figures = True
     events += free_events(rest, frozenset(consumed), page, terms, later=figures)
     for block in blocks:
-        events += free_events(block, frozenset(), page, terms, later=figures)
+        events += beside_events(block, tables, rest, page, terms, later=figures)
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += letterhead_events(page, free, events, terms)
     events = with_lanes(events)

@@ -3,11 +3,16 @@
 from tests.adversarial import (
     columns,
     drawing,
+    entries_and_captions,
     figures,
+    heads_above,
+    keyed,
     languages,
+    lots_in_rows,
     measures,
     occasions,
     papers,
+    parts_of_documents,
     sections,
     spreadsheets,
     variants,
@@ -16,4 +21,20 @@ from tests.adversarial.case import SHEETS
 
 __all__ = ["SHEETS"]
 
-_PARTS = (columns, drawing, figures, languages, measures, occasions, papers, sections, spreadsheets, variants)
+_PARTS = (
+    columns,
+    drawing,
+    entries_and_captions,
+    figures,
+    heads_above,
+    keyed,
+    languages,
+    lots_in_rows,
+    measures,
+    occasions,
+    papers,
+    parts_of_documents,
+    sections,
+    spreadsheets,
+    variants,
+)
