@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from importer.layout.heads import Head
+from importer.layout.heads import Head, HeadCell
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 
@@ -18,7 +18,7 @@ def part_blocks(lines: Sequence[Line], heads: Sequence[Head], terms: Terms) -> t
     blocks: list[list[Line]] = []
     for number, head in enumerate(heads):
         end = heads[number + 1].first if number + 1 < len(heads) else len(lines)
-        for is_outside in _sides(head, lines[head.first].em):
+        for is_outside in _sides(head, lines[head.first].em, main[head.last + 1 : end], terms):
             block = _block(main, head.first, end, is_outside, terms)
             if block:
                 blocks.append([line for _, line in block])
@@ -27,16 +27,31 @@ def part_blocks(lines: Sequence[Line], heads: Sequence[Head], terms: Terms) -> t
     return [line for line in main if line.cells], blocks
 
 
-def _sides(head: Head, em: float) -> list[Callable[[Cell], bool]]:
+def _sides(head: Head, em: float, below: Sequence[Line], terms: Terms) -> list[Callable[[Cell], bool]]:
     """Tests for the cells left and right of the columns that a head names."""
-    # "Lot no." on the line of the heads may be the first caption of a block as well as the head of a column.
-    named = [cell for cell in head.cells if set(cell.roles) - {"number", "date"}]
+    # "Lot no." on the line of the heads may be the first caption of a block as well as the head of a column, and
+    # "Last delivery" the title of one.
+    named = [
+        cell
+        for cell in head.cells
+        if set(cell.roles) - {"number", "date"} and not _is_over_entries(cell, below, terms)
+    ]
     left = min((cell.box.x0 for cell in named), default=0.0) - em
     right = max((cell.box.x1 for cell in named), default=float("inf")) + em
     return [lambda cell: cell.box.x1 < left, lambda cell: cell.box.x0 > right]
 
 
+def _is_over_entries(head: HeadCell, below: Sequence[Line], terms: Terms) -> bool:
+    """True for a head over captions with their entries ("Lot no.: 24-0815") and not over values."""
+    under = [cell for line in below for cell in line.cells if abs(cell.box.x0 - head.box.x0) < 0.5 * line.em]
+    entries = sum(":" in cell.text.rstrip(": ") and _is_caption(cell.text, terms) for cell in under)
+    return entries >= CAPTIONS and not any(terms.is_value(cell.text) for cell in under)
+
+
 def _is_caption(text: str, terms: Terms) -> bool:
+    caption, colon, entry = text.partition(":")
+    if colon and entry.strip():
+        text = caption
     return terms.caption(text.rstrip(": ")) is not None and not terms.is_label(text.rstrip(": "))
 
 

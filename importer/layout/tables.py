@@ -31,6 +31,8 @@ from importer.words import Box, Page
 # A gap this many times the usual distance of lines ends the run from which columns are measured.
 BREAK = 2.4
 PROSE_WORDS = 9
+# Type so much larger than that of a table is that of a title.
+LARGE = 1.2
 # A number and the unit behind it can be parted by a word space only, in em.
 WORD_RIVER = 0.15
 
@@ -223,7 +225,7 @@ def _fill(
             break
         if _is_header_line(line, terms) or _in_header_grid(lines, i, terms, start):
             continue
-        if _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
+        if _is_title(line, spans, em) or _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
             continue
         kept.append((i, line, cells_by_column(line, spans)))
         last_bottom = line.box.bottom
@@ -232,6 +234,12 @@ def _fill(
         return None
     used = frozenset(i for row in rows for i in row.lines if row.has_value)
     return Table(page.number, columns, tuple(rows), used, headed, ruled, em)
+
+
+def _is_title(line: Line, spans: Sequence[Span], em: float) -> bool:
+    """True for a line in larger type across several columns: what it heads is no part of the table."""
+    crossed = sum(span.overlap(line.box) > 0 for span in spans)
+    return len(line.cells) == 1 and line.em > LARGE * em and crossed > 1
 
 
 def columns_roles(columns: Sequence[Column]) -> tuple[tuple[str, ...], ...]:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 
 from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt
+from importer.reading.malt_names import fold, has_legal_form, has_word, is_malt_name, name_words, names_malt
 from importer.vocabulary.captions import document_title, family_statement
 from importer.words import Page
 
@@ -111,8 +112,11 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
 def _without_caption(name: str, terms: Terms) -> str:
     """ "Malt made by Ashgrove Maltings Ltd" without the words that say whose name it is."""
     words = name.split()
-    cuts = (n for n in range(len(words) - 2, 1, -1) if terms.caption(" ".join(words[:n])) == "supplier")
-    return " ".join(words[next(cuts, 0) :])
+    for n in range(len(words) - 2, 1, -1):
+        rest = " ".join(words[n:])
+        if terms.caption(" ".join(words[:n])) == "supplier" and any(w in fold(rest) for w in name_words().maltsters):
+            return rest
+    return name
 
 
 def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
@@ -140,6 +144,37 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
     # A title may have words for malt; a kind of malt makes it the name of one.
     named = has_word(fold(best[1]), name_words().malts)
     return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0 and named)]
+
+
+def names_above_batches(page: Page, lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[Event]:
+    """Maltsters and malts that lone lines name between the figures of one batch and the number of the next.
+
+    They are in doubt; what the head of the sheet says of all its batches does not hold where they say otherwise.
+    """
+    figures = sorted(event.place.y for event in events if event.figure is not None)
+    found: list[Event] = []
+    for event in events:
+        if event.header is None or event.header.key != "batch" or event.lane is not None:
+            continue
+        above = max((y for y in figures if y < event.place.y), default=None)
+        if above is None:
+            continue
+        if _is_company(event.header.text):
+            found.append(replace(event, header=replace(event.header, key="supplier", caption="", sure=False)))
+        for line in lines:
+            if len(line.cells) == 1 and above < line.box.middle < event.place.y:
+                found += _named_in(line.cells[0], page, terms)
+    return found
+
+
+def _named_in(cell: Cell, page: Page, terms: Terms) -> list[Event]:
+    text = cell.text.strip()
+    if len(text.split()) > MAX_WORDS or ":" in text or terms.is_label(text) or terms.roles(text):
+        return []
+    if _is_company(text):
+        return [_event("supplier", text, cell, page, sure=False)] if not _is_other(text, terms) else []
+    # "Wheat malt" sounds like a caption of the grain.
+    return [_event("malt", text, cell, page, sure=False)] if is_malt_name(text) else []
 
 
 def _is_company(text: str) -> bool:

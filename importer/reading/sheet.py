@@ -19,7 +19,7 @@ from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
 from importer.reading.legend import batches_by_head
-from importer.reading.letterhead import letterhead_events, page_titles
+from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.parts import Part, parts_of
 from importer.reading.rows import BatchColumns, table_events
@@ -29,6 +29,8 @@ from importer.reading.surroundings import (
     of_other_kind,
     of_other_number,
     of_several_batches,
+    titles_of_others,
+    under_title,
 )
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
@@ -70,11 +72,12 @@ def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
     texts = {text for figure in analysis.figures for text in (*figure.section, *figure.heading)}
     named = numbers_named(texts, terms)
     several = of_several_batches(analysis.header)
-    if not named and several is None:
+    other = titles_of_others(analysis.figures, analysis.header)
+    if not named and several is None and not other:
         return analysis
     figures = []
     for figure in analysis.figures:
-        concern = of_other_number(figure, named, analysis.header) or several
+        concern = of_other_number(figure, named, analysis.header) or under_title(figure, other) or several
         figures.append(replace(figure, doubts=(*figure.doubts, concern)) if concern is not None else figure)
     return replace(analysis, figures=tuple(figures))
 
@@ -128,7 +131,7 @@ def _page_events(
     for block in blocks:
         events += beside_events(block, tables, rest, page, terms, later=figures)
     free = [line for i, line in enumerate(rest) if i not in consumed]
-    events += letterhead_events(page, free, events, terms)
+    events += [*letterhead_events(page, free, events, terms), *names_above_batches(page, free, events, terms)]
     events = with_lanes(events)
     headed = [table for table in tables if table.headed]
     taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}

@@ -9,6 +9,7 @@ from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
+from importer.reading.malt_names import is_malt_name
 from importer.vocabulary.captions import document_title, looks_like_batch
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
@@ -67,6 +68,30 @@ def of_other_number(figure: PrintedFigure, named: dict[str, str], headers: Seque
         if text in (*figure.section, *figure.heading) and _plain(number) not in known:
             return Concern("label-doubtful", f"It stands under the heading “{text}”.")
     return None
+
+
+def titles_of_others(figures: Sequence[PrintedFigure], headers: Sequence[PrintedHeader]) -> set[str]:
+    """Titles of one page of several that are the number of another batch or the name of another malt than the head
+    gives."""
+    pages: dict[str, set[int]] = {}
+    for figure in figures:
+        for text in figure.section:
+            pages.setdefault(text, set()).add(figure.page)
+    all_pages = {figure.page for figure in figures}
+    known = " ".join(_plain(entry.text) for entry in headers)
+    found: set[str] = set()
+    for text, where in pages.items():
+        malts = [_plain(entry.text) for entry in headers if entry.key == "malt" and entry.page not in where]
+        other_malt = bool(malts) and not any(malt in _plain(text) or _plain(text) in malt for malt in malts)
+        other_batch = looks_like_batch(text) and _plain(text) not in known
+        if where != all_pages and (other_batch or (other_malt and is_malt_name(text))):
+            found.add(text)
+    return found
+
+
+def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:
+    text = next((text for text in figure.section if text in titles), None)
+    return Concern("label-doubtful", f"It stands under the heading “{text}”.") if text is not None else None
 
 
 def _plain(text: str) -> str:
