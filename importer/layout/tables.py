@@ -16,6 +16,7 @@ from importer.layout.grid import (
     cells_by_column,
     cut_spans,
     in_order,
+    is_title,
     nearest,
     river_spans,
     rule_borders,
@@ -31,8 +32,6 @@ from importer.words import Box, Page
 # A gap this many times the usual distance of lines ends the run from which columns are measured.
 BREAK = 2.4
 PROSE_WORDS = 9
-# Type so much larger than that of a table is that of a title.
-LARGE = 1.2
 # A number and the unit behind it can be parted by a word space only, in em.
 WORD_RIVER = 0.15
 
@@ -225,7 +224,7 @@ def _fill(
             break
         if _is_header_line(line, terms) or _in_header_grid(lines, i, terms, start):
             continue
-        if _is_title(line, spans, em) or _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
+        if is_title(line, spans, em) or _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
             continue
         kept.append((i, line, cells_by_column(line, spans)))
         last_bottom = line.box.bottom
@@ -234,12 +233,6 @@ def _fill(
         return None
     used = frozenset(i for row in rows for i in row.lines if row.has_value)
     return Table(page.number, columns, tuple(rows), used, headed, ruled, em)
-
-
-def _is_title(line: Line, spans: Sequence[Span], em: float) -> bool:
-    """True for a line in larger type across several columns: what it heads is no part of the table."""
-    crossed = sum(span.overlap(line.box) > 0 for span in spans)
-    return len(line.cells) == 1 and line.em > LARGE * em and crossed > 1
 
 
 def columns_roles(columns: Sequence[Column]) -> tuple[tuple[str, ...], ...]:

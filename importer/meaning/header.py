@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
-from importer.vocabulary.captions import looks_like_batch
+from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
 
@@ -121,13 +122,22 @@ def _supported(entry: PrintedHeader) -> PrintedHeader:
     text = entry.text
     fits = {
         "batch": looks_like_batch(text),
-        "malt": class_of(text) is not None,
+        "malt": class_of(text) is not None and not _names_batch(text),
         "variety": class_of(text) is None and not any(c.isdigit() for c in text),
         "crop_year": parse_crop_year(text) is not None,
         "quantity": split_unit(text)[1] is not None or bool(_MASS.search(text)),
         "certificate": any(c.isdigit() for c in text),
     }
     return replace(entry, sure=fits.get(entry.key, False))
+
+
+def _names_batch(text: str) -> bool:
+    """True for a subject that names a batch besides the malt ("Lot E1490, Vienna malt")."""
+    words = [word.strip(",;:()") for word in text.split()]
+    return any(
+        (found := header_caption(a)) is not None and found[0] == "batch" and looks_like_batch(b)
+        for a, b in pairwise(words)
+    )
 
 
 def _plain(text: str) -> str:

@@ -11,7 +11,7 @@ from importer.reading.entry_kinds import NUMBERED, fits_entry
 from importer.reading.events import Event, Place
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
-from importer.reading.under import below
+from importer.reading.under import BELOW, below
 from importer.vocabulary.captions import document_title, family_statement, looks_like_batch
 
 SENTENCE_WORDS = 11
@@ -55,6 +55,7 @@ def header_event(
         _has_rival(key, pieces, at + step)
         or _is_of_other(key, caption, pieces, at, terms)
         or (value is under and _goes_on_below(key, value, number, lines, used, terms))
+        or (value is under and _stands_below(number, lines, terms))
     )
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not several
     box, confidence = value.box, value.confidence
@@ -90,6 +91,29 @@ def _goes_on_below(
         return False
     again = below(value, lines[row], row, lines, used, terms)
     return again is not None and fits_entry(key, again.text) is True
+
+
+def _stands_below(number: int, lines: Sequence[Line], terms: Terms) -> bool:
+    """True for captions under a line of entries that has no captions above it: they may be those of that line."""
+    at = number
+    while at > 0 and _is_row_above(lines[at - 1], lines[at], terms):
+        if at > 1 and _is_row_above(lines[at - 2], lines[at - 1], terms, captions=True):
+            at -= 2
+            continue
+        return True
+    return False
+
+
+def _is_row_above(upper: Line, line: Line, terms: Terms, captions: bool = False) -> bool:
+    """True for a line close above another with as many cells, each over one of its cells: captions, or none."""
+    if len(upper.cells) < 2 or len(upper.cells) != len(line.cells):
+        return False
+    if line.box.top - upper.box.bottom > BELOW * line.em:
+        return False
+    pairs = zip(upper.cells, line.cells, strict=True)
+    over = all(abs(above.box.x0 - cell.box.x0) < 0.6 * line.em for above, cell in pairs)
+    named = sum(_is_caption(cell, terms) or ":" in cell.text for cell in upper.cells)
+    return over and (2 * named >= len(upper.cells) if captions else not named)
 
 
 def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None, int]:
