@@ -32,9 +32,7 @@ def _sides(head: Head, em: float, below: Sequence[Line], terms: Terms) -> list[C
     # "Lot no." on the line of the heads may be the first caption of a block as well as the head of a column, and
     # "Last delivery" the title of one.
     named = [
-        cell
-        for cell in head.cells
-        if set(cell.roles) - {"number", "date"} and not _is_over_entries(cell, below, terms)
+        cell for cell in head.cells if set(cell.roles) - {"number", "date"} and not _is_over_entries(cell, below, terms)
     ]
     left = min((cell.box.x0 for cell in named), default=0.0) - em
     right = max((cell.box.x1 for cell in named), default=float("inf")) + em

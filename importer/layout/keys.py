@@ -11,6 +11,8 @@ from importer.layout.terms import Terms
 
 # "(3) Viscosity (mPa·s)", "EF = Extract, fine", "c: Colour".
 _ENTRY = re.compile(r"^(?P<mark>\(?\w{1,4}\)?)\s*(?:[=:.)–—-]\s*|\s)(?P<name>\S.*)$")
+# "Viscosity (mPa·s) (C)": the mark behind the name.
+_BEHIND = re.compile(r"^(?P<name>\S.*?)\s*[(\[](?P<mark>\w{1,2})[)\]]$")
 FEWEST = 3
 # So many of the marks stand in one line, as heads, or below each other, as names of rows.
 MOST = 0.7
@@ -28,12 +30,12 @@ def spelled_out(lines: Sequence[Line], terms: Terms, before: Key | None = None) 
     of_keys: set[int] = set()
     last: Key = {}
     start = 0
-    for key, of_key in keys:
-        above = range(start, min(of_key))
-        places = _places(lines, key, above)
-        if not places:
-            end = min((min(other) for _, other in keys if min(other) > max(of_key)), default=len(lines))
-            places = _places(lines, key, range(max(of_key) + 1, end))
+    for number, (key, of_key) in enumerate(keys):
+        places = _places(lines, key, range(start, min(of_key)))
+        # What stands below a key is its own where it has nothing above, or where no key follows.
+        end = min(keys[number + 1][1]) if number + 1 < len(keys) else len(lines)
+        if not places or end == len(lines):
+            places |= _places(lines, key, range(max(of_key) + 1, end))
         if places:
             names |= {place: key[_mark(_cell(lines, place))] for place in places}
             of_keys |= of_key
@@ -83,7 +85,7 @@ def _keys(lines: Sequence[Line], terms: Terms) -> list[tuple[Key, set[int]]]:
 def _entries(line: Line) -> dict[str, str]:
     """The entries of a line; empty where it holds anything else."""
     parts = [part.strip() for cell in line.cells for part in cell.text.split(";")]
-    found = [match for part in parts if (match := _ENTRY.match(part))]
+    found = [match for part in parts if (match := _ENTRY.match(part) or _BEHIND.match(part))]
     key = {match["mark"].strip("()"): match["name"] for match in found}
     return key if len(key) == len(parts) else {}
 

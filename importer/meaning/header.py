@@ -151,9 +151,9 @@ def _may_be_number(text: str) -> bool:
     return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
 
 
-def _undated(text: str) -> str:
-    """A batch number without the date behind it ("E1525 / 12.11.2025")."""
-    words = text.split()
+def _number_alone(text: str) -> str:
+    """A batch number without the date, or the words in brackets, behind it ("E1525 / 12.11.2025")."""
+    words = re.sub(r"\s+\([^()\d]*\)$", "", text).split()
     while len(words) > 1 and (parse_date(words[-1]) is not None or not any(c.isalnum() for c in words[-1])):
         words.pop()
     return " ".join(words)
@@ -174,7 +174,7 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
         year = parse_crop_year(text)
         return (year, True) if year is not None else ("", False)
     if key == "batch":
-        text = _undated(text)
+        text = _number_alone(text)
         return text, looks_like_batch(text) or (captioned and _may_be_number(text))
     if key in ("certificate", "order"):
         return text, any(c.isdigit() for c in text)

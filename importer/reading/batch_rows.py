@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from importer.layout.lines import Cell
+from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import is_malt_name
+from importer.reading.malt_names import is_malt_name, names_one_malt
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
@@ -22,7 +22,7 @@ SEVERAL_ROWS = "More than one row could hold the result, and no batch number say
 _LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit")
 
 
-def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]:
+def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms: Terms) -> list[Event]:
     """Figures and header entries, one lane a batch row; rows of limits give the others their limits."""
     limits: dict[str, dict[int, str]] = {}
     batches: list[tuple[int, dict[int, Cell]]] = []
@@ -40,19 +40,44 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
     named = [p for p, lane in zip(batches, lanes, strict=True) if told or _is_number(lane, captioned)]
     found = [pair for pair in batches if "result" in terms.roles(pair[1][min(pair[1])].text)]
     # A row without a batch number among rows that have one: a mean, limits, last year's figures.
+    nameless = [pair for pair in batches if named and pair not in named and _holds_values_only(pair[1], terms)]
     batches = named or found or batches
     unclear = not named and not found and len(batches) > 1
     worded = _worded(lanes, terms)
+    for index, cells in nameless:
+        row = _figures(table, cells, f"row {table.page}.{index}", limits, page, terms, bare=False)
+        events += [_doubted(event, "Its row has no batch number although the others have one.") for event in row]
     for number, (index, cells) in enumerate(batches):
         lane = _lane(table, cells, terms) or f"row {table.page}.{index}"
+        bare = len(batches) == 1 and number == 0
         headers = _headers(table, cells, lane, terms)
-        figures = _figures(table, cells, lane, limits, page, terms, bare=len(batches) == 1 and number == 0)
+        figures = _figures(table, cells, lane, limits, page, terms, bare=bare)
         if lane in worded:
             headers = [_unnamed(event) for event in headers]
-            figures = [_doubted(event, f"It stands in the row “{lane}”, which may be of no batch.") for event in figures]
-        events += headers
+            figures = [
+                _doubted(event, f"It stands in the row “{lane}”, which may be of no batch.") for event in figures
+            ]
+        headers += _group_malt(table, index, lane, lines)
+        events += [replace(event, lane=None) for event in headers] if bare else headers
         events += [_doubted(event, SEVERAL_ROWS) for event in figures] if unclear else figures
     return events
+
+
+def _holds_values_only(cells: dict[int, Cell], terms: Terms) -> bool:
+    """True for a row that nothing names: the number of its batch was left out."""
+    return len(cells) > 1 and all(terms.is_value(cell.text) for cell in cells.values())
+
+
+def _group_malt(table: Transposed, index: int, lane: str, lines: Sequence[Line]) -> list[Event]:
+    """The malt that a line between the rows names for those below it, in doubt."""
+    first = min(number for number, _ in table.rows)
+    for i in range(index - 1, first, -1):
+        line = lines[i]
+        if i not in table.lines and len(line.cells) == 1 and names_one_malt(line.text):
+            cell = line.cells[0]
+            entry = PrintedHeader("malt", "", cell.text, table.page, cell.box, sure=False, confidence=cell.confidence)
+            return [Event(Place(table.page, cell.box.middle, cell.box.x0), header=entry, lane=lane, in_table=True)]
+    return []
 
 
 def _worded(lanes: Sequence[str], terms: Terms) -> set[str]:

@@ -136,6 +136,8 @@ def _continues(piece: Piece, value: Cell, terms: Terms) -> bool:
         return False
     if _opens_entry(piece.text.split(), terms):
         return False
+    if looks_like_batch(piece.text) and looks_like_batch(value.text):
+        return False
     height = max(value.box.height, 1.0)
     return piece.cell.box.x0 - value.box.x1 < 1.0 * height
 

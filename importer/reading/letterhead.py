@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 
 from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import fold, has_legal_form, has_word, is_malt_name, name_words, names_malt
+from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
 from importer.vocabulary.captions import document_title, family_statement
 from importer.words import Page
 
@@ -21,6 +20,7 @@ MAX_WORDS = 7
 SURE_COMPANY = 2.4
 # Names in type this much larger than the page's may be spaced out, by at most so much of their size.
 LARGE, SPACED = 1.2, 1.6
+_BESIDE_NUMBER = re.compile(r"[,;:()]|\s[–—-]\s")
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
 
@@ -159,22 +159,23 @@ def names_above_batches(page: Page, lines: Sequence[Line], events: Sequence[Even
         above = max((y for y in figures if y < event.place.y), default=None)
         if above is None:
             continue
-        if _is_company(event.header.text):
-            found.append(replace(event, header=replace(event.header, key="supplier", caption="", sure=False)))
         for line in lines:
-            if len(line.cells) == 1 and above < line.box.middle < event.place.y:
-                found += _named_in(line.cells[0], page, terms)
+            if line.box.top < event.place.y < line.box.bottom:
+                texts = _BESIDE_NUMBER.split(line.text)
+                found += [e for text in texts for e in _named_in(text.strip(), line.cells[0], page, terms)]
+            elif len(line.cells) == 1 and above < line.box.middle < event.place.y:
+                found += _named_in(line.text.strip(), line.cells[0], page, terms)
     return found
 
 
-def _named_in(cell: Cell, page: Page, terms: Terms) -> list[Event]:
-    text = cell.text.strip()
+def _named_in(text: str, cell: Cell, page: Page, terms: Terms) -> list[Event]:
     if len(text.split()) > MAX_WORDS or ":" in text or terms.is_label(text) or terms.roles(text):
         return []
+    text = _without_caption(text, terms)
     if _is_company(text):
         return [_event("supplier", text, cell, page, sure=False)] if not _is_other(text, terms) else []
     # "Wheat malt" sounds like a caption of the grain.
-    return [_event("malt", text, cell, page, sure=False)] if is_malt_name(text) else []
+    return [_event("malt", text, cell, page, sure=False)] if names_one_malt(text) else []
 
 
 def _is_company(text: str) -> bool:

@@ -27,6 +27,7 @@ from importer.reading.surroundings import (
     heading_above,
     numbers_named,
     of_other_kind,
+    of_other_maltster,
     of_other_number,
     of_several_batches,
     titles_of_others,
@@ -73,11 +74,14 @@ def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
     named = numbers_named(texts, terms)
     several = of_several_batches(analysis.header)
     other = titles_of_others(analysis.figures, analysis.header)
-    if not named and several is None and not other:
-        return analysis
     figures = []
     for figure in analysis.figures:
-        concern = of_other_number(figure, named, analysis.header) or under_title(figure, other) or several
+        concern = (
+            of_other_number(figure, named, analysis.header)
+            or under_title(figure, other)
+            or of_other_maltster(figure, analysis.header)
+            or several
+        )
         figures.append(replace(figure, doubts=(*figure.doubts, concern)) if concern is not None else figure)
     return replace(analysis, figures=tuple(figures))
 
@@ -108,7 +112,7 @@ def _page_events(
     events: list[Event] = []
     used: set[int] = set()
     for transposed in find_transposed(lines, page, terms):
-        events += batch_row_events(transposed, page, terms)
+        events += batch_row_events(transposed, page, lines, terms)
         used |= transposed.lines
     rest = [line for i, line in enumerate(lines) if i not in used]
     heads = find_heads(rest, terms)

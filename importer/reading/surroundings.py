@@ -9,7 +9,7 @@ from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
-from importer.reading.malt_names import is_malt_name
+from importer.reading.malt_names import names_one_malt
 from importer.vocabulary.captions import document_title, looks_like_batch
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
@@ -84,9 +84,21 @@ def titles_of_others(figures: Sequence[PrintedFigure], headers: Sequence[Printed
         malts = [_plain(entry.text) for entry in headers if entry.key == "malt" and entry.page not in where]
         other_malt = bool(malts) and not any(malt in _plain(text) or _plain(text) in malt for malt in malts)
         other_batch = looks_like_batch(text) and _plain(text) not in known
-        if where != all_pages and (other_batch or (other_malt and is_malt_name(text))):
+        if where != all_pages and (other_batch or (other_malt and names_one_malt(text))):
             found.add(text)
     return found
+
+
+def of_other_maltster(figure: PrintedFigure, headers: Sequence[PrintedHeader]) -> Concern | None:
+    """A doubt where the page of a figure names another maltster than those before it, and no batch of its own."""
+    names = {entry.page: _plain(entry.text) for entry in headers if entry.key == "supplier" and entry.sure}
+    own = names.get(figure.page)
+    if own is None or any(entry.key == "batch" and entry.page == figure.page for entry in headers):
+        return None
+    others = [name for page, name in names.items() if page < figure.page]
+    if not others or any(own in name or name in own for name in others):
+        return None
+    return Concern("label-doubtful", "Its page names another maltster; it may be of another batch.")
 
 
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:

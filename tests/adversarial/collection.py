@@ -16,6 +16,7 @@ from tests.adversarial import (
     sections,
     spreadsheets,
     variants,
+    wordings,
 )
 from tests.adversarial.case import SHEETS
 
@@ -37,4 +38,5 @@ _PARTS = (
     sections,
     spreadsheets,
     variants,
+    wordings,
 )

@@ -169,7 +169,8 @@ _sheet(
 _sheet(
     "sold-to-and-shipped-to",
     "Two customers beside each other, their addresses below them.",
-    "Product: Pilsner malt    Lot no.: E1520\n@50 Sold to @300 Shipped to\n@50 Moorgate Brewery @300 Brookline Maltings Ltd\n"
+    "Product: Pilsner malt    Lot no.: E1520\n@50 Sold to @300 Shipped to\n"
+    "@50 Moorgate Brewery @300 Brookline Maltings Ltd\n"
     "@50 4 Quay Road @300 Silo 7, Gate 2\n@50 Northmere @300 Eastfield",
     "E1520",
     {**NAMED, "customer": "Moorgate Brewery|Brookline Maltings Ltd"},
@@ -178,7 +179,8 @@ _sheet(
 _sheet(
     "supplier-empty-over-address",
     "'Supplier' is not filled in; the line below it begins with the customer's name, a little to the right.",
-    "Lot no.: E1521    Product: Pilsner malt\n@50 Supplier: @110 Customer:\n@110 Moorgate Brewery\n@110 4 Quay Road, Northmere",
+    "Lot no.: E1521    Product: Pilsner malt\n@50 Supplier: @110 Customer:\n"
+    "@110 Moorgate Brewery\n@110 4 Quay Road, Northmere",
     "E1521",
     {"malt": "Pilsner malt", "customer": "Moorgate Brewery|Moorgate Brewery 4 Quay Road, Northmere"},
     top="# Certificate of Analysis\nMethods: EBC\n",

@@ -110,9 +110,7 @@ Lot no.: S1409
 {REST.format("1.56", "39.1", "144")}
 """,
     truth("S1409", **FIRST, doubtful="*", head=PILSNER),
-    truth(
-        "S1410", viscosity="1.56", nitrogen_ratio="39.1", free_amino_nitrogen="144", doubtful="*", head=PILSNER
-    ),
+    truth("S1410", viscosity="1.56", nitrogen_ratio="39.1", free_amino_nitrogen="144", doubtful="*", head=PILSNER),
 )
 
 sheet(
