@@ -42,10 +42,11 @@ def _sides(head: Head, em: float, below: Sequence[Line], terms: Terms) -> list[C
 
 
 def _is_over_entries(head: HeadCell, below: Sequence[Line], terms: Terms) -> bool:
-    """True for a head over captions with their entries ("Lot no.: 24-0815") and not over values."""
+    """True for a head over captions with their entries ("Lot no.: 24-0815"), and not over names or values."""
     under = [cell for line in below for cell in line.cells if abs(cell.box.x0 - head.box.x0) < 0.5 * line.em]
     entries = sum(_is_entry(cell.text, terms) for cell in under)
-    return entries >= CAPTIONS and not any(terms.is_value(cell.text) for cell in under)
+    rows = [cell for cell in under if ":" not in cell.text]
+    return entries >= CAPTIONS and not any(terms.is_value(cell.text) or terms.is_label(cell.text) for cell in rows)
 
 
 def _is_caption(text: str, terms: Terms) -> bool:
