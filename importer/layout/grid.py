@@ -15,6 +15,8 @@ CROSSING = 0.06
 RIVER = 0.3
 # A drawn rule is a border if rules at its place cover this share of the table's height.
 RULE_COVER = 0.5
+# Type so much larger than that of a table is that of a title.
+LARGE = 1.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,3 +194,9 @@ def join_cells(parts: Sequence[Cell]) -> Cell:
     if len(parts) == 1:
         return parts[0]
     return make_cell([word for part in parts for word in part.words], parts[0].after_leader)
+
+
+def is_title(line: Line, spans: Sequence[Span], em: float) -> bool:
+    """True for a line in larger type across several columns: what it heads is no part of the table."""
+    crossed = sum(span.overlap(line.box) > 0 for span in spans)
+    return len(line.cells) == 1 and line.em > LARGE * em and crossed > 1

@@ -11,44 +11,81 @@ from importer.layout.terms import Terms
 
 # "(3) Viscosity (mPa·s)", "EF = Extract, fine", "c: Colour".
 _ENTRY = re.compile(r"^(?P<mark>\(?\w{1,4}\)?)\s*(?:[=:.)–—-]\s*|\s)(?P<name>\S.*)$")
+# "Viscosity (mPa·s) (C)": the mark behind the name.
+_BEHIND = re.compile(r"^(?P<name>\S.*?)\s*[(\[](?P<mark>\w{1,2})[)\]]$")
 FEWEST = 3
 # So many of the marks stand in one line, as heads, or below each other, as names of rows.
 MOST = 0.7
+Key = dict[str, str]
 
 
-def spelled_out(lines: Sequence[Line], terms: Terms) -> list[Line]:
-    """The lines with names in place of their marks, and without the lines of the key; the same lines without a key."""
-    key, of_key = _key(lines, terms)
-    places = _places(lines, key, of_key) if len(key) >= FEWEST else set()
-    if not places:
-        return list(lines)
-    return [
-        replace(line, cells=tuple(_named(cell, key) if (i, n) in places else cell for n, cell in enumerate(line.cells)))
+def spelled_out(lines: Sequence[Line], terms: Terms, before: Key | None = None) -> tuple[list[Line], Key]:
+    """The lines with names in place of their marks, and without the lines of keys; the last key that was used.
+
+    A page may have several keys, each with the marks above it, down from the key before. ``before`` is the key of the
+    page before, which goes on where the page has none.
+    """
+    keys = _keys(lines, terms)
+    names: dict[tuple[int, int], str] = {}
+    of_keys: set[int] = set()
+    last: Key = {}
+    start = 0
+    for number, (key, of_key) in enumerate(keys):
+        places = _places(lines, key, range(start, min(of_key)))
+        # What stands below a key is its own where it has nothing above, or where no key follows.
+        end = min(keys[number + 1][1]) if number + 1 < len(keys) else len(lines)
+        if not places or end == len(lines):
+            places |= _places(lines, key, range(max(of_key) + 1, end))
+        if places:
+            names |= {place: key[_mark(_cell(lines, place))] for place in places}
+            of_keys |= of_key
+            last = key
+        start = max(of_key) + 1
+    if not keys and before:
+        names = {place: before[_mark(_cell(lines, place))] for place in _places(lines, before, range(len(lines)))}
+        last = before
+    named = [
+        replace(
+            line,
+            cells=tuple(
+                replace(cell, text=names[i, n]) if (i, n) in names else cell for n, cell in enumerate(line.cells)
+            ),
+        )
         for i, line in enumerate(lines)
-        if i not in of_key
+        if i not in of_keys
     ]
+    return named, last
 
 
-def _key(lines: Sequence[Line], terms: Terms) -> tuple[dict[str, str], set[int]]:
-    """The names by mark, and the lines that hold them: lines below each other that are nothing but such entries."""
-    run: list[tuple[int, dict[str, str]]] = []
+def _cell(lines: Sequence[Line], place: tuple[int, int]) -> Cell:
+    return lines[place[0]].cells[place[1]]
+
+
+def _mark(cell: Cell) -> str:
+    return cell.text.strip("():. ")
+
+
+def _keys(lines: Sequence[Line], terms: Terms) -> list[tuple[Key, set[int]]]:
+    """The keys of a page, each with its lines: lines below each other that are nothing but entries of a key."""
+    found: list[tuple[Key, set[int]]] = []
+    run: list[tuple[int, Key]] = []
     for i, line in enumerate([*lines, None]):
         entries = _entries(line) if line is not None else {}
-        if entries and not any(mark in found for mark in entries for _, found in run):
+        if entries and not any(mark in others for mark in entries for _, others in run):
             run.append((i, entries))
             continue
-        key = {mark: name for _, found in run for mark, name in found.items()}
+        key = {mark: name for _, others in run for mark, name in others.items()}
         known = sum(_is_name(name, terms) for name in key.values())
         if known >= FEWEST and 2 * known >= len(key):
-            return key, {number for number, _ in run}
+            found.append((key, {number for number, _ in run}))
         run = [(i, entries)] if entries else []
-    return {}, set()
+    return found
 
 
 def _entries(line: Line) -> dict[str, str]:
     """The entries of a line; empty where it holds anything else."""
     parts = [part.strip() for cell in line.cells for part in cell.text.split(";")]
-    found = [match for part in parts if (match := _ENTRY.match(part))]
+    found = [match for part in parts if (match := _ENTRY.match(part) or _BEHIND.match(part))]
     key = {match["mark"].strip("()"): match["name"] for match in found}
     return key if len(key) == len(parts) else {}
 
@@ -59,27 +96,26 @@ def _is_name(text: str, terms: Terms) -> bool:
     return not terms.is_value(text) and (terms.is_label(text) or terms.is_label(plain))
 
 
-def _places(lines: Sequence[Line], key: Mapping[str, str], of_key: set[int]) -> set[tuple[int, int]]:
+def _places(lines: Sequence[Line], key: Mapping[str, str], among: range) -> set[tuple[int, int]]:
     """The cells, by line and number, that are marks: most of the key in one line, or below each other."""
     marks: list[tuple[int, int, Cell]] = [
-        (i, n, cell)
-        for i, line in enumerate(lines)
-        if i not in of_key
-        for n, cell in enumerate(line.cells)
-        if cell.text.strip("():. ") in key
+        (i, n, cell) for i in among for n, cell in enumerate(lines[i].cells) if _mark(cell) in key
     ]
     rows: dict[int, list[tuple[int, int, Cell]]] = {}
     columns: dict[int, list[tuple[int, int, Cell]]] = {}
     for mark in marks:
         rows.setdefault(mark[0], []).append(mark)
-        if not mark[2].text.strip("():. ").isdigit():
+        if not _mark(mark[2]).isdigit():
             columns.setdefault(round(mark[2].box.x0 / 3), []).append(mark)
-    for group in (*rows.values(), *columns.values()):
-        found = [cell.text.strip("():. ") for _, _, cell in group]
-        if len(found) == len(set(found)) and len(found) >= max(FEWEST, MOST * len(key)):
-            return {(i, n) for i, n, _ in group}
+    for groups in (rows, columns):
+        found = [group for group in groups.values() if _is_whole(group, key)]
+        # Numbers right above the marks count something else.
+        found = [group for group in found if groups is columns or not any(o[0][0] == group[0][0] + 1 for o in found)]
+        if found:
+            return {(i, n) for group in found for i, n, _ in group}
     return set()
 
 
-def _named(cell: Cell, key: Mapping[str, str]) -> Cell:
-    return replace(cell, text=key[cell.text.strip("():. ")])
+def _is_whole(group: Sequence[tuple[int, int, Cell]], key: Mapping[str, str]) -> bool:
+    marks = [_mark(cell) for _, _, cell in group]
+    return len(marks) == len(set(marks)) and len(marks) >= max(FEWEST, MOST * len(key))

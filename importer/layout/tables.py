@@ -16,6 +16,7 @@ from importer.layout.grid import (
     cells_by_column,
     cut_spans,
     in_order,
+    is_title,
     nearest,
     river_spans,
     rule_borders,
@@ -223,19 +224,20 @@ def _fill(
             break
         if _is_header_line(line, terms) or _in_header_grid(lines, i, terms, start):
             continue
-        if _is_prose(line, terms) or line.box.x1 < spans[0].x0 - em or line.box.x0 > spans[-1].x1 + em:
+        if (
+            is_title(line, spans, em)
+            or _is_prose(line, terms)
+            or line.box.x1 < spans[0].x0 - em
+            or line.box.x0 > spans[-1].x1 + em
+        ):
             continue
         kept.append((i, line, cells_by_column(line, spans)))
         last_bottom = line.box.bottom
-    rows = merge_rows(kept, columns_roles(columns), page.rules, terms, em)
+    rows = merge_rows(kept, tuple(column.roles for column in columns), page.rules, terms, em)
     if not rows:
         return None
     used = frozenset(i for row in rows for i in row.lines if row.has_value)
     return Table(page.number, columns, tuple(rows), used, headed, ruled, em)
-
-
-def columns_roles(columns: Sequence[Column]) -> tuple[tuple[str, ...], ...]:
-    return tuple(column.roles for column in columns)
 
 
 def _carry_on(lines: Sequence[Line], page: Page, terms: Terms, carried: Table) -> Table | None:

@@ -91,6 +91,9 @@ def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Tra
                 run.append(j)
             elif len(lines[j].cells) > 1 and terms.is_label(lines[j].cells[0].text):
                 break
+            elif _are_labels(lines[j], terms):
+                # Numbers above the heads are no rows of theirs.
+                break
             j += 1
         table = _table(lines, run, page, terms)
         if table is not None:

@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
-from importer.vocabulary.captions import looks_like_batch
+from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
 
@@ -33,7 +34,19 @@ def build_header(printed: PrintedAnalysis, pages: Mapping[int, Page]) -> dict[st
         field = _field(key, entries.get(key, []), order, pages)
         if field is not None:
             fields[key] = field
-    return fields
+    return _with_order_of_days(fields)
+
+
+def _with_order_of_days(fields: dict[str, HeaderField]) -> dict[str, HeaderField]:
+    """Malt is no better before the day it was made: one of two such dates is wrong, and neither says which."""
+    made, until = fields.get("produced_on"), fields.get("best_before")
+    if made is None or until is None or until.value > made.value:
+        return fields
+    doubted = {
+        key: field.model_copy(update={"state": "review"})
+        for key, field in (("produced_on", made), ("best_before", until))
+    }
+    return {key: doubted.get(key, field) for key, field in fields.items()}
 
 
 def with_said_header(
@@ -109,13 +122,22 @@ def _supported(entry: PrintedHeader) -> PrintedHeader:
     text = entry.text
     fits = {
         "batch": looks_like_batch(text),
-        "malt": class_of(text) is not None,
+        "malt": class_of(text) is not None and not _names_batch(text),
         "variety": class_of(text) is None and not any(c.isdigit() for c in text),
         "crop_year": parse_crop_year(text) is not None,
         "quantity": split_unit(text)[1] is not None or bool(_MASS.search(text)),
         "certificate": any(c.isdigit() for c in text),
     }
     return replace(entry, sure=fits.get(entry.key, False))
+
+
+def _names_batch(text: str) -> bool:
+    """True for a subject that names a batch besides the malt ("Lot E1490, Vienna malt")."""
+    words = [word.strip(",;:()") for word in text.split()]
+    return any(
+        (found := header_caption(a)) is not None and found[0] == "batch" and looks_like_batch(b)
+        for a, b in pairwise(words)
+    )
 
 
 def _plain(text: str) -> str:
@@ -127,6 +149,14 @@ def _may_be_number(text: str) -> bool:
     if any(len(word) > 1 and not any(c.isdigit() for c in word) for word in text.split()):
         return False
     return sum(c.isdigit() for c in text) >= MIN_DIGITS and parse_date(text) is None and split_unit(text)[1] is None
+
+
+def _number_alone(text: str) -> str:
+    """A batch number without the date, or the words in brackets, behind it ("E1525 / 12.11.2025")."""
+    words = re.sub(r"\s+\([^()\d]*\)$", "", text).split()
+    while len(words) > 1 and (parse_date(words[-1]) is not None or not any(c.isalnum() for c in words[-1])):
+        words.pop()
+    return " ".join(words)
 
 
 def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bool]:
@@ -144,6 +174,7 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
         year = parse_crop_year(text)
         return (year, True) if year is not None else ("", False)
     if key == "batch":
+        text = _number_alone(text)
         return text, looks_like_batch(text) or (captioned and _may_be_number(text))
     if key in ("certificate", "order"):
         return text, any(c.isdigit() for c in text)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from importer.layout.lines import Cell
+from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
+from importer.reading.malt_names import is_malt_name, names_one_malt
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
@@ -17,10 +18,11 @@ from importer.words import Page
 
 # A number of fewer digits counts the rows.
 MIN_DIGITS = 4
+SEVERAL_ROWS = "More than one row could hold the result, and no batch number says which."
 _LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit")
 
 
-def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]:
+def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms: Terms) -> list[Event]:
     """Figures and header entries, one lane a batch row; rows of limits give the others their limits."""
     limits: dict[str, dict[int, str]] = {}
     batches: list[tuple[int, dict[int, Cell]]] = []
@@ -38,25 +40,78 @@ def batch_row_events(table: Transposed, page: Page, terms: Terms) -> list[Event]
     named = [p for p, lane in zip(batches, lanes, strict=True) if told or _is_number(lane, captioned)]
     found = [pair for pair in batches if "result" in terms.roles(pair[1][min(pair[1])].text)]
     # A row without a batch number among rows that have one: a mean, limits, last year's figures.
+    nameless = [pair for pair in batches if named and pair not in named and _holds_values_only(pair[1], terms)]
     batches = named or found or batches
     unclear = not named and not found and len(batches) > 1
+    worded = _worded(lanes, terms)
+    for index, cells in nameless:
+        row = _figures(table, cells, f"row {table.page}.{index}", limits, page, terms, bare=False)
+        events += [_doubted(event, "Its row has no batch number although the others have one.") for event in row]
     for number, (index, cells) in enumerate(batches):
         lane = _lane(table, cells, terms) or f"row {table.page}.{index}"
-        events += _headers(table, cells, lane, terms)
-        figures = _figures(table, cells, lane, limits, page, terms, bare=len(batches) == 1 and number == 0)
-        events += [_unclear(event) for event in figures] if unclear else figures
+        bare = len(batches) == 1 and number == 0
+        headers = _headers(table, cells, lane, terms)
+        figures = _figures(table, cells, lane, limits, page, terms, bare=bare)
+        if lane in worded:
+            headers = [_unnamed(event) for event in headers]
+            figures = [
+                _doubted(event, f"It stands in the row “{lane}”, which may be of no batch.") for event in figures
+            ]
+        headers += _group_malt(table, index, lane, lines)
+        events += [replace(event, lane=None) for event in headers] if bare else headers
+        events += [_doubted(event, SEVERAL_ROWS) for event in figures] if unclear else figures
     return events
+
+
+def _holds_values_only(cells: dict[int, Cell], terms: Terms) -> bool:
+    """True for a row that nothing names: the number of its batch was left out."""
+    return len(cells) > 1 and all(terms.is_value(cell.text) for cell in cells.values())
+
+
+def _group_malt(table: Transposed, index: int, lane: str, lines: Sequence[Line]) -> list[Event]:
+    """The malt that a line between the rows names for those below it, in doubt."""
+    first = min(number for number, _ in table.rows)
+    for i in range(index - 1, first, -1):
+        line = lines[i]
+        if i not in table.lines and len(line.cells) == 1 and names_one_malt(line.text):
+            cell = line.cells[0]
+            entry = PrintedHeader("malt", "", cell.text, table.page, cell.box, sure=False, confidence=cell.confidence)
+            return [Event(Place(table.page, cell.box.middle, cell.box.x0), header=entry, lane=lane, in_table=True)]
+    return []
+
+
+def _worded(lanes: Sequence[str], terms: Terms) -> set[str]:
+    """Names of rows that hold words or signs besides a number where others are a number alone: a mean of the lots, the
+    values of a contract."""
+    words = {
+        lane: [w for w in lane.split() if (_is_word(w) or terms.roles(w)) and terms.caption(w) != "batch"]
+        for lane in lanes
+        if any(c.isdigit() for c in lane)
+    }
+    return {lane for lane, found in words.items() if found} if not all(words.values()) else set()
+
+
+def _is_word(text: str) -> bool:
+    """True for a word, and for a sign like that of a mean; codes have digits or are capitals."""
+    plain = text.strip(".,:;()")
+    return not any(c.isdigit() for c in plain) and any(c.islower() or (c.isalpha() and len(plain) == 1) for c in plain)
+
+
+def _unnamed(event: Event) -> Event:
+    """A header entry of a row that may be of no batch."""
+    if event.header is None or event.header.key != "batch":
+        return event
+    return replace(event, header=replace(event.header, sure=False, several=True))
 
 
 def _is_number(text: str, captioned: bool) -> bool:
     return looks_like_batch(text) or (captioned and sum(c.isdigit() for c in text) >= MIN_DIGITS)
 
 
-def _unclear(event: Event) -> Event:
-    """A figure of one of several rows that nothing tells apart."""
+def _doubted(event: Event, reason: str) -> Event:
     if event.figure is None:
         return event
-    concern = Concern("label-doubtful", "More than one row could hold the result, and no batch number says which.")
+    concern = Concern("label-doubtful", reason)
     return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
 
 
@@ -93,9 +148,11 @@ def _headers(table: Transposed, cells: dict[int, Cell], lane: str, terms: Terms)
     events: list[Event] = []
     for column, cell in sorted(cells.items()):
         key = _header_key(table, column, cell, terms)
-        if key is None or key == "ignore":
+        if key is None or key == "ignore" or terms.roles(cell.text):
             continue
         head = clean_label(table.heads[column])
+        if key == "variety" and not terms.is_sure_caption(head) and is_malt_name(cell.text):
+            key = "malt"
         if terms.caption(head) is None:
             # "No." alone does not say what the number is of.
             head = ""

@@ -11,7 +11,7 @@ from importer.reading.entry_kinds import NUMBERED, fits_entry
 from importer.reading.events import Event, Place
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
-from importer.reading.under import below
+from importer.reading.under import BELOW, below
 from importer.vocabulary.captions import document_title, family_statement, looks_like_batch
 
 SENTENCE_WORDS = 11
@@ -51,13 +51,27 @@ def header_event(
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
     if not text.strip(" -–—_.") or fits is False or other:
         return None, step
-    several = _has_rival(key, pieces, at + step) or (
-        value is under and _goes_on_below(key, value, number, lines, used, terms)
+    several = (
+        _has_rival(key, pieces, at + step)
+        or _is_of_other(key, caption, pieces, at, terms)
+        or (value is under and _goes_on_below(key, value, number, lines, used, terms))
+        or (value is under and _stands_below(number, lines, terms))
     )
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not several
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _is_of_other(key: str, caption: str, pieces: Sequence[Piece], at: int, terms: Terms) -> bool:
+    """True where the words right before a caption make it one of something else ("Barley batch no.", "Last lot")."""
+    before = pieces[at - 1] if at else None
+    if before is None or before.colon or key not in NUMBERED:
+        return False
+    if pieces[at].cell.box.x0 - before.cell.box.x1 > before.cell.box.height:
+        return False
+    whole = f"{before.text} {caption}"
+    return terms.is_other_matter(whole) or "previous" in terms.roles(whole)
 
 
 def _has_rival(key: str, pieces: Sequence[Piece], at: int) -> bool:
@@ -79,6 +93,29 @@ def _goes_on_below(
     return again is not None and fits_entry(key, again.text) is True
 
 
+def _stands_below(number: int, lines: Sequence[Line], terms: Terms) -> bool:
+    """True for captions under a line of entries that has no captions above it: they may be those of that line."""
+    at = number
+    while at > 0 and _is_row_above(lines[at - 1], lines[at], terms):
+        if at > 1 and _is_row_above(lines[at - 2], lines[at - 1], terms, captions=True):
+            at -= 2
+            continue
+        return True
+    return False
+
+
+def _is_row_above(upper: Line, line: Line, terms: Terms, captions: bool = False) -> bool:
+    """True for a line close above another with as many cells, each over one of its cells: captions, or none."""
+    if len(upper.cells) < 2 or len(upper.cells) != len(line.cells):
+        return False
+    if line.box.top - upper.box.bottom > BELOW * line.em:
+        return False
+    pairs = zip(upper.cells, line.cells, strict=True)
+    over = all(abs(above.box.x0 - cell.box.x0) < 0.6 * line.em for above, cell in pairs)
+    named = sum(_is_caption(cell, terms) or ":" in cell.text for cell in upper.cells)
+    return over and (2 * named >= len(upper.cells) if captions else not named)
+
+
 def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None, int]:
     """The text to the right of a caption, and how many pieces caption and text are."""
     following = pieces[at + 1] if at + 1 < len(pieces) else None
@@ -98,6 +135,8 @@ def _continues(piece: Piece, value: Cell, terms: Terms) -> bool:
     if piece.colon or terms.caption(clean_label(piece.text)) or terms.is_label(piece.text):
         return False
     if _opens_entry(piece.text.split(), terms):
+        return False
+    if looks_like_batch(piece.text) and looks_like_batch(value.text):
         return False
     height = max(value.box.height, 1.0)
     return piece.cell.box.x0 - value.box.x1 < 1.0 * height
@@ -171,7 +210,7 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
         return None
     for start in range(len(words) - 1):
         for cut in range(min(len(words) - 1, start + 4), start, -1):
-            caption, value = " ".join(words[start:cut]), words[cut].strip(",;()")
+            caption, value = " ".join(words[start:cut]), words[cut].strip(",;.()")
             if terms.is_sure_caption(caption) and terms.caption(caption) == "batch" and looks_like_batch(value):
                 return "batch", caption, value
     for cut in range(min(len(words) - 1, 4), 0, -1):

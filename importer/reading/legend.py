@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 
 from importer.layout.lines import Line
 from importer.layout.tables import Table
 from importer.reading.dates import parse_date
 from importer.vocabulary.batch_code import looks_like_batch
+from importer.vocabulary.captions import header_caption
 from importer.vocabulary.units import parse_unit
 
 _COUNTED = re.compile(r"^(?P<stem>.*?)\s*(?P<count>[A-Z]|\d{1,2}|[IVX]{1,4})$")
@@ -49,10 +51,19 @@ def _named(words: Sequence[str], counts: dict[str, str]) -> dict[str, str]:
     for at, word in enumerate(plain):
         if word not in counts or word in found:
             continue
-        for later in plain[at + 1 : at + 1 + REACH]:
-            if later in counts:
-                break
-            if looks_like_batch(later) and parse_date(later) is None and parse_unit(later) is None:
-                found[word] = later
-                break
+        end = next((i for i in range(at + 1, len(plain)) if plain[i] in counts), len(plain))
+        near = [later for later in plain[at + 1 : min(end, at + 1 + REACH)] if _is_number(later)]
+        # Of two numbers with captions ("barley lot B7701, malt lot W1619") none is taken.
+        named = {b for a, b in pairwise(plain[at:end]) if _is_number(b) and _is_batch_caption(a)}
+        if near and len(named) < 2:
+            found[word] = near[0]
     return found
+
+
+def _is_number(text: str) -> bool:
+    return looks_like_batch(text) and parse_date(text) is None and parse_unit(text) is None
+
+
+def _is_batch_caption(text: str) -> bool:
+    found = header_caption(text)
+    return found is not None and found[0] == "batch"

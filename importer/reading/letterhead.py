@@ -9,7 +9,7 @@ from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt
+from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
 from importer.vocabulary.captions import document_title, family_statement
 from importer.words import Page
 
@@ -20,6 +20,7 @@ MAX_WORDS = 7
 SURE_COMPANY = 2.4
 # Names in type this much larger than the page's may be spaced out, by at most so much of their size.
 LARGE, SPACED = 1.2, 1.6
+_BESIDE_NUMBER = re.compile(r"[,;:()]|\s[–—-]\s")
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
 
@@ -104,7 +105,18 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
         return []
     name = _PARTS.split(best[1].text.strip())[0]
     name = name if any(w in fold(name) for w in name_words().maltsters) else best[1].text.strip()
+    name = _without_caption(name, terms)
     return [_event("supplier", name, best[1], page, sure=best[0] >= SURE_COMPANY)]
+
+
+def _without_caption(name: str, terms: Terms) -> str:
+    """ "Malt made by Ashgrove Maltings Ltd" without the words that say whose name it is."""
+    words = name.split()
+    for n in range(len(words) - 2, 1, -1):
+        rest = " ".join(words[n:])
+        if terms.caption(" ".join(words[:n])) == "supplier" and any(w in fold(rest) for w in name_words().maltsters):
+            return rest
+    return name
 
 
 def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
@@ -132,6 +144,38 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
     # A title may have words for malt; a kind of malt makes it the name of one.
     named = has_word(fold(best[1]), name_words().malts)
     return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0 and named)]
+
+
+def names_above_batches(page: Page, lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[Event]:
+    """Maltsters and malts that lone lines name between the figures of one batch and the number of the next.
+
+    They are in doubt; what the head of the sheet says of all its batches does not hold where they say otherwise.
+    """
+    figures = sorted(event.place.y for event in events if event.figure is not None)
+    found: list[Event] = []
+    for event in events:
+        if event.header is None or event.header.key != "batch" or event.lane is not None:
+            continue
+        above = max((y for y in figures if y < event.place.y), default=None)
+        if above is None:
+            continue
+        for line in lines:
+            if line.box.top < event.place.y < line.box.bottom:
+                texts = _BESIDE_NUMBER.split(line.text)
+                found += [e for text in texts for e in _named_in(text.strip(), line.cells[0], page, terms)]
+            elif len(line.cells) == 1 and above < line.box.middle < event.place.y:
+                found += _named_in(line.text.strip(), line.cells[0], page, terms)
+    return found
+
+
+def _named_in(text: str, cell: Cell, page: Page, terms: Terms) -> list[Event]:
+    if len(text.split()) > MAX_WORDS or ":" in text or terms.is_label(text) or terms.roles(text):
+        return []
+    text = _without_caption(text, terms)
+    if _is_company(text):
+        return [_event("supplier", text, cell, page, sure=False)] if not _is_other(text, terms) else []
+    # "Wheat malt" sounds like a caption of the grain.
+    return [_event("malt", text, cell, page, sure=False)] if names_one_malt(text) else []
 
 
 def _is_company(text: str) -> bool:

@@ -53,6 +53,13 @@ def is_malt_name(text: str) -> bool:
     return len(text.split()) > 1 and has_word(fold(text), name_words().malts)
 
 
+def names_one_malt(text: str) -> bool:
+    """True for the name of a malt, of several words or of one ("Weizenmalz")."""
+    folded = fold(text)
+    compound = folded.isalpha() and folded.endswith(name_words().stems) and folded not in name_words().stems
+    return (is_malt_name(text) or compound) and not has_word(folded, name_words().not_malts)
+
+
 def has_legal_form(text: str) -> bool:
     """True for a text with a company form; "as" and "co" are words as well, and forms only in capitals."""
     folded = fold(text)

@@ -129,6 +129,8 @@ def _line_events(
             entry, step = header_event(caption, label, pieces, i, line, number, lines, used, terms)
             if entry is not None:
                 yield entry
+            elif following is not None and not following.colon:
+                yield from _entry_inside(following, line, terms)
             i += step
             continue
         if following is not None and _is_unknown_result(piece, following, label, terms):
@@ -141,13 +143,18 @@ def _line_events(
             i += 1
             piece = following
         if not piece.colon and caption is None:
-            inner = caption_inside(piece, terms)
-            if inner is not None:
-                key, text, value = inner
-                box, confidence = piece.cell.box, piece.cell.confidence
-                found = PrintedHeader(key, text, value, line.page, box, sure=False, confidence=confidence)
-                yield Event(Place(line.page, line.box.middle, box.x0), header=found)
+            yield from _entry_inside(piece, line, terms)
         i += 1
+
+
+def _entry_inside(piece: Piece, line: Line, terms: Terms) -> Iterator[Event]:
+    """An entry among other words ("Analysis of lot 24-0815")."""
+    inner = caption_inside(piece, terms)
+    if inner is not None:
+        key, text, value = inner
+        box, confidence = piece.cell.box, piece.cell.confidence
+        found = PrintedHeader(key, text, value, line.page, box, sure=False, confidence=confidence)
+        yield Event(Place(line.page, line.box.middle, box.x0), header=found)
 
 
 def _label_of(piece: Piece, terms: Terms) -> str:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
-from importer.printed import PrintedHeader
+from importer.printed import Concern, PrintedHeader
 from importer.reading.events import Event
 
 # What a head says of all batches below it.
@@ -28,10 +28,12 @@ class Part:
 def parts_of(events: Sequence[Event]) -> list[Part]:
     """Parts the events where another batch, certificate or malt begins after figures have been read."""
     parts: list[Part] = [Part()]
-    for event in events:
+    for number, event in enumerate(events):
         part = parts[-1]
         header = event.header
-        if header is not None and event.lane is None and _begins(part, header):
+        if header is not None and event.lane is None and _begins(part, header, events[number + 1 :]):
+            if header.key == "batch" and _is_foot(part, header, events[number + 1 :]):
+                part.events = [_of_page(e, header) for e in part.events]
             fresh = Part(events=list(part.since_figure))
             part.events = part.events[: len(part.events) - len(part.since_figure)]
             for moved in fresh.events:
@@ -60,10 +62,35 @@ def _with_shared(part: Part, first: Part) -> Part:
     for event in first.events:
         if event.figure is not None or (event.header is not None and event.header.key == "batch"):
             break
-        if event.header is not None and event.header.key in SHARED:
+        if event.header is not None and event.header.key in SHARED and not _says_otherwise(part, event.header):
             head.append(event)
     part.events = [*head, *part.events]
     return part
+
+
+def _says_otherwise(part: Part, header: PrintedHeader) -> bool:
+    """True where a part names another malt or maltster than the head of the sheet, though without a caption."""
+    said = [e.header for e in part.events if e.header is not None and e.header.key == header.key]
+    return any(_plain(other.text) != _plain(header.text) for other in said)
+
+
+def _is_foot(part: Part, header: PrintedHeader, later: Sequence[Event]) -> bool:
+    """True for another batch number below all figures of a page that names no batch above them."""
+    on_page = [event for event in part.events if event.place.page == header.page]
+    named = any(event.header is not None and event.header.key == "batch" for event in on_page)
+    return not named and not _has_figures(header.page, later)
+
+
+def _has_figures(page: int, events: Sequence[Event]) -> bool:
+    return any(event.figure is not None and event.place.page == page for event in events)
+
+
+def _of_page(event: Event, header: PrintedHeader) -> Event:
+    """A figure of the page at whose foot another batch is named, in doubt."""
+    if event.figure is None or event.place.page != header.page:
+        return event
+    concern = Concern("label-doubtful", f"The foot of its page names another batch, “{header.text}”.")
+    return replace(event, figure=replace(event.figure, doubts=(*event.figure.doubts, concern)))
 
 
 def _note(part: Part, header: PrintedHeader) -> None:
@@ -80,7 +107,7 @@ def _plain(text: str) -> str:
     return re.sub(r"\W+", "", text).casefold()
 
 
-def _begins(part: Part, header: PrintedHeader) -> bool:
+def _begins(part: Part, header: PrintedHeader, later: Sequence[Event]) -> bool:
     if not part.has_figures:
         return False
     text = _plain(header.text)
@@ -89,6 +116,8 @@ def _begins(part: Part, header: PrintedHeader) -> bool:
     if header.key == "certificate" and header.sure:
         return part.certificate is not None and part.certificate != text
     if header.key == "malt" and header.caption and header.sure:
-        of_page = any(e.figure is not None and e.place.page == header.page for e in part.events)
-        return part.malt is not None and part.malt != text and not of_page
+        apart = not _has_figures(header.page, part.events)
+        # Malts without numbers may stand below each other on a page.
+        follows = part.batch is None and _has_figures(header.page, later)
+        return part.malt is not None and part.malt != text and (apart or follows)
     return False

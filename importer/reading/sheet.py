@@ -14,11 +14,12 @@ from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
+from importer.reading.aside import beside_events
 from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
 from importer.reading.legend import batches_by_head
-from importer.reading.letterhead import letterhead_events, page_titles
+from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
 from importer.reading.pairs import free_events
 from importer.reading.parts import Part, parts_of
 from importer.reading.rows import BatchColumns, table_events
@@ -26,8 +27,11 @@ from importer.reading.surroundings import (
     heading_above,
     numbers_named,
     of_other_kind,
+    of_other_maltster,
     of_other_number,
     of_several_batches,
+    titles_of_others,
+    under_title,
 )
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
@@ -52,8 +56,9 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     events: list[Event] = []
     notes: dict[int, list[str]] = {}
     carried = _Carried()
+    key: dict[str, str] = {}
     for page in pages:
-        lines = spelled_out(find_lines(page), terms)
+        lines, key = spelled_out(find_lines(page), terms, key)
         found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)
@@ -68,11 +73,15 @@ def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
     texts = {text for figure in analysis.figures for text in (*figure.section, *figure.heading)}
     named = numbers_named(texts, terms)
     several = of_several_batches(analysis.header)
-    if not named and several is None:
-        return analysis
+    other = titles_of_others(analysis.figures, analysis.header)
     figures = []
     for figure in analysis.figures:
-        concern = of_other_number(figure, named, analysis.header) or several
+        concern = (
+            of_other_number(figure, named, analysis.header)
+            or under_title(figure, other)
+            or of_other_maltster(figure, analysis.header)
+            or several
+        )
         figures.append(replace(figure, doubts=(*figure.doubts, concern)) if concern is not None else figure)
     return replace(analysis, figures=tuple(figures))
 
@@ -103,7 +112,7 @@ def _page_events(
     events: list[Event] = []
     used: set[int] = set()
     for transposed in find_transposed(lines, page, terms):
-        events += batch_row_events(transposed, page, terms)
+        events += batch_row_events(transposed, page, lines, terms)
         used |= transposed.lines
     rest = [line for i, line in enumerate(lines) if i not in used]
     heads = find_heads(rest, terms)
@@ -124,9 +133,9 @@ def _page_events(
             figures = True
     events += free_events(rest, frozenset(consumed), page, terms, later=figures)
     for block in blocks:
-        events += free_events(block, frozenset(), page, terms, later=figures)
+        events += beside_events(block, tables, rest, page, terms, later=figures)
     free = [line for i, line in enumerate(rest) if i not in consumed]
-    events += letterhead_events(page, free, events, terms)
+    events += [*letterhead_events(page, free, events, terms), *names_above_batches(page, free, events, terms)]
     events = with_lanes(events)
     headed = [table for table in tables if table.headed]
     taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}

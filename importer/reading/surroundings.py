@@ -9,6 +9,7 @@ from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
+from importer.reading.malt_names import names_one_malt
 from importer.vocabulary.captions import document_title, looks_like_batch
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
@@ -67,6 +68,42 @@ def of_other_number(figure: PrintedFigure, named: dict[str, str], headers: Seque
         if text in (*figure.section, *figure.heading) and _plain(number) not in known:
             return Concern("label-doubtful", f"It stands under the heading “{text}”.")
     return None
+
+
+def titles_of_others(figures: Sequence[PrintedFigure], headers: Sequence[PrintedHeader]) -> set[str]:
+    """Titles of one page of several that are the number of another batch or the name of another malt than the head
+    gives."""
+    pages: dict[str, set[int]] = {}
+    for figure in figures:
+        for text in figure.section:
+            pages.setdefault(text, set()).add(figure.page)
+    all_pages = {figure.page for figure in figures}
+    known = " ".join(_plain(entry.text) for entry in headers)
+    found: set[str] = set()
+    for text, where in pages.items():
+        malts = [_plain(entry.text) for entry in headers if entry.key == "malt" and entry.page not in where]
+        other_malt = bool(malts) and not any(malt in _plain(text) or _plain(text) in malt for malt in malts)
+        other_batch = looks_like_batch(text) and _plain(text) not in known
+        if where != all_pages and (other_batch or (other_malt and names_one_malt(text))):
+            found.add(text)
+    return found
+
+
+def of_other_maltster(figure: PrintedFigure, headers: Sequence[PrintedHeader]) -> Concern | None:
+    """A doubt where the page of a figure names another maltster than those before it, and no batch of its own."""
+    names = {entry.page: _plain(entry.text) for entry in headers if entry.key == "supplier" and entry.sure}
+    own = names.get(figure.page)
+    if own is None or any(entry.key == "batch" and entry.page == figure.page for entry in headers):
+        return None
+    others = [name for page, name in names.items() if page < figure.page]
+    if not others or any(own in name or name in own for name in others):
+        return None
+    return Concern("label-doubtful", "Its page names another maltster; it may be of another batch.")
+
+
+def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:
+    text = next((text for text in figure.section if text in titles), None)
+    return Concern("label-doubtful", f"It stands under the heading “{text}”.") if text is not None else None
 
 
 def _plain(text: str) -> str:

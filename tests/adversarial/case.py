@@ -27,7 +27,8 @@ class Batch:
     """The truth about one batch.
 
     ``right`` are the figures that may be accepted, ``doubtful`` those of them for which a look is not needless,
-    ``shown`` other printed results that must not vanish but that nothing may be accepted of.
+    ``shown`` other printed results that must not vanish but that nothing may be accepted of. ``head`` holds what may be
+    accepted as each entry of the head; None where that is not looked at.
     """
 
     number: str | None
@@ -35,6 +36,7 @@ class Batch:
     doubtful: frozenset[str] = frozenset()
     shown: tuple[str, ...] = ()
     kind: Literal["batch", "specification"] = "batch"
+    head: dict[str, tuple[str, ...]] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,16 +66,19 @@ def truth(
     shown: str = "",
     doubtful: str = "",
     kind: Literal["batch", "specification"] = "batch",
+    head: dict[str, str] | None = None,
     **right: str | Right,
 ) -> Batch:
     """The truth in short: ``moisture="4.2"`` is printed 4.2 and 4.2 on the basis; lists are words with spaces.
 
-    ``doubtful="*"`` says that a look is not needless for any of the figures.
+    ``doubtful="*"`` says that a look is not needless for any of the figures. In ``head``, ``|`` parts texts that are
+    as good as each other.
     """
     figures = {name: Right(r, float(r.replace(",", "."))) if isinstance(r, str) else r for name, r in right.items()}
     unsure = frozenset(figures) if doubtful == "*" else frozenset(doubtful.split())
     assert unsure <= figures.keys(), f"not among the figures: {unsure - figures.keys()}"
-    return Batch(number, figures, unsure, tuple(shown.split()), kind)
+    entries = {key: tuple(text.split("|")) for key, text in head.items()} if head is not None else None
+    return Batch(number, figures, unsure, tuple(shown.split()), kind, entries)
 
 
 def sheet(

@@ -3,17 +3,40 @@
 from tests.adversarial import (
     columns,
     drawing,
+    entries_and_captions,
     figures,
+    heads_above,
+    keyed,
     languages,
+    lots_in_rows,
     measures,
     occasions,
     papers,
+    parts_of_documents,
     sections,
     spreadsheets,
     variants,
+    wordings,
 )
 from tests.adversarial.case import SHEETS
 
 __all__ = ["SHEETS"]
 
-_PARTS = (columns, drawing, figures, languages, measures, occasions, papers, sections, spreadsheets, variants)
+_PARTS = (
+    columns,
+    drawing,
+    entries_and_captions,
+    figures,
+    heads_above,
+    keyed,
+    languages,
+    lots_in_rows,
+    measures,
+    occasions,
+    papers,
+    parts_of_documents,
+    sections,
+    spreadsheets,
+    variants,
+    wordings,
+)

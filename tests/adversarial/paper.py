@@ -2,7 +2,8 @@
 
 A line with ``|`` is a row of a table; rows that follow each other are one table; its first row is bold. A cell ``<<``
 is merged with the one left of it, ``^^`` with the one above; ``*text*`` is bold, ``text^1`` has a raised 1. Other lines
-are text; ``# text`` is a title, ``~ text`` small print at the foot of the page. ``===`` begins a new page.
+are text; ``# text`` is a title, ``~ text`` small print at the foot of the page, ``@50 text @200 text`` are texts that
+begin so far from the left. ``===`` begins a new page.
 """
 
 from __future__ import annotations
@@ -25,6 +26,7 @@ from tests.adversarial.case import Case
 MARGIN = 50.0
 _DEJAVU = "/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf"
 _RAISED = re.compile(r"^(.*\S)\^(\S+)$")
+_PLACED = re.compile(r"@(\d+) ([^@]+)")
 _CHINESE = re.compile(r"[\u3000-\u9fff]")
 
 
@@ -190,6 +192,10 @@ def _pdf(case: Case) -> bytes:
             paper.y = MARGIN
         elif line.startswith("~ "):
             foot.append(line[2:])
+        elif line.startswith("@"):
+            for place, text in _PLACED.findall(line):
+                paper.cell(float(place), paper.y, text.strip(), bold=False)
+            paper.y += case.size * 1.5
         elif line.startswith("# "):
             paper.write(MARGIN, paper.y, line[2:], size=14, bold=True)
             paper.y += 22

@@ -88,6 +88,8 @@ def _shared(batch: Batch, analysis: Analysis) -> int:
 
 
 def _header(batch: Batch | None, analysis: Analysis, verdict: Verdict) -> None:
+    if batch is not None and batch.head is not None:
+        verdict.wrong += _wrong_entries(batch.head, analysis)
     entry = analysis.header.get("batch")
     if entry is None or entry.state != "accepted":
         return
@@ -95,6 +97,17 @@ def _header(batch: Batch | None, analysis: Analysis, verdict: Verdict) -> None:
         verdict.wrong.append(f"batch number {entry.value!r} instead of {batch.number if batch else None!r}")
     if batch is not None and batch.kind != analysis.kind:
         verdict.wrong.append(f"a {batch.kind} taken for a {analysis.kind}")
+
+
+def _wrong_entries(head: dict[str, tuple[str, ...]], analysis: Analysis) -> list[str]:
+    """Entries accepted and not so; malt and supplier also where the sheet names none."""
+    wrong: list[str] = []
+    for key in sorted({"malt", "supplier", *head}):
+        entry = analysis.header.get(key)
+        right = head.get(key, ())
+        if entry is not None and entry.state == "accepted" and _plain(entry.value) not in map(_plain, right):
+            wrong.append(f"{key} {entry.value!r} instead of {' or '.join(right) or 'none'!r}")
+    return wrong
 
 
 def _figure(batch: Batch | None, figure: Figure, verdict: Verdict) -> None:
