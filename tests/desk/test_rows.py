@@ -154,7 +154,8 @@ def test_a_store_from_before_knows_what_waits(tmp_path: Path) -> None:
             "ALTER TABLE analyses DROP COLUMN waits",
             "CREATE INDEX analyses_unknown ON analyses (dated)",
             "CREATE INDEX analyses_waiting ON analyses (dated)",
-            f"PRAGMA user_version = {schema.VERSION - 1}",
+            "CREATE INDEX figures_parameter ON figures (parameter, state)",
+            f"PRAGMA user_version = {schema.VERSION - 2}",
         ):
             store.connection.execute(statement)
     with Store(folder) as store:
