@@ -11,7 +11,6 @@ import os
 import shutil
 import site
 import struct
-import subprocess
 import sysconfig
 import tempfile
 from collections.abc import Iterator, Sequence
@@ -45,9 +44,6 @@ TSV_PAGE, TSV_CONFIDENCE, TSV_TEXT = 1, 10, 11
 # The older engine: a classifier of single letter shapes. It loses other marks than the network does, but needs the
 # "standard" data; the common fast data do not hold it.
 LEGACY = "tesseract-legacy"
-ENGLISH = "eng"
-# Their data turn "Eiweif&" into "Eiweiß"; figures are read as well with them as without.
-FURTHER = ("deu", "fra", "nld", "spa", "ces", "ita", "dan", "pol", "por", "swe")
 LEGACY_LINE = "--psm 7 --oem 0"
 LEGACY_SHAPES = 3  # where a data file states the place of its letter shapes
 
@@ -73,12 +69,12 @@ def find_program() -> str | None:
     return next((str(candidate) for candidate in candidates if candidate.is_file()), None)
 
 
-def read_block(image: Image.Image, dpi: float = 300.0, options: str = BLOCK, language: str = ENGLISH) -> list[Seen]:
+def read_block(image: Image.Image, dpi: float = 300.0, options: str = BLOCK) -> list[Seen]:
     """Read a picture as one block of lines; raises ``NoTextAndNoOcr``, ``TookTooLong`` or ``Damaged``."""
     if max(image.size) > LONGEST_SIDE or min(image.size) < 3:
         return []
     with _as_file(image) as path:
-        return [word for _, word in _rows(_run(path, f"{options} --dpi {round(dpi)}", language))]
+        return [word for _, word in _rows(_run(path, f"{options} --dpi {round(dpi)}"))]
 
 
 def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:
@@ -109,20 +105,6 @@ def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:
         (" ".join(word.text for word in words), min((word.confidence for word in words), default=0.0))
         for words in found
     ]
-
-
-@cache
-def languages() -> str:
-    """The languages of malt sheets whose data are installed, as the program takes them; English always."""
-    program = find_program()
-    if program is None:
-        return ENGLISH
-    try:
-        told = subprocess.run([program, "--list-langs"], capture_output=True, text=True, timeout=20, check=False).stdout
-    except (OSError, subprocess.SubprocessError):
-        return ENGLISH
-    installed = set(told.split())
-    return "+".join([ENGLISH, *(name for name in FURTHER if name in installed)])
 
 
 @cache
@@ -169,7 +151,7 @@ def _check_room(folder: str) -> None:
         raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC), folder)
 
 
-def _run(path: str, options: str, language: str = ENGLISH) -> str:
+def _run(path: str, options: str, language: str = "eng") -> str:
     """Tesseract's TSV for a picture file or a list of them."""
     program = find_program()
     if program is None:

@@ -66,9 +66,7 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
     size = (round(image.width * enlarge), round(image.height * enlarge))
     # soft edges are wanted: sharp ones cost decimal points; and paper without a trace of tint, or rows are lost
     large = image.point(_WHITENED).resize(size, Image.Resampling.BILINEAR)
-    # More languages find words in a page that stands on its head, too: only where that is known to be settled.
-    language = ocr.languages() if second.can_tell_upside_down() else ocr.ENGLISH
-    seen = ocr.read_block(large, dpi=72.0 / page.points * enlarge, language=language)
+    seen = ocr.read_block(large, dpi=72.0 / page.points * enlarge)
     return [
         word._replace(
             x0=word.x0 / enlarge + left,
