@@ -108,12 +108,22 @@ def _places(lines: Sequence[Line], key: Mapping[str, str], among: range) -> set[
         if not _mark(mark[2]).isdigit():
             columns.setdefault(round(mark[2].box.x0 / 3), []).append(mark)
     for groups in (rows, columns):
-        found = [group for group in groups.values() if _is_whole(group, key)]
+        found = _without_figures([group for group in groups.values() if _is_whole(group, key)])
         # Numbers right above the marks count something else.
         found = [group for group in found if groups is columns or not any(o[0][0] == group[0][0] + 1 for o in found)]
         if found:
             return {(i, n) for group in found for i, n, _ in group}
     return set()
+
+
+def _without_figures(groups: list[list[tuple[int, int, Cell]]]) -> list[list[tuple[int, int, Cell]]]:
+    """The groups without rows of results that equal the marks: bare numbers beside bracketed marks, or in another
+    order than the first ones."""
+    bare = [group for group in groups if all(cell.text.strip().isdigit() for _, _, cell in group)]
+    if len(bare) < len(groups):
+        return [group for group in groups if group not in bare]
+    first = [_mark(cell) for _, _, cell in groups[0]] if groups else []
+    return [group for group in groups if [_mark(cell) for _, _, cell in group] == first]
 
 
 def _is_whole(group: Sequence[tuple[int, int, Cell]], key: Mapping[str, str]) -> bool:

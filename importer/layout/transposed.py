@@ -64,6 +64,15 @@ def _is_value_line(line: Line, terms: Terms) -> bool:
     return values >= MIN_VALUES and (values > MIN_VALUES or values == len(line.cells))
 
 
+def _is_short_row(line: Line, beside: Line, terms: Terms) -> bool:
+    """True for a row above or below another one in which some values are missing ("A24-102  4.1      3.3")."""
+    first, *rest = line.cells
+    near = abs(line.box.middle - beside.box.middle) < 4 * line.em
+    aligned = abs(first.box.x0 - beside.cells[0].box.x0) < 0.5 * line.em
+    named = any(c.isdigit() for c in first.text) and not (terms.is_label(first.text) or terms.roles(first.text))
+    return bool(rest) and near and aligned and named and all(terms.is_value(cell.text) for cell in rest)
+
+
 def _is_above_units(lines: Sequence[Line], number: int, terms: Terms) -> bool:
     """True for a line of heads that are sizes ("> 2.8", "2.5-2.8"): units stand close below."""
     below = lines[number]
@@ -87,7 +96,7 @@ def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Tra
         run = [i]
         j = i + 1
         while j < len(lines) and lines[j].box.top - lines[run[-1]].box.bottom < 4 * lines[j].em:
-            if _is_value_line(lines[j], terms):
+            if _is_value_line(lines[j], terms) or _is_short_row(lines[j], lines[run[-1]], terms):
                 run.append(j)
             elif len(lines[j].cells) > 1 and terms.is_label(lines[j].cells[0].text):
                 break
@@ -95,6 +104,8 @@ def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Tra
                 # Numbers above the heads are no rows of theirs.
                 break
             j += 1
+        while run[0] > 0 and _is_short_row(lines[run[0] - 1], lines[run[0]], terms):
+            run.insert(0, run[0] - 1)
         table = _table(lines, run, page, terms)
         if table is not None:
             found.append(table)

@@ -56,6 +56,7 @@ def header_event(
         or _is_of_other(key, caption, pieces, at, terms)
         or (value is under and _goes_on_below(key, value, number, lines, used, terms))
         or (value is under and _stands_below(number, lines, terms))
+        or (value is under and _reaches_over(value, piece.cell, line))
     )
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not several
     box, confidence = value.box, value.confidence
@@ -78,6 +79,11 @@ def _has_rival(key: str, pieces: Sequence[Piece], at: int) -> bool:
     """True where what follows an entry could be its entry as well: the same of several batches."""
     following = pieces[at] if at < len(pieces) else None
     return following is not None and not following.colon and fits_entry(key, following.text) is True
+
+
+def _reaches_over(value: Cell, caption: Cell, line: Line) -> bool:
+    """True where an entry reaches below the next caption: it may hold the entry of that one, too."""
+    return any(value.box.x0 < other.box.x0 < value.box.x1 for other in line.cells if other.box.x0 > caption.box.x0)
 
 
 def _goes_on_below(

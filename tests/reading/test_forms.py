@@ -173,3 +173,31 @@ def test_names_between_values_do_not_say_whose_they_are(tmp_path: Path) -> None:
     ]
     found = read(tmp_path, [*HEAD, *table(rows, 150, (54, 130, 230, 330))]).analyses[0]
     assert not [f for f in found.figures if f.state == "accepted"]
+
+
+def test_results_that_equal_the_marks_of_a_key_are_no_marks(tmp_path: Path) -> None:
+    rows = [("Lot no.", "(1)", "(2)", "(3)"), ("TM24-0815", "4.4", "1.2", "3.1"), ("TM24-0900", "3", "1", "2")]
+    key: list[Text] = [(50, 220, "(1) Moisture (%)"), (50, 232, "(2) Fine-coarse difference, dry (%)")]
+    key.append((50, 244, "(3) Colour (EBC)"))
+    found = read(tmp_path, [*HEAD, *table(rows, 150), *key]).analyses
+    assert [values(one) for one in found] == [[4.4], [3]]
+    assert [values(one, "fine_coarse_difference") for one in found] == [[1.2], [1]]
+    assert [values(one, "colour") for one in found] == [[3.1], [2]]
+
+
+def test_a_lot_of_which_a_value_is_missing_keeps_its_row(tmp_path: Path) -> None:
+    heads: list[Text] = [(54, 150, "Lot no."), (170, 150, "Moisture %"), (250, 150, "Friability %"), (330, 150, "pH")]
+    rows: list[Text] = [(54, 166, "A24-100"), (170, 166, "4.1"), (330, 166, "5.9")]
+    rows += [(54, 182, "A24-101"), (170, 182, "4.4"), (250, 182, "86"), (330, 182, "5.8")]
+    rows += [(54, 198, "A24-102"), (170, 198, "4.0")]
+    found = read(tmp_path, [*HEAD, *heads, *rows]).analyses
+    assert [values(one) for one in found] == [[4.1], [4.4], [4.0]]
+    assert [values(one, "friability") for one in found] == [[], [86], []]
+    assert [values(one, "wort_ph") for one in found] == [[5.9], [5.8], []]
+
+
+def test_an_entry_that_reaches_below_the_next_caption_is_in_doubt(tmp_path: Path) -> None:
+    lines: list[Text] = [(54, 150, "Customer"), (150, 150, "Variety"), (54, 162, "Long Acre Brewing Company Corvane")]
+    rows = [("Parameter", "Unit", "Result"), ("Moisture", "%", "4.3"), ("Friability", "%", "86")]
+    head = read(tmp_path, [*HEAD, *lines, *table(rows, 200)]).analyses[0].header
+    assert head["customer"].state == "review"
