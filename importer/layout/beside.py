@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from importer.layout.heads import Head, HeadCell
+from importer.layout.heads import Head, HeadCell, next_certificate
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 
@@ -18,6 +18,7 @@ def part_blocks(lines: Sequence[Line], heads: Sequence[Head], terms: Terms) -> t
     blocks: list[list[Line]] = []
     for number, head in enumerate(heads):
         end = heads[number + 1].first if number + 1 < len(heads) else len(lines)
+        end = next_certificate(lines, head.last + 1, end, terms)
         below = main[head.last + 1 : end]
         titled = any(_is_over_entries(cell, below, terms) for cell in head.cells)
         for is_outside in _sides(head, lines[head.first].em, below, terms):

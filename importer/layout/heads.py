@@ -149,6 +149,8 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
         return False
     if _is_captioned(line, terms) or _says_methods(line, terms) or _is_entry_row(line, terms):
         return False
+    if holds_entries(line, terms):
+        return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
     if values and any(not terms.is_unit(cell.text) for cell in values):
         return False
@@ -185,6 +187,35 @@ def _heads(cell: Cell, below: Line, terms: Terms) -> bool:
     charges")."""
     joined = (f"{cell.text} {head.text}" for head in below.cells if _overlap(cell.box, head.box) > 0)
     return bool(terms.roles(cell.text)) or any(terms.roles(text) for text in joined)
+
+
+def holds_entries(line: Line, terms: Terms) -> bool:
+    """True for captions and entries in turn ("Lot  24-0815  Crop  2025"), the head of a sheet in columns."""
+    if len(line.cells) < 4 or terms.is_label(line.cells[0].text):
+        return False
+    # What stands behind a caption is its entry, whatever it sounds like ("Malt  Extra pale malt").
+    named = [n for n, cell in enumerate(line.cells) if terms.caption(cell.text.rstrip(": ")) is not None]
+    if any(terms.is_label(cell.text) for n, cell in enumerate(line.cells) if n in named or n - 1 not in named):
+        return False
+    return len(named) > 1 and named[0] == 0 and all(b > a + 1 for a, b in pairwise(named))
+
+
+def next_certificate(lines: Sequence[Line], start: int, end: int, terms: Terms) -> int:
+    """The line before ``end`` where another certificate begins: a title with header entries below it."""
+    for i in range(start + 1, end):
+        titled = len(lines[i].cells) == 1 and terms.is_title(lines[i].text)
+        if titled and any(holds_entries(line, terms) or is_header_line(line, terms) for line in lines[i + 1 : end]):
+            return i
+    return end
+
+
+def is_header_line(line: Line, terms: Terms) -> bool:
+    """True for a line of header entries ("Batch: 24-0815"), which may stand between two tables."""
+    for cell in line.cells:
+        caption, colon, rest = cell.text.partition(":")
+        if colon and (not rest or rest.startswith(" ")) and terms.caption(caption) and not terms.is_label(caption):
+            return True
+    return False
 
 
 def _is_entry_row(line: Line, terms: Terms) -> bool:

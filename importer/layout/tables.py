@@ -23,7 +23,7 @@ from importer.layout.grid import (
     ruled_spans,
     split_span,
 )
-from importer.layout.heads import Head, HeadCell
+from importer.layout.heads import Head, HeadCell, holds_entries, is_header_line, next_certificate
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
@@ -71,7 +71,7 @@ def find_tables(
             tables.append(table)
     for number, head in enumerate(heads):
         end = heads[number + 1].first if number + 1 < len(heads) else len(lines)
-        table = _headed_table(lines, head, end, page, terms)
+        table = _headed_table(lines, head, next_certificate(lines, head.last + 1, end, terms), page, terms)
         if table is not None:
             tables.append(table)
     used = {i for table in tables for i in table.lines} | {i for h in heads for i in range(h.first, h.last + 1)}
@@ -158,15 +158,6 @@ def _stand_over(spans: Sequence[Span], heads: Sequence[HeadCell]) -> bool:
     return all(nearest(spans, head.box) == i for i, head in enumerate(heads))
 
 
-def _is_header_line(line: Line, terms: Terms) -> bool:
-    """True for a line of header entries ("Batch: 24-0815"), which may stand between two tables."""
-    for cell in line.cells:
-        caption, colon, rest = cell.text.partition(":")
-        if colon and (not rest or rest.startswith(" ")) and terms.caption(caption) and not terms.is_label(caption):
-            return True
-    return False
-
-
 def _is_captioned(line: Line, terms: Terms) -> bool:
     first = line.cells[0].text
     return first.rstrip().endswith(":") and terms.caption(first) is not None and not terms.is_label(first)
@@ -222,7 +213,7 @@ def _fill(
         line = lines[i]
         if last_bottom is not None and line.box.top - last_bottom > 6 * usual and not _has_value(line, terms):
             break
-        if _is_header_line(line, terms) or _in_header_grid(lines, i, terms, start):
+        if is_header_line(line, terms) or _in_header_grid(lines, i, terms, start) or holds_entries(line, terms):
             continue
         if (
             is_title(line, spans, em)
@@ -274,7 +265,7 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             close()
         if i in used or _in_header_grid(lines, i, terms):
             continue
-        if _holds_entries(line, terms):
+        if holds_entries(line, terms):
             close()
             continue
         if (len(line.cells) >= 2 and (_starts_row(line, terms) or (bool(run) and _names_row(line, terms)))) or (
@@ -285,17 +276,6 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             close()
     close()
     return tables
-
-
-def _holds_entries(line: Line, terms: Terms) -> bool:
-    """True for captions and entries in turn ("Lot  24-0815  Crop  2025"), the head of a sheet in columns."""
-    if len(line.cells) < 4 or terms.is_label(line.cells[0].text):
-        return False
-    # What stands behind a caption is its entry, whatever it sounds like ("Malt  Extra pale malt").
-    named = [n for n, cell in enumerate(line.cells) if terms.caption(cell.text.rstrip(": ")) is not None]
-    if any(terms.is_label(cell.text) for n, cell in enumerate(line.cells) if n in named or n - 1 not in named):
-        return False
-    return len(named) > 1 and named[0] == 0 and all(b > a + 1 for a, b in pairwise(named))
 
 
 def _rows_above(lines: Sequence[Line], run: Sequence[int], used: set[int], terms: Terms) -> list[int]:
@@ -311,7 +291,7 @@ def _rows_above(lines: Sequence[Line], run: Sequence[int], used: set[int], terms
             continue
         values = line.cells[1:]
         plain = all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in values)
-        if not plain or terms.caption(line.cells[0].text.rstrip(": ")) or _is_header_line(line, terms):
+        if not plain or terms.caption(line.cells[0].text.rstrip(": ")) or is_header_line(line, terms):
             break
         found.insert(0, i)
     return found
@@ -350,7 +330,7 @@ def _are_captions(line: Line, terms: Terms) -> bool:
 
 def _goes_on(line: Line, first: Line, terms: Terms) -> bool:
     """True for a row whose label is not known, and for the values beside a label of two lines."""
-    if _is_captioned(line, terms) or _is_header_line(line, terms):
+    if _is_captioned(line, terms) or is_header_line(line, terms):
         return False
     if all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in line.cells[1:]):
         return True

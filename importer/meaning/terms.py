@@ -8,7 +8,7 @@ from functools import lru_cache
 from importer.meaning.labels import LabelQuery, examined, ideas_of, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
-from importer.vocabulary.captions import column_roles, header_caption
+from importer.vocabulary.captions import column_roles, document_title, header_caption
 from importer.vocabulary.units import parse_unit, split_unit
 
 VALUE_KINDS = ("number", "range", "not-detected", "several")
@@ -60,6 +60,9 @@ class SheetTerms:
 
     def is_method(self, text: str) -> bool:
         return _METHOD.match(text.strip()) is not None
+
+    def is_title(self, text: str) -> bool:
+        return document_title(text) == "certificate"
 
     def is_telling(self, word: str) -> bool:
         return not (word[:1].isalpha() and any(c.isdigit() for c in word)) and bool(ideas_of(word) - {"FILLER", "AND"})

@@ -201,3 +201,18 @@ def test_an_entry_that_reaches_below_the_next_caption_is_in_doubt(tmp_path: Path
     rows = [("Parameter", "Unit", "Result"), ("Moisture", "%", "4.3"), ("Friability", "%", "86")]
     head = read(tmp_path, [*HEAD, *lines, *table(rows, 200)]).analyses[0].header
     assert head["customer"].state == "review"
+
+
+def test_a_second_certificate_on_a_page_keeps_its_figures_to_itself(tmp_path: Path) -> None:
+    """Its head holds captions and entries in turn and no colons, like rows of the table above it."""
+    first = [("Parameter", "Result", "Unit"), ("Moisture", "4.3", "%"), ("Friability", "86", "%")]
+    second = [("Parameter", "Result", "Unit"), ("Moisture", "5.1", "%"), ("Broken grains", "0.8", "%")]
+    places = (54, 200, 290, 410)
+    head = table(
+        [("Crop", "2025", "Malt", "Wheat malt"), ("Batch no.", "PM 25-7981", "Sampled", "09.04.2026")], 230, places
+    )
+    title: list[Text] = [(54, 214, "Certificate of analysis")]
+    found = read(tmp_path, [*HEAD, *table(first, 150), *title, *head, *table(second, 270)]).analyses
+    assert [values(one) for one in found] == [[4.3], [5.1]]
+    assert [values(one, "broken_grains") for one in found] == [[], [0.8]]
+    assert found[1].header["batch"].value == "PM 25-7981"
