@@ -10,7 +10,7 @@ from importer.meaning.convert import at_basis, needs_basis
 from importer.meaning.family import FamilyJudgement, judge_family, said_family
 from importer.meaning.footnotes import footnote_doubts, footnotes, footnotes_of, without_footnotes
 from importer.meaning.label_sizes import is_congress_strength
-from importer.meaning.labels import Match
+from importer.meaning.labels import Match, describe
 from importer.meaning.look import (
     NUMBER_KINDS,
     Look,
@@ -260,7 +260,8 @@ def _basis(
     told = look.said.basis if look.said is not None else None
     if told is not None and look.said is not None and not look.said.is_weak("basis"):
         return told, []
-    section = next((b for b in (basis_statement(text) for text in look.printed.section) if b is not None), None)
+    headings = [text for text in look.printed.section if not _is_row_of_other(text, entry)]
+    section = next((b for b in (basis_statement(text) for text in headings) if b is not None), None)
     noted = [basis_statement(text) for text in footnotes_of(look.printed, notes)]
     said = [b for b in (unit.basis if unit is not None else None, match.basis, column, *noted) if b is not None]
     if said:
@@ -282,6 +283,12 @@ def _basis(
             f"The sheet does not say whether {entry.title.split(',')[0].lower()} is on dry malt or as is.",
         )
     ]
+
+
+def _is_row_of_other(text: str, entry: Parameter) -> bool:
+    """True for the name of another parameter, whose result was left blank: it heads nothing."""
+    match = describe(text)
+    return match.state == "sure" and match.parameter not in (entry.name, entry.sibling)
 
 
 def _sheet_basis(notes: Sequence[str]) -> MoistureBasis | None:

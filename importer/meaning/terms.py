@@ -28,6 +28,8 @@ _METHOD = re.compile(
 )
 
 
+# "7. pH of wort" is a name with its number, not the value 7.
+_COUNTED = re.compile(r"^\d{1,2}[.)]\s+(?=[^\W\d_])")
 # Letters joined to many digits are the number of a batch or a vehicle ("HL593622"), no name with a number behind it.
 _CODE = re.compile(r"^[^\W\d_]{1,4}-?\d{4,}$")
 
@@ -102,6 +104,9 @@ def _is_label(text: str) -> bool:
 
 @lru_cache(maxsize=8192)
 def _is_value(text: str) -> bool:
+    numbered = _COUNTED.match(text)
+    if numbered and _is_label(text[numbered.end() :]):
+        return False
     if not text or len(text) > MAX_VALUE:
         return False
     for candidate in (text, split_value(text)[0]):

@@ -230,8 +230,8 @@ def _panel(
         else:
             doubt = SEVERAL_RESULTS
             results = results[-1:]
-    elif results and unknown and any(is_batch(table.columns[i].head) for i in unknown):
-        results += [(i, None) for i in unknown if is_batch(table.columns[i].head)]
+    elif results and (more := _further_batches(table, unknown, stated, terms, is_batch)):
+        results += [(i, None) for i in more]
         batches = True
     elif results and not batches and _rivals(table, unknown, results):
         doubt = SEVERAL_RESULTS
@@ -336,6 +336,16 @@ def _rivals(table: Table, unknown: Sequence[int], results: Sequence[tuple[int, F
     """True where values stand under a head that says nothing ("Retest"), beside the column called the result."""
     taken = {column for column, _ in results}
     return any(i not in taken and _share(table, i, _is_limit_text) < 0.6 for i in unknown)
+
+
+def _further_batches(
+    table: Table, unknown: Sequence[int], stated: Sequence[int], terms: Terms, is_batch: Test
+) -> list[int]:
+    """The columns beside the one called the result that are results of other batches, by their heads or by a row."""
+    named = [i for i in unknown if is_batch(table.columns[i].head)]
+    if not named and unknown and _has_batch_row(table, sorted((*unknown, *stated)), terms, is_batch):
+        return list(unknown)
+    return named
 
 
 def _goes_on(table: Table, columns: Sequence[int], spans: Sequence[Span]) -> bool:

@@ -93,6 +93,8 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
         line.text
         for line in lines
         if not any(line.box.top < y < line.box.bottom for y in rows)
+        # A name between the rows of a table is a row of it whose result was left blank.
+        and not (rows and min(rows) < line.box.middle < max(rows) and _is_label(line.text, terms))
         and not terms.is_unit(line.text)
         and not (len(line.cells) > 1 and any(_is_label(cell.text, terms) for cell in line.cells))
         # Captions side by side are no sentence: "Sampled on" before "Product" says nothing of a basis.
