@@ -11,6 +11,7 @@ import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second, spacing
+from importer.intake.lettering import agrees, read_unsure, reworded
 from importer.intake.prepare.cells import find_cells
 from importer.intake.prepare.ink import joined
 from importer.intake.prepare.page import Prepared
@@ -29,12 +30,14 @@ PAD_DOWN, PAD_ACROSS = 0.5, 0.3
 LEGACY_ENLARGE = 2
 # What letters a figure may have been misread as: only cells of these are worth a second look where no digit is.
 LIKE_DIGITS = frozenset("OoDQIil|!SsBZzgqeabG.,:;'’-–—−~_<>≤≥=+±°*/\\()[]{}$&@§¢£¥«»")
-FIGURE = re.compile(r"(?:<|>|≤|≥|[mM](?:ax|in)\.?)?\s*[-−–]?\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*%?")
+FIGURE = re.compile(r"(?:<|>|≤|≥|[mM](?:ax|in)\.?)?\s*[-−–]?\d+(?:[.,]\d+)?(?:\s*[-–±]\s*\d+(?:[.,]\d+)?)?\s*%?")
 LEAST_CERTAINTY = 0.5
 # Ink that a figure's reading does not account for: how far beside it is looked for, how much of it is a stroke (of the
 # glyph height squared), and how much higher than the others a digit may be.
 BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
-DASHES = str.maketrans({"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"})
+DASHES = str.maketrans(
+    {"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "±": "+", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +66,8 @@ class Reading:
 class CellsRead:
     """The page's words after the comparison; second readings; places with unread ink; all in prepared pixels.
 
-    ``compared`` cells hold a digit in some reading, ``same`` of them read the same twice.
+    ``compared`` cells hold a digit in some reading, ``same`` of them read the same twice, and ``unexplained`` hold ink
+    that the readings do not account for.
     """
 
     words: tuple[ocr.Seen, ...]
@@ -71,16 +75,18 @@ class CellsRead:
     lost: tuple[Box, ...]
     compared: int
     same: int
+    unexplained: int
 
 
 def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     """Have every cell that may hold a figure read once more and compare.
 
-    A word of the main reader is replaced only where two readers of other kinds agree on another one, or where it is
-    no figure at all and the second reader sees one; such a reading is then not its own witness: only the third
-    reader's is reported beside it.
+    A figure of the main reader is replaced only where two readers of other kinds agree on another one, where both
+    have the same digits and the ink shows the point that only the second reader saw, or where it is no figure at all
+    and the second reader sees one; such a reading is then not its own witness: only a third one is reported beside it.
     """
-    asked = [cell for cell in cells_of(page, words) if may_hold_figure(cell)]
+    cells = cells_of(page, words)
+    asked = [cell for cell in cells if may_hold_figure(cell)]
     main_kind = second.available()
     answers = _second(page, asked)
     differing = [
@@ -88,28 +94,56 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     ]
     third = _legacy(page, [asked[i] for i in differing]) if main_kind and ocr.legacy_data() else []
     thirds = dict(zip(differing, third, strict=False))
+    pointed = _pointed(page, asked, answers, differing)
     kept = {id(word): word for word in words}
     added: list[ocr.Seen] = []
     readings, lost = [], []
     name = second.NAME if main_kind else ocr.LEGACY
+
+    def replace(cell: Cell, new: Sequence[ocr.Seen]) -> None:
+        for word in cell.words:
+            kept.pop(id(word), None)
+        added.extend(new)
+
     for index, (cell, answer) in enumerate(zip(asked, answers, strict=True)):
         witness = thirds.get(index)
         confirmed = witness is not None and alike(witness.text, answer.text)
-        if _takes_over(cell, answer, confirmed, page.glyph):
-            for word in cell.words:
-                kept.pop(id(word), None)
-            added.append(ocr.Seen(answer.text, *cell.box, answer.confidence))
+        if _takes_over(cell, answer, confirmed or index in pointed, page.glyph):
+            replace(cell, [ocr.Seen(answer.text, *cell.box, answer.confidence)])
             if witness is not None and confirmed:
                 readings.append(Reading(witness.text, cell.box, ocr.LEGACY, witness.confidence))
+            elif index in pointed:
+                readings.append(Reading(answer.text, cell.box, name, answer.confidence))
+        elif main_kind and (new := reworded(cell.words, cell.box, answer)):
+            replace(cell, new)
+            readings += _main_reading(cell, answer, name)
         elif answer.text and (cell.words or answer.confidence >= LEAST_CERTAINTY):
             readings.append(Reading(answer.text, cell.box, name, answer.confidence))
         elif not cell.words:
             lost.append(cell.box)
-    lost += _unexplained(page, asked, answers)
+    if main_kind:
+        worded = [cell for cell in cells if not may_hold_figure(cell)]
+        places = [(cell.box, cell.words) for cell in worded]
+        spelt = read_unsure(places, page.glyph, lambda which: _second(page, [worded[i] for i in which]))
+        for index, answer in spelt.items():
+            cell = worded[index]
+            if new := reworded(cell.words, cell.box, answer):
+                replace(cell, new)
+                readings += _main_reading(cell, answer, name)
+            elif answer.text:
+                readings.append(Reading(answer.text, cell.box, name, answer.confidence))
+    unexplained = _unexplained(page, asked, answers)
     figures = [i for i, answer in enumerate(answers) if _has_digit(answer.text) or _has_digit(asked[i].text)]
-    same = sum(alike(answers[i].text, asked[i].text) for i in figures)
+    same = sum(alike(answers[i].text, asked[i].text) or agrees(asked[i].text, answers[i].text) for i in figures)
     compared = len(figures) if main_kind or ocr.legacy_data() else 0
-    return CellsRead((*kept.values(), *added), tuple(readings), tuple(lost), compared, same)
+    return CellsRead((*kept.values(), *added), tuple(readings), (*lost, *unexplained), compared, same, len(unexplained))
+
+
+def _main_reading(cell: Cell, answer: second.Read, name: str) -> list[Reading]:
+    """What is told beside a text of the second reader that stands: its own where the main reader saw the same."""
+    if agrees(cell.text, answer.text):
+        return [Reading(answer.text, cell.box, name, answer.confidence)]
+    return [Reading(cell.text, cell.box, ocr.NAME, min(word.confidence for word in cell.words))] if cell.words else []
 
 
 def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
@@ -211,17 +245,52 @@ def crop(page: Prepared, box: Box) -> Image.Image:
     return Image.fromarray(framed)
 
 
+def _pointed(
+    page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], differing: Sequence[int]
+) -> set[int]:
+    """The cells in which the main reader has all digits of the second one but lost a decimal sign.
+
+    The ink has to show the sign, and the digits have to stand apart by more than they do without one: else it is dirt.
+    """
+    found = []
+    for index in differing:
+        text, other = answers[index].text, cells[index].text
+        lost = sum(c in spacing.SEPARATORS for c in text) > sum(c in spacing.SEPARATORS for c in other)
+        if lost and _digits_only(text) == _digits_only(other):
+            found.append((index, _marks_in(page, cells[index].box), text, other))
+    if not found:
+        return set()
+    known = [
+        spacing.pieces(_marks_in(page, c.box), a.text or c.text, page.glyph)
+        for c, a in zip(cells, answers, strict=True)
+    ]
+    without = [spacing.pieces(own, other, page.glyph) for _, own, _, other in found]
+    wide = spacing.too_wide([*known, *without])[len(known) :]
+    return {
+        index
+        for (index, own, text, _), apart in zip(found, wide, strict=True)
+        if apart and spacing.points_seen(own, text, page.glyph)
+    }
+
+
+def _digits_only(text: str) -> str:
+    return "".join(character for character in _plain(text) if character not in spacing.SEPARATORS)
+
+
+def _marks_in(page: Prepared, box: Box) -> Marks:
+    x, y = (page.marks.x0 + page.marks.x1) / 2, (page.marks.top + page.marks.bottom) / 2
+    return page.marks.take((x >= box.x0) & (x <= box.x1) & (y >= box.top) & (y <= box.bottom))
+
+
 def _unexplained(page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read]) -> list[Box]:
     """Cells with ink that their reading does not account for.
 
     Either the ink is wider than the characters read, so a point or a sign was not seen; or more ink stands right
     beside the cell or sticks out of it: a stamp or a pen stroke that has swallowed a digit.
     """
-    x, y = (page.marks.x0 + page.marks.x1) / 2, (page.marks.top + page.marks.bottom) / 2
     found, crowded = [], []
     for cell, answer in zip(cells, answers, strict=True):
-        x0, top, x1, bottom = cell.box
-        own = page.marks.take((x >= x0) & (x <= x1) & (y >= top) & (y <= bottom))
+        own = _marks_in(page, cell.box)
         text = answer.text or cell.text
         found.append(spacing.pieces(own, text, page.glyph))
         more = _ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph)

@@ -44,6 +44,7 @@ TSV_PAGE, TSV_CONFIDENCE, TSV_TEXT = 1, 10, 11
 # The older engine: a classifier of single letter shapes. It loses other marks than the network does, but needs the
 # "standard" data; the common fast data do not hold it.
 LEGACY = "tesseract-legacy"
+NAME = "tesseract"
 LEGACY_LINE = "--psm 7 --oem 0"
 LEGACY_SHAPES = 3  # where a data file states the place of its letter shapes
 

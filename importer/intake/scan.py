@@ -24,6 +24,7 @@ POOR_READING = 0.55  # mean confidence of a page that may stand on its head
 # The page gate.
 LEAST_AGREEMENT = 0.6
 LEAST_COMPARED = 6
+MOST_UNEXPLAINED = 0.3
 LEAST_AXIS_SHARE = 0.6
 LEAST_PRINT = 6.5  # height of a figure in pixels of the picture
 BETTER_COPY = (
@@ -120,6 +121,9 @@ def doubt(page: Prepared, read: CellsRead) -> str | None:
         return f"The print is too small in this picture: a figure is {pixels} pixels high. {BETTER_COPY}"
     if read.compared >= LEAST_COMPARED and read.same < LEAST_AGREEMENT * read.compared:
         return f"Two readings of this page agree on only {read.same} of {read.compared} figures. {BETTER_COPY}"
+    if read.compared >= LEAST_COMPARED and read.unexplained > MOST_UNEXPLAINED * read.compared:
+        held = f"{read.unexplained} of {read.compared} figures"
+        return f"Points or digits seem to be lost on this page: {held} hold ink that was not read. {BETTER_COPY}"
     return None
 
 

@@ -24,7 +24,6 @@ NAME = "ppocr"
 PACKAGE = "rapidocr"
 LINE = 48  # height of a line in pixels that the recogniser was trained on
 NARROWEST, WIDEST = 48, 1600
-TOGETHER = 8  # crops read in one run
 # The classifier of lines that stand on their head sees 48 x 192 pixels.
 TURN_WIDTH = 192
 
@@ -52,15 +51,11 @@ def read_cells(crops: list[Image.Image]) -> list[Read]:
     if loaded is None or not crops:
         return [Read("", 0.0)] * len(crops)
     session, alphabet = loaded
-    pictures = [_line(crop) for crop in crops]
-    order = sorted(range(len(crops)), key=lambda index: pictures[index].width)
-    answers = [Read("", 0.0)] * len(crops)
-    for start in range(0, len(order), TOGETHER):
-        batch = order[start : start + TOGETHER]
-        tensor = _tensor([pictures[index] for index in batch])
+    answers = []
+    for crop in crops:  # several in one run take longer: all become as wide as the widest
+        tensor = _tensor([_line(crop)])
         scores = session.run(None, {session.get_inputs()[0].name: tensor})[0]
-        for index, score in zip(batch, scores, strict=True):
-            answers[index] = _decode(score, alphabet)
+        answers.append(_decode(scores[0], alphabet))
     return answers
 
 

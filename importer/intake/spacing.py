@@ -41,6 +41,7 @@ POINT, LEAST_POINT, FOOT = 0.34, 0.016, 0.12
 EVEN = 1.25
 GAP = 1.3
 WHOLE = 0.8  # a mark of this share of the digits' height can be a digit
+LOW = 0.4  # of the digits' height over their foot: a point or comma does not reach higher
 SPECK = 0.28  # of the glyph height; smaller marks are points or dirt
 DASH_TO_SPACE = str.maketrans(dict.fromkeys(DASHES, " "))
 
@@ -61,15 +62,8 @@ class Piece:
 
 def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
     """The numeric pieces of a cell's marks, cut at the widest gaps where the reading has spaces and at range dashes."""
-    marks = marks.take(np.argsort(marks.x0, kind="stable"))
-    tokens = text.split()
-    if not tokens or len(marks) < len(tokens):
-        return []
-    gaps = marks.x0[1:] - np.maximum.accumulate(marks.x1)[:-1]
-    cuts = np.sort(np.argsort(-gaps, kind="stable")[: len(tokens) - 1]) + 1
     found = []
-    for token, part in zip(tokens, np.split(np.arange(len(marks)), cuts), strict=True):
-        own = marks.take(part)
+    for token, own in _tokens(marks, text):
         own = own.take(np.maximum(own.width, own.height) >= SPECK * glyph)  # points and dirt have no say in a width
         for piece, end in _ends(token, own, glyph):
             height = float(end.height.max(initial=0))
@@ -77,6 +71,37 @@ def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
                 width = float(end.x1.max() - end.x0.min())
                 found.append(Piece(piece, width, height, _steps(piece, end, height)))
     return found
+
+
+def _tokens(marks: Marks, text: str) -> list[tuple[str, Marks]]:
+    """The words of a reading, each with its marks, cut at the widest gaps; none where there are too few marks."""
+    marks = marks.take(np.argsort(marks.x0, kind="stable"))
+    tokens = text.split()
+    if not tokens or len(marks) < len(tokens):
+        return []
+    gaps = marks.x0[1:] - np.maximum.accumulate(marks.x1)[:-1]
+    cuts = np.sort(np.argsort(-gaps, kind="stable")[: len(tokens) - 1]) + 1
+    parts = np.split(np.arange(len(marks)), cuts)
+    return [(token, marks.take(part)) for token, part in zip(tokens, parts, strict=True)]
+
+
+def points_seen(marks: Marks, text: str, glyph: float) -> bool:
+    """Whether the ink shows each digit of a reading, and a point or comma just where one was read and nowhere else."""
+    numeric = [(token, own) for token, own in _tokens(marks, text) if _numeric(token)]
+    return bool(numeric) and all(_shows_points(token, own, glyph) for token, own in numeric)
+
+
+def _shows_points(token: str, marks: Marks, glyph: float) -> bool:
+    height = float(marks.height.max(initial=0))
+    tall = marks.take(marks.height >= WHOLE * height)
+    if height < 0.5 * glyph or len(tall) != sum(character in DIGITS for character in token):
+        return False
+    small = marks.take((marks.height < WHOLE * height) & (marks.area >= LEAST_POINT * glyph * glyph))
+    low = small.top > float(np.median(tall.bottom)) - LOW * height
+    middle = (tall.x0 + tall.x1) / 2
+    places = [int(np.count_nonzero(middle < x)) for x in ((small.x0 + small.x1) / 2).tolist()]
+    wanted = [sum(c in DIGITS for c in token[:at]) for at, character in enumerate(token) if character in SEPARATORS]
+    return bool(low.all()) and sorted(places) == wanted
 
 
 def _steps(text: str, marks: Marks, height: float) -> tuple[float, ...] | None:

@@ -11,6 +11,7 @@ from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
+from importer.reading.malt_names import fold, name_words
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
@@ -104,9 +105,15 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
     """True for a text layer, and on a scan where a second reader saw the same characters."""
     if page.reading != "ocr":
         return page.doubt is None
+    if entry.key == "supplier" and _is_name(entry.caption) and not _is_name(entry.text):
+        return False  # large letters stand apart: "Malting Company" may be a part of the name
     wanted = _plain(entry.text)
     seen = [_plain(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
     return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
+
+
+def _is_name(text: str) -> bool:
+    return any(word in fold(text) for word in name_words().maltsters)
 
 
 def _overlaps(reading: Box, box: Box) -> bool:

@@ -14,6 +14,9 @@ from importer.words import Page
 SURE_WORD = 0.8
 # What is left of letters that could not be read.
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
+_NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
+# Nobody prints a sum as a result.
+_PLUS = re.compile(r"(?<=\d)\s*\+\s*(?=\d)")
 
 
 def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> list[Doubt]:
@@ -26,7 +29,13 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     if _SCRAPS.search(figure.printed.label):
         reason = f"The label was not read cleanly (“{figure.printed.label}”); words of it may be lost."
         return [Doubt("reading-doubtful", reason)]
+    if (other := _other_numbers_in_label(figure, page)) is not None:
+        return [
+            Doubt("reading-doubtful", f"One reading of the label gives “{figure.printed.label}”, another “{other}”.")
+        ]
     if figure.number.kind == "word" and _is_known_word(figure):
+        return []
+    if figure.number.kind == "not-detected" and _is_read_twice(figure):
         return []
     if figure.number.kind not in ("number", "range"):
         return [
@@ -37,7 +46,7 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     seen = [text for text in (reading.text for reading in figure.printed.second) if any(c.isdigit() for c in text)]
     if not seen:
         return [Doubt("reading-doubtful", "It was read from a scan, and no second reading confirms it.")]
-    numbers = [_number(text, convention) for text in seen]
+    numbers = [_number(text, figure, convention) for text in seen]
     if not any(number is not None and _agree(number, figure.number) for number in numbers):
         other = "”, “".join(seen[:2])
         return [Doubt("reading-doubtful", f"One reading of the scan gives “{figure.number.text}”, another “{other}”.")]
@@ -59,6 +68,37 @@ def _is_known_word(figure: Recognised) -> bool:
     return known and figure.printed.confidence >= SURE_WORD
 
 
+def _is_read_twice(figure: Recognised) -> bool:
+    """True where a second reader saw the same letters ("n.n.")."""
+    return any(_bare(reading.text) == _bare(figure.printed.value) for reading in figure.printed.second)
+
+
+def _bare(text: str) -> str:
+    return "".join(character for character in text.casefold() if character.isalnum())
+
+
+def _other_numbers_in_label(figure: Recognised, page: Page) -> str | None:
+    """Another reading of the label with other numbers in it, which may be the sizes of another sieve."""
+    box, label = figure.printed.label_box, figure.printed.label
+    if box is None or not _NUMBER.search(label):
+        return None
+    return next(
+        (
+            reading.text
+            for reading in page.second
+            if box.x0 < reading.box.centre < box.x1
+            and box.top < reading.box.middle < box.bottom
+            and reading.box.x1 < box.x1 + box.height
+            and not set(_NUMBER.findall(_points(reading.text))) <= set(_NUMBER.findall(_points(label)))
+        ),
+        None,
+    )
+
+
+def _points(text: str) -> str:
+    return text.replace(",", ".")
+
+
 def _may_be_thousands(figure: Recognised) -> bool:
     """False where a thousand times the number is not possible: 1.539 mPa·s is no 1539."""
     value, unit = figure.number.value, figure.unit
@@ -77,11 +117,16 @@ def _marred(figure: Recognised, page: Page) -> list[str]:
     ]
 
 
-def _number(text: str, convention: Convention) -> Number | None:
-    number = read_number(text, convention)
-    if number is None:
-        number = read_number(split_unit(text)[0], convention)
-    return number
+def _number(text: str, figure: Recognised, convention: Convention) -> Number | None:
+    """The number in another reading: without its unit, which may read as a limit ("42 min"), and with ± for the + of
+    a reader that does not know the sign.
+    """
+    text = _PLUS.sub("±", text)
+    unit = figure.printed.unit
+    bare = text.removesuffix(unit) if unit else text
+    tries = (bare, text, split_unit(text)[0])
+    found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
+    return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
 
 
 def _agree(one: Number, other: Number) -> bool:

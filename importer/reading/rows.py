@@ -345,7 +345,24 @@ def _figure(
 
 def readings_at(page: Page, box: Box) -> tuple[SecondReading, ...]:
     """Independent readings of a place on a scan."""
-    return tuple(r for r in page.second if _covers(r.box, box))
+    return tuple(_part(page, r, box) for r in page.second if _covers(r.box, box))
+
+
+def _part(page: Page, reading: SecondReading, box: Box) -> SecondReading:
+    """The part of a reading in the box, where it covers more and agrees with all of the page's words there."""
+    if reading.box.width <= box.width + box.height:
+        return reading
+    under = sorted(
+        (w for w in page.words if _covers(w.box, reading.box) and _covers(reading.box, w.box)), key=lambda w: w.x0
+    )
+    if _plain(" ".join(w.text for w in under)) != _plain(reading.text):
+        return reading
+    inside = " ".join(w.text for w in under if box.x0 - 1 <= (w.x0 + w.x1) / 2 <= box.x1 + 1)
+    return reading._replace(text=inside, box=box) if inside else reading
+
+
+def _plain(text: str) -> str:
+    return "".join(text.split()).replace(",", ".")
 
 
 def _covers(reading: Box, box: Box) -> bool:

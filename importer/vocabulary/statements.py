@@ -12,7 +12,8 @@ from importer.data import mappings_folder
 from importer.errors import DataError
 from importer.models import FAMILIES, Family, Mash
 from importer.vocabulary.result_words import plain_word
-from importer.vocabulary.unit_names import Basis, unit_key, unit_table
+from importer.vocabulary.unit_keys import unit_key
+from importer.vocabulary.unit_names import Basis, unit_table
 
 Title = Literal["certificate", "specification", "typical"]
 TITLES: tuple[Title, ...] = ("typical", "certificate", "specification")
@@ -199,19 +200,21 @@ def _bases(words: Phrase, text: str) -> set[Basis]:
 def _short_bases(words: Phrase, text: str) -> set[Basis]:
     """The abbreviations that stand beside units ("db", "TrS", "s.m."), at the end of a short text.
 
-    Two letters are an abbreviation only as they stand: "år" is a year and not "a.r.".
+    Two letters are an abbreviation only as they stand: "år" is a year and not "a.r.", and the single letters "a i" are
+    what a scan has left of words.
     """
     beside = unit_table().beside_after
     accented = not (_WORD.findall(text) or [""])[-1].isascii()
     for count in range(len(words), 0, -1):
         abbreviation = unit_key(" ".join(words[-count:]))
         basis = beside.get(abbreviation)
-        if basis and not (accented and len(abbreviation) <= 2):
+        if basis and not (len(abbreviation) <= 2 and (accented or _LETTERS_APART.search(text))):
             return {basis}
     return set()
 
 
 _WORD = re.compile(r"[^\W\d_]+")
+_LETTERS_APART = re.compile(r"\b[^\W\d_] [^\W\d_]\W*$")
 
 
 @lru_cache(maxsize=4096)

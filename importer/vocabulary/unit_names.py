@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 import tomllib
-import unicodedata
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from functools import cache, lru_cache
@@ -14,6 +13,7 @@ from importer.data import mappings_folder
 from importer.errors import DataError
 from importer.models import FAMILIES, Family
 from importer.vocabulary.nearest import did_you_mean
+from importer.vocabulary.unit_keys import DEGREES, MARKED, PER, shape, strict_key, unit_key
 
 LabelUse = Literal["word", "bracket", "never"]
 _LABEL_USES = get_args(LabelUse)
@@ -21,6 +21,8 @@ _ENTRY = frozenset({"dimension", "family", "spellings", "damaged", "doubtful", "
 Basis = Literal["dry", "as-is"]
 LONGEST = 80
 """Characters: a longer text is never a unit."""
+LEAST_LETTERS = 2
+"""A text with fewer is not known by the shapes of its letters: "1/t", "°|"."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,9 +31,9 @@ class Unit:
 
     ``code`` is the canonical code of mappings/units.toml. ``basis`` is what the words beside it say ("% TrS"),
     ``reference`` a strength or temperature that it is stated for ("8.6 %"), ``family`` the method family that uses it.
-    ``damaged``: recognised only after undoing the damage of optical reading. ``doubtful``: the spelling has another
-    meaning too (a bare "EBC" is a unit or a method family, "min" minutes or a limit). ``text`` is as printed and plays
-    no part in comparisons.
+    ``damaged``: recognised only after undoing damage of optical reading beyond letters that print alike.
+    ``doubtful``: the spelling has another meaning too (a bare "EBC" is a unit or a method family, "min" minutes or a
+    limit). ``text`` is as printed and plays no part in comparisons.
     """
 
     code: str
@@ -64,34 +66,11 @@ class UnitTable:
     damaged: dict[str, str]
     doubtful: frozenset[str]
     exact: dict[str, str]
+    shapes: dict[str, str | None]
     beside_after: dict[str, Basis | None]
     beside_before: dict[str, Basis | None]
     prepositions: frozenset[str]
     first_words: frozenset[str]
-
-
-_DEGREES = str.maketrans({"º": "°", "˚": "°", "ᵒ": "°", "⁰": "°", "∘": "°", "◦": "°", "ß": "ss"})
-_DROPPED = str.maketrans("", "", " .,·*×∙•⋅()[]{}-_–—−‐‑\t\n‧")
-_PER = re.compile(r"(?<=[a-zа-я])\s*(?:\^\s*-?|[-−–‑])\s*([123])(?!\d)")
-_MARKED = re.compile(r"[-^−⁻–‑]")
-_SPACE = re.compile(r"\s+")
-
-
-def strict_key(text: str) -> str:
-    """Folds case, width, degree signs and spaces only."""
-    return _SPACE.sub("", unicodedata.normalize("NFKC", text.translate(_DEGREES)).casefold())
-
-
-@lru_cache(maxsize=8192)
-def unit_key(text: str) -> str:
-    """Folds all that does not tell units apart: case, accents, spaces, brackets, dots and multiplication signs."""
-    plain = text.translate(_DEGREES).casefold()
-    if not plain.isascii():
-        plain = unicodedata.normalize("NFKD", plain)
-        plain = "".join(mark for mark in plain if not unicodedata.combining(mark)).replace("μ", "u").casefold()
-    if _MARKED.search(plain):
-        plain = _PER.sub(r"ⁿ\1", plain)
-    return plain.translate(_DROPPED)
 
 
 def _strings(raw: Any, where: str) -> list[str]:
@@ -161,10 +140,29 @@ def unit_table() -> UnitTable:
         listed = [spelling for unit in raw["units"].values() for spelling in unit["spellings"]]
         first_words = frozenset([unit_key(spelling.split()[0]) for spelling in listed] + [*exact, *before])
         return UnitTable(
-            entries, spelled, damaged, frozenset(doubtful), exact, after, before, prepositions, first_words
+            entries,
+            spelled,
+            damaged,
+            frozenset(doubtful),
+            exact,
+            _shapes(raw["units"]),
+            after,
+            before,
+            prepositions,
+            first_words,
         )
     except (KeyError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/units.toml: {fault}") from fault
+
+
+def _shapes(units: dict[str, dict[str, Any]]) -> dict[str, str | None]:
+    """Units by the shapes of their letters; None where two units look the same."""
+    found: dict[str, str | None] = {}
+    for code, unit in units.items():
+        for spelling in unit["spellings"]:
+            if found.setdefault(shape(spelling), code) != code or not shape(spelling):
+                found[shape(spelling)] = None
+    return found
 
 
 _Found = tuple[str, Basis | None]
@@ -183,7 +181,7 @@ _CHUNKS = re.compile(r"[\s.,·*×∙•⋅()\[\]{}_–—−‐‑‧-]+|(?<=[a-
 @lru_cache(maxsize=8192)
 def _joints(printed: str) -> frozenset[int]:
     """Places of the folded form where the printed text has a gap, or goes from small letters to a capital."""
-    plain = _PER.sub(r"ⁿ\1", printed) if _MARKED.search(printed) else printed
+    plain = PER.sub(r"ⁿ\1", printed) if MARKED.search(printed) else printed
     places: set[int] = set()
     end = 0
     for chunk in _CHUNKS.split(plain):
@@ -299,8 +297,21 @@ def parse_unit(text: str) -> Unit | None:
         code, basis = damaged
         entry = table.entries[code]
         doubtful = _is_doubtful(table, printed)
-        return Unit(code, basis, None, entry.family, True, doubtful, entry.dimension, entry.label, printed)
-    return _one_of(parse_units(printed), printed)
+        damage = table.shapes.get(shape(printed)) != code or sum(mark.isalpha() for mark in printed) < LEAST_LETTERS
+        return Unit(code, basis, None, entry.family, damage, doubtful, entry.dimension, entry.label, printed)
+    return _one_of(parse_units(printed), printed) or _by_shape(table, printed)
+
+
+_HAS_SHAPE = re.compile(r"(?!\d)(?=.*[|/.·!\d°])(?=.*[^\W\d_].*[^\W\d_])")
+
+
+def _by_shape(table: UnitTable, printed: str) -> Unit | None:
+    """The unit that a text looks like ("mg.|-1"); never for a word or a number, which may look like one as well."""
+    code = table.shapes.get(shape(printed)) if _HAS_SHAPE.match(printed) else None
+    if code is None:
+        return None
+    entry = table.entries[code]
+    return Unit(code, None, None, entry.family, False, False, entry.dimension, entry.label, printed)
 
 
 @lru_cache(maxsize=8192)
@@ -313,7 +324,7 @@ def parse_plain(text: str) -> Unit | None:
     reference: str | None = None
     found = _find_letter(table, printed) or _find(table, unit_key(printed), printed)
     if not found and printed[-1] in "%C)" and any(mark.isdigit() for mark in printed):
-        rest, reference = _take_reference(printed.translate(_DEGREES))
+        rest, reference = _take_reference(printed.translate(DEGREES))
         found = _find(table, unit_key(rest), rest) if reference and rest[-1] not in _OPEN_ENDS else None
         if found and table.entries[found[0]].dimension == "fraction":
             return None

@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from importer.vocabulary.result_words import plain_word, result_words
-from importer.vocabulary.unit_names import Unit, parse_plain, parse_unit, parse_units, unit_key, unit_table
+from importer.vocabulary.unit_keys import unit_key
+from importer.vocabulary.unit_names import Unit, parse_plain, parse_unit, parse_units, unit_table
 
 __all__ = ["Unit", "parse_unit", "parse_units", "split_label", "split_unit", "split_value"]
 
@@ -109,6 +110,8 @@ def _unit_with_tail(rest: str) -> tuple[Unit, str] | None:
         return None
     if rest[0] in "[(" and rest[-1] in "])":
         rest = rest[1:-1].strip()
+    if not rest:
+        return None
     mark = _MARKS.search(rest)
     if mark and mark.start() and (inner := _unit_with_tail(rest[: mark.start()])):
         return inner[0], inner[1] + mark[0].rstrip()

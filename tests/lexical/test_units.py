@@ -32,10 +32,32 @@ def test_every_spelling_means_its_unit(code: str, spelling: str) -> None:
 
 
 @pytest.mark.parametrize(("code", "spelling"), DAMAGED)
-def test_every_damaged_spelling_is_repaired_and_marked(code: str, spelling: str) -> None:
+def test_every_damaged_spelling_is_repaired(code: str, spelling: str) -> None:
+    assert code_of(spelling) == code
+
+
+@pytest.mark.parametrize("spelling", ["wg/kg", "pg/kg", "*L", "°|", "mg/ka", "my/l", "l%kg", "lb/8u", "1/t", "8r"])
+def test_damage_that_may_hide_another_unit_is_marked(spelling: str) -> None:
+    unit = parse_unit(spelling)
+    assert unit is None or unit.damaged
+
+
+@pytest.mark.parametrize(
+    ("spelling", "code"),
+    [
+        *[("mg/|", "mg/L"), ("mg /1", "mg/L"), ("mg.|-1", "mg/L"), ("mg·I⁻¹", "mg/L"), ("rng/l", "mg/L")],
+        *[("loB", "°IoB"), ("deg. loB", "°IoB"), ("kg/h1", "kg/hL"), ("mPa-s", "mPa·s"), ("l°/kq", "L°/kg")],
+    ],
+)
+def test_letters_that_print_alike_are_no_damage(spelling: str, code: str) -> None:
     unit = parse_unit(spelling)
     assert unit is not None
-    assert (unit.code, unit.damaged) == (code, True)
+    assert (unit.code, unit.damaged) == (code, False)
+
+
+@pytest.mark.parametrize("text", ["ill", "1/8", "5/64", "9", "lo", "im", "i", "|", "1.1", "0/0.1", "Ill. 5"])
+def test_words_and_numbers_that_look_like_units_are_none(text: str) -> None:
+    assert parse_unit(text) is None
 
 
 @pytest.mark.parametrize(("code", "spelling"), SPELLINGS)

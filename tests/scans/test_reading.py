@@ -162,12 +162,15 @@ def test_a_poor_page_is_doubted_with_a_way_out() -> None:
     drawn = tables.draw(21, faces=("DejaVuSans",), rows=10, columns=2)
     page = scan.prepare(np.asarray(drawn.image), 300, lambda _: None)
     assert page is not None
-    good = cellwise.CellsRead((), (), (), 20, 19)
+    good = cellwise.CellsRead((), (), (), 20, 19, 2)
     assert scan.doubt(page, good) is None
-    poor = scan.doubt(page, cellwise.CellsRead((), (), (), 20, 9))
+    poor = scan.doubt(page, cellwise.CellsRead((), (), (), 20, 9, 2))
     assert poor is not None
     assert "9 of 20" in poor
     assert "300 dpi" in poor
+    eaten = scan.doubt(page, cellwise.CellsRead((), (), (), 20, 19, 9))
+    assert eaten is not None
+    assert "9 of 20" in eaten
 
 
 def _piece(text: str, advance: float, point: float, lost: str = "") -> spacing.Piece:

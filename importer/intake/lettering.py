@@ -1,0 +1,157 @@
+"""Words of a scan: what the second reader makes of letters that the main reader is not sure of.
+
+The main reader's English data know no accents, no ß and no Greek letters, and it guesses the nearest English ones:
+"Wurze", "moit", "wg/kg". The second reader knows them all, but is not cheap. A number is never taken from it here:
+where the two differ about a number in a cell, the main reader's words stay as they are.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Callable, Sequence
+
+from rapidfuzz.distance import Levenshtein
+
+from importer.intake import ocr, second
+from importer.words import Box
+
+# Confidence of the main reader's least sure word: below the first a cell is always read again, above the second never;
+# between them where the page has letters that the main reader does not know.
+DOUBTFUL, SURE = 0.86, 0.935
+SAMPLE = 8
+LEAST_CERTAINTY = 0.9
+LEAST_LETTERS = 2
+# Of the glyph height: what is wider is a sentence that the second reader would have to squeeze.
+WIDEST = 64.0
+# The share of letters that two readings of one word have in common.
+LEAST_LIKENESS = 0.5
+# Digits behind a letter are part of a word ("H2O").
+NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
+LOOKALIKES = str.maketrans("OoIlL|!SsB", "0011111558")
+# What the main reader takes a character for: signs that it does not know, and digits.
+SHAPES = {
+    "≤": "[≤<sS$£]",
+    "≥": "[≥>sSzZ$£]",
+    "±": "[±+*]",
+    ",": "[.,]",
+    ".": "[.,]",
+    "-": "[-–−]",
+    "–": "[-–−]",
+    "0": "[0oO]",
+    "1": r"[1lI|!\]]",
+    "5": "[5S]",
+    "8": "[8B]",
+}
+# "[2 77.7]" is how it reads "[≥ 77.7]".
+LONE_DIGIT = re.compile(r"(?<![\w.,])[25]\s+(?=\d)")
+SIGNS = frozenset("<>≤≥±")
+
+
+def unsure(cells: Sequence[tuple[Box, Sequence[ocr.Seen]]], glyph: float) -> list[int]:
+    """Which cells hold letters that the main reader may have misread, the least sure first."""
+    found = [
+        (min(word.confidence for word in words), index)
+        for index, (box, words) in enumerate(cells)
+        if words and box.x1 - box.x0 <= WIDEST * glyph and _letters("".join(w.text for w in words)) >= LEAST_LETTERS
+    ]
+    return [index for confidence, index in sorted(found) if confidence < SURE]
+
+
+def read_unsure(
+    cells: Sequence[tuple[Box, Sequence[ocr.Seen]]], glyph: float, read: Callable[[list[int]], list[second.Read]]
+) -> dict[int, second.Read]:
+    """The second reader's answers for the cells whose letters are not sure; ``read`` takes places in ``cells``.
+
+    Cells of middling confidence are read where a sample of the page holds letters beyond the English ones.
+    """
+    order = unsure(cells, glyph)
+    first = [index for index in order if min(word.confidence for word in cells[index][1]) < DOUBTFUL]
+    later = order[len(first) :]
+    now = [*first, *later[:SAMPLE]]
+    answers = dict(zip(now, read(now), strict=True)) if now else {}
+    rest = later[SAMPLE:]
+    if rest and any(not answer.text.isascii() and answer.confidence >= LEAST_CERTAINTY for answer in answers.values()):
+        answers.update(zip(rest, read(rest), strict=True))
+    return answers
+
+
+def reworded(words: Sequence[ocr.Seen], box: Box, answer: second.Read) -> list[ocr.Seen] | None:
+    """The words of a cell as the second reader has them, each with its place; None where the main reader's stand.
+
+    They stand where the two differ about a number or a sign before one, and where they have little in common: one of
+    them has then lost a part.
+    """
+    text = " ".join(answer.text.split())
+    if answer.confidence < LEAST_CERTAINTY or not text:
+        return None
+    if not words:
+        return _spread(text, box, answer.confidence) if _letters(text) > LEAST_LETTERS else None
+    old = " ".join(word.text for word in words)
+    if text == old or not (agrees(old, text) or _only_respells(old, text)):
+        return None
+    tokens = text.split()
+    if len(tokens) != len(words):
+        return _spread(text, Box(words[0].x0, box.top, words[-1].x1, box.bottom), answer.confidence)
+    return [
+        word if word.text == token else word._replace(text=token, confidence=answer.confidence)
+        for word, token in zip(words, tokens, strict=True)
+    ]
+
+
+def agrees(old: str, new: str) -> bool:
+    """Whether the main reader saw what the second one did: all characters, or what it takes unknown signs for."""
+    seen = "".join(LONE_DIGIT.sub("s", old).split())
+    wanted = "".join(SHAPES.get(character, re.escape(character)) for character in "".join(new.split()))
+    return bool(seen) and re.fullmatch(wanted, seen) is not None
+
+
+def _only_respells(old: str, new: str) -> bool:
+    if _signs(old) - _signs(new) or not _same_word(old, new):
+        return False
+    return numbers(new) == numbers(old) or _letters_for_digits(old, new)
+
+
+def numbers(text: str) -> list[str]:
+    """The numbers in a text, with one decimal sign for all; digits of a word ("H2O") are none."""
+    return [match.group().replace(",", ".") for match in NUMBER.finditer(text)]
+
+
+def _letters_for_digits(old: str, new: str) -> bool:
+    """Whether the new reading only has letters where the old one had digits of their shape: "K.I." for "K.1."."""
+    fewer = sum(c.isdigit() for c in new) < sum(c.isdigit() for c in old)
+    return fewer and "".join(old.split()).translate(LOOKALIKES) == "".join(new.split()).translate(LOOKALIKES)
+
+
+def _signs(text: str) -> set[str]:
+    return {character for character in text if character in SIGNS} | ({"-"} if re.search(r"[-−–]\d", text) else set())
+
+
+def _letters(text: str) -> int:
+    return sum(character.isalpha() for character in text)
+
+
+def _same_word(one: str, other: str) -> bool:
+    return Levenshtein.normalized_similarity(_bare(one), _bare(other)) >= LEAST_LIKENESS
+
+
+def _bare(text: str) -> str:
+    """Letters and digits in small, without accents and spaces."""
+    apart = unicodedata.normalize("NFKD", text.casefold())
+    return "".join(character for character in apart if character.isalnum())
+
+
+def _spread(text: str, box: Box, confidence: float) -> list[ocr.Seen]:
+    """The words of a text side by side in a box, each as wide as its share of the characters."""
+    advance = (box.x1 - box.x0) / len(text)
+    return [
+        ocr.Seen(
+            match.group(),
+            box.x0 + match.start() * advance,
+            box.top,
+            box.x0 + match.end() * advance,
+            box.bottom,
+            confidence,
+        )
+        for match in re.finditer(r"\S+", text)
+    ]
