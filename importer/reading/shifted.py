@@ -25,8 +25,8 @@ def may_be_shifted(rows: Sequence[Row]) -> list[str]:
     numbers = [
         {column: number for column, cell in row.items() if (number := _number(cell)) is not None} for row in rows
     ]
-    most = max((len(row) for row in numbers), default=0)
-    return [_reason(numbers, at, rows[at]) if len(numbers[at]) < most else "" for at in range(len(rows))]
+    most = max((len(row) for row in rows), default=0)
+    return [_reason(numbers, at, row) if len(row) < most else "" for at, row in enumerate(rows)]
 
 
 def _number(cell: Cell) -> float | None:
