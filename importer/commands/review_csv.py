@@ -53,7 +53,7 @@ class _Entry:
     unit: str
     parameter: str
     reading: str
-    why: str
+    why: tuple[str, ...]
     page: int | None = None
 
 
@@ -71,7 +71,7 @@ def show(store: Store) -> int:
             printed = entry.printed if entry.row.startswith("head:") else f"“{entry.label}” {entry.printed}"
             told = f", printed {printed}" if printed else ""
             print(clean(f"  {entry.parameter}: {entry.reading or 'nothing'}{told}"))
-            for why in entry.why.split("; "):
+            for why in entry.why:
                 print(clean(f"      {why}"))
     _show_unknown(store)
     print(_count(store, heads))
@@ -118,7 +118,7 @@ def write(store: Store, path: Path) -> int:
             count += 1
             first = [case.id, str(case.revision), entry.row]
             texts = [case.as_read.source.file, str(entry.page or ""), *known, entry.label, entry.printed, entry.unit]
-            texts += [entry.parameter, entry.reading, entry.why]
+            texts += [entry.parameter, entry.reading, "; ".join(entry.why)]
             writer.writerow([*first, *(safe_text(text) for text in texts), *[""] * 6])
     write_text(path, out.getvalue())
     tell(
@@ -262,17 +262,17 @@ def _entries(case: Case) -> Iterator[_Entry]:
         found = analysis.header.get(key)
         if found is not None and found.state == "review":
             why = "this entry of the head could not be read with certainty"
-            yield _Entry(f"head:{key}", _spoken(key), found.text, "", _spoken(key), found.value, why, found.page)
+            yield _Entry(f"head:{key}", _spoken(key), found.text, "", _spoken(key), found.value, (why,), found.page)
         elif found is None and key == "batch" and analysis.kind == "batch":
-            yield _Entry("head:batch", key, "", "", key, "", "no batch number was found")
+            yield _Entry("head:batch", key, "", "", key, "", ("no batch number was found",))
     for row in waiting_rows(case.built):
         place, printed = place_of(case.built, row), case.part.figures[row]
         if place.figure is None:
             continue
-        why = "; ".join(dict.fromkeys(doubt.reason for doubt in place.open_doubts if doubt.reason))
+        reasons = tuple(dict.fromkeys(doubt.reason for doubt in place.open_doubts if doubt.reason))
         unit, name = printed.unit or "", rows.title_of(place.figure.parameter)
         told = told_of(place).removeprefix(name).strip()
-        yield _Entry(str(row), printed.label, printed.value, unit, name, told, why, printed.page)
+        yield _Entry(str(row), printed.label, printed.value, unit, name, told, reasons, printed.page)
 
 
 def _spoken(key: str) -> str:

@@ -13,6 +13,8 @@ from importer.layout.terms import Terms
 _ENTRY = re.compile(r"^(?P<mark>\(?\w{1,4}\)?)\s*(?:[=:.)–—-]\s*|\s)(?P<name>\S.*)$")
 # "Viscosity (mPa·s) (C)": the mark behind the name.
 _BEHIND = re.compile(r"^(?P<name>\S.*?)\s*[(\[](?P<mark>\w{1,2})[)\]]$")
+# "Wort: A = Kolbach index; B = pH": the title of the table that a key is of.
+_TITLED = re.compile(r"^(?P<title>[^\W\d_][^:=;]{2,40}):\s+(?=\(?\w{1,4}\)?\s*[=–—-]\s*\S)")
 FEWEST = 3
 # So many of the marks stand in one line, as heads, or below each other, as names of rows.
 MOST = 0.7
@@ -30,11 +32,15 @@ def spelled_out(lines: Sequence[Line], terms: Terms, before: Key | None = None) 
     of_keys: set[int] = set()
     last: Key = {}
     start = 0
-    for number, (key, of_key) in enumerate(keys):
-        places = _places(lines, key, range(start, min(of_key)))
-        # What stands below a key is its own where it has nothing above, or where no key follows.
+    titles = {title for _, _, title in keys if title}
+    for number, (key, of_key, title) in enumerate(keys):
         end = min(keys[number + 1][1]) if number + 1 < len(keys) else len(lines)
-        if not places or end == len(lines):
+        if title:
+            places = {place for part in _titled(lines, title, titles) for place in _places(lines, key, part)}
+        else:
+            places = _places(lines, key, range(start, min(of_key)))
+        # What stands below a key is its own where it has nothing above, or where no key follows.
+        if not title and (not places or end == len(lines)):
             places |= _places(lines, key, range(max(of_key) + 1, end))
         if places:
             names |= {place: key[_mark(_cell(lines, place))] for place in places}
@@ -65,26 +71,47 @@ def _mark(cell: Cell) -> str:
     return cell.text.strip("():. ")
 
 
-def _keys(lines: Sequence[Line], terms: Terms) -> list[tuple[Key, set[int]]]:
-    """The keys of a page, each with its lines: lines below each other that are nothing but entries of a key."""
-    found: list[tuple[Key, set[int]]] = []
+def _titled(lines: Sequence[Line], title: str, titles: set[str]) -> list[range]:
+    """The lines under each heading that names the table of a key, up to the next such heading."""
+    heads = [(i, text) for i, line in enumerate(lines) if (text := _plain(line.text)) in titles]
+    ends = [i for i, _ in heads[1:]] + [len(lines)]
+    return [range(i + 1, end) for (i, text), end in zip(heads, ends, strict=True) if text == title]
+
+
+def _plain(title: str) -> str:
+    return title.strip(" :").casefold()
+
+
+def _keys(lines: Sequence[Line], terms: Terms) -> list[tuple[Key, set[int], str]]:
+    """The keys of a page, each with its lines and the title of its table ("" for none): lines below each other that
+    are nothing but entries of a key."""
+    found: list[tuple[Key, set[int], str]] = []
     run: list[tuple[int, Key]] = []
+    title = ""
     for i, line in enumerate([*lines, None]):
+        own = _title(line) if line is not None else ""
         entries = _entries(line) if line is not None else {}
-        if entries and not any(mark in others for mark in entries for _, others in run):
+        if entries and not own and not any(mark in others for mark in entries for _, others in run):
             run.append((i, entries))
             continue
         key = {mark: name for _, others in run for mark, name in others.items()}
         known = sum(_is_name(name, terms) for name in key.values())
         if known >= FEWEST and 2 * known >= len(key):
-            found.append((key, {number for number, _ in run}))
-        run = [(i, entries)] if entries else []
+            found.append((key, {number for number, _ in run}, title))
+        run, title = ([(i, entries)] if entries else []), own
     return found
+
+
+def _title(line: Line) -> str:
+    """The title of the table that a line of a key begins with ("Wort: A = ..."); "" where it has none."""
+    match = _TITLED.match(line.text)
+    return _plain(match["title"]) if match else ""
 
 
 def _entries(line: Line) -> dict[str, str]:
     """The entries of a line; empty where it holds anything else."""
-    parts = [part.strip() for cell in line.cells for part in cell.text.split(";")]
+    text = _TITLED.sub("", line.cells[0].text)
+    parts = [part.strip() for cell in (text, *(c.text for c in line.cells[1:])) for part in cell.split(";")]
     found = [match for part in parts if (match := _ENTRY.match(part) or _BEHIND.match(part))]
     key = {match["mark"].strip("()"): match["name"] for match in found}
     return key if len(key) == len(parts) else {}

@@ -5,11 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import pairwise
 from statistics import median
 
 from importer.words import Box, Page, Word
 
 # Shares of the type size (em). Word spaces are 0.25 to 0.4 em, the gutter of a narrow table about 0.9 em.
+# So many words of a line in equal distance are running text, set apart to fill the line.
+JUSTIFIED = 6
 CELL_GAP = 0.72
 CELL_GAP_OCR = 0.95
 # Two words stand on one line when they share this much of the lower one's height.
@@ -219,6 +222,16 @@ def _cut_between(before: Word, word: Word, cuts: tuple[Box, ...]) -> bool:
     return any(left <= rule.x0 <= right and rule.top <= y <= rule.bottom for rule in cuts)
 
 
+def _is_justified(cells: list[Cell], em: float) -> bool:
+    """True for words of running text that were set apart to fill the line: unlike in width, in equal distance."""
+    if len(cells) < JUSTIFIED or any(cell.after_leader for cell in cells):
+        return False
+    gaps = [right.box.x0 - left.box.x1 for left, right in pairwise(cells)]
+    widths = [cell.box.width for cell in cells]
+    words = sum(any(c.islower() for c in cell.text) for cell in cells)
+    return max(gaps) - min(gaps) < 0.2 * em and max(widths) > 2 * min(widths) and 2 * words > len(cells)
+
+
 def make_cell(words: Iterable[Word], after_leader: bool = False) -> Cell:
     """A cell of words that belong together, in reading order."""
     kept = tuple(words)
@@ -246,6 +259,8 @@ def find_lines(page: Page) -> list[Line]:
         cells = _cells(_split_leaders(group), line_em, limit, (*cuts, *strokes) if typed and strokes else cuts)
         if not cells:
             continue
+        if _is_justified(cells, line_em):
+            cells = [make_cell([word for cell in cells for word in cell.words])]
         box = cells[0].box
         for cell in cells[1:]:
             box = box.union(cell.box)

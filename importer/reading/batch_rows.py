@@ -12,6 +12,7 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.malt_names import is_malt_name, names_one_malt
 from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.shifted import may_be_shifted
 from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
@@ -47,6 +48,7 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
     for index, cells in nameless:
         row = _figures(table, cells, f"row {table.page}.{index}", limits, page, terms, bare=False)
         events += [_doubted(event, "Its row has no batch number although the others have one.") for event in row]
+    shifted = may_be_shifted([cells for _, cells in batches])
     for number, (index, cells) in enumerate(batches):
         lane = _lane(table, cells, terms) or f"row {table.page}.{index}"
         bare = len(batches) == 1 and number == 0
@@ -57,6 +59,8 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
             figures = [
                 _doubted(event, f"It stands in the row “{lane}”, which may be of no batch.") for event in figures
             ]
+        if shifted[number]:
+            figures = [_doubted(event, shifted[number]) for event in figures]
         headers += _group_malt(table, index, lane, lines)
         events += [replace(event, lane=None) for event in headers] if bare else headers
         events += [_doubted(event, SEVERAL_ROWS) for event in figures] if unclear else figures

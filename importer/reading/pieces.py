@@ -16,6 +16,7 @@ WIDER = 1.4
 _COLONS = (":", "：")
 # A colon or an equals sign set apart from its caption; a stroke between two entries.
 _SIGNS = (*_COLONS, "=", "|")
+_DASHES = ("-", "–", "—")
 _PARTING = (";", "/", "·", "•", "|", "–", "—")
 
 
@@ -36,7 +37,9 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
     if len(line.cells) == 1 and sum(_parts(word) for word in line.cells[0].words) > 1:
         return [_cut(cell, terms) for cell in _entries(line.cells[0])]
     pieces: list[Piece] = []
-    for cell in line.cells:
+    for number, cell in enumerate(line.cells):
+        if _is_dash_before_name(line.cells, number, terms):
+            continue
         if cell.text in _SIGNS and pieces:
             pieces[-1] = Piece(pieces[-1].text, pieces[-1].cell, cell.text != "|")
             continue
@@ -45,6 +48,14 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
             pieces[-1] = Piece(pieces[-1].text, pieces[-1].cell, True)
         pieces += _cut(_without_colon(cell), terms)
     return [pieces]
+
+
+def _is_dash_before_name(cells: Sequence[Cell], at: int, terms: Terms) -> bool:
+    """True for the dash of "92.9 % – Held on 2.5 mm"."""
+    if not 0 < at < len(cells) - 1 or cells[at].text not in _DASHES:
+        return False
+    before, behind = cells[at - 1].text, cells[at + 1].text
+    return terms.is_value(before) and not terms.is_label(before) and terms.is_label(behind)
 
 
 def _entries(cell: Cell) -> list[Cell]:

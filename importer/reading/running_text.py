@@ -45,13 +45,19 @@ def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:
             at += 1
             continue
         start = at + length
-        end = next((i for i in range(start, len(words)) if _label_at(words, i, terms)), len(words))
+        names = (i for i in range(start, len(words)) if not _is_unit_of(words, i, terms) and _label_at(words, i, terms))
+        end = next(names, len(words))
         found = _value_in(words, start, min(end, start + REACH), terms)
         at = start
         if found is not None:
             more = _values_in(words, found[1], end, terms)
             yield _event(words[start - length : start], words[found[0] : found[1]], more, page)
             at = found[1]
+
+
+def _is_unit_of(words: Sequence[Word], at: int, terms: Terms) -> bool:
+    """True for the unit of the number before it, which may be the name of a parameter elsewhere ("EBC")."""
+    return words[at - 1].text[:1].isdigit() and terms.is_unit(words[at].text.strip(_PUNCTUATION))
 
 
 def _ends_code(words: Sequence[Word], at: int) -> bool:

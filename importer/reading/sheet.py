@@ -18,6 +18,7 @@ from importer.reading.aside import beside_events
 from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
+from importer.reading.left_over import left_over_events
 from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
 from importer.reading.pairs import free_events
@@ -138,7 +139,7 @@ def _page_events(
         events += beside_events(block, tables, rest, page, terms, later=figures)
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += [*letterhead_events(page, free, events, terms), *names_above_batches(page, free, events, terms)]
-    events = with_lanes(events)
+    events = with_lanes([*events, *left_over_events(lines, events, page, terms, frozenset(used))])
     headed = [table for table in tables if table.headed]
     taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
     return events, _Carried(headed[-1] if headed else carried.table, batches, figures), taken

@@ -10,14 +10,18 @@ from importer.vocabulary.units import split_value as take_off_unit
 _BRACKETED_LIMITS = re.compile(
     r"^(?P<value>[^(\[]*\d[^(\[]*?)\s*[(\[](?P<limits>[^)\]]*\d[^)\]]*)[)\]]\s*(?P<rest>\S{0,12})$"
 )
+_PLAIN = re.compile(r"^\s*\d+(?:[.,]\d+)?\s*$")
 _NUMBER_FIRST = re.compile(r"^(?P<number>[<>≤≥~]?\s?\d{1,5}(?:[.,]\d+)?)\s?(?P<rest>\D.{0,24})$")
+# The colon or the dotted leader of a label, before its value.
+_LED = re.compile(r"[:：….\s]*")
 
 
 def split_value(text: str) -> tuple[str, str | None, str]:
     """A value cell as (value, unit as printed or None, limits in brackets)."""
-    text = text.strip().rstrip("; ")
+    text = _without_leader(text.strip().rstrip("; "))
     match = _BRACKETED_LIMITS.match(text)
-    if match and parse_unit(match["limits"]) is None:
+    # A plain number in brackets is no limit but a second figure: both stay in the cell.
+    if match and parse_unit(match["limits"]) is None and not _PLAIN.match(match["limits"]):
         value, unit = _parted(match["value"].strip())
         if unit is None and match["rest"] and parse_unit(match["rest"]) is not None:
             unit = match["rest"]
@@ -26,11 +30,20 @@ def split_value(text: str) -> tuple[str, str | None, str]:
     return value, unit, ""
 
 
+def _without_leader(text: str) -> str:
+    led = _LED.match(text)
+    length = led.end() if led else 0
+    # One point may be that of a number (".5"), and what holds nothing else stays.
+    return text[length:] if length < len(text) and text[:length].strip() not in ("", ".") else text
+
+
 def _parted(text: str) -> tuple[str, str | None]:
     value, found = split_unit(text)
     if found is not None and not _has_digit(value) and (_has_digit(text) or not value):
         # "min. 88 %" is no unit of time with a condition.
         value, found = take_off_unit(text)
+    if value.count("(") > value.count(")"):
+        value = f"{value})"
     if found is not None and (_has_digit(value) or not _has_digit(text)):
         return value, unit_text(text, value)
     return split_number(text) or (text, None)

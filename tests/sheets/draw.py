@@ -109,11 +109,13 @@ class Pen:
         self._start()
 
     def _start(self) -> None:
+        sheet = (self.height, self.width) if self.turn in (90, 270) else (self.width, self.height)
+        # The library takes the size as a viewer shows the page, after its rotation.
+        self.canvas.setPageSize(sheet[::-1] if self.rotate in (90, 270) else sheet)
         if self.turn == 180:
             self.canvas.translate(self.width, self.height)
             self.canvas.rotate(180)
         elif self.turn:  # what is drawn lies on its side
-            self.canvas.setPageSize((self.height, self.width))
             self.canvas.translate(*((self.height, 0) if self.turn == 90 else (0, self.width)))
             self.canvas.rotate(self.turn)
 

@@ -177,3 +177,12 @@ def test_doubtful_figures_are_made() -> None:
     unsure = [f for f in figures if f.certainty == "ambiguous"]
     assert 0.003 < len(unsure) / len(figures) < 0.1
     assert {f.why for f in unsure} >= {"no unit", "no moisture basis"}
+
+
+@pytest.mark.parametrize("name", ["rotated-page", "several-pages"])
+def test_nothing_is_drawn_outside_of_the_page(name: str) -> None:
+    for seed in range(20):
+        with pdfplumber.open(io.BytesIO(make_sheet(seed, name).pdf_bytes)) as pdf:
+            for page in pdf.pages:
+                assert len(page.chars) > 100
+                assert len(page.within_bbox(page.bbox).chars) == len(page.chars), (name, seed)
