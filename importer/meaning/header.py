@@ -11,6 +11,7 @@ from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
+from importer.reading.malt_names import names_brewer, names_maltster
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
@@ -127,6 +128,8 @@ def _supported(entry: PrintedHeader) -> PrintedHeader:
         "crop_year": parse_crop_year(text) is not None,
         "quantity": split_unit(text)[1] is not None or bool(_MASS.search(text)),
         "certificate": any(c.isdigit() for c in text),
+        "supplier": names_maltster(text) and not names_brewer(text),
+        "customer": names_brewer(text) and not names_maltster(text),
     }
     return replace(entry, sure=fits.get(entry.key, False))
 

@@ -181,7 +181,8 @@ def _is_stacked(line: Line, number: int, lines: Sequence[Line], terms: Terms) ->
         if 0 <= other < len(lines) - 1 and _is_above(lines[other], lines[other + 1]):
             first, *rest = lines[other].cells
             if _is_caption(first, terms) and any(_is_caption(cell, terms) for cell in rest):
-                return True
+                # Captions below captions: each has its entry at its side.
+                return not _is_caption(lines[other + 1].cells[0], terms)
     return False
 
 
@@ -222,6 +223,11 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     for cut in range(min(len(words) - 1, 4), 0, -1):
         caption, value = " ".join(words[:cut]), " ".join(words[cut:])
         key = terms.caption(caption)
-        if len(words) <= 6 and key in ("certificate", "crop_year", "order") and any(c.isdigit() for c in value):
+        if (
+            len(words) <= 6
+            and key in ("certificate", "crop_year", "order")
+            and any(c.isdigit() for c in value)
+            and fits_entry(key, value) is not False
+        ):
             return key, caption, value
     return None
