@@ -210,6 +210,14 @@ def _is_other(text: str, terms: Terms) -> bool:
     )
 
 
+def _is_code(text: str) -> bool:
+    """True for a number that may have a few capitals before it ("ZA 25/507"), and for no words with one among them."""
+    words = text.split()
+    return any(c.isdigit() for c in text) and all(
+        any(c.isdigit() for c in word) or (len(word) <= 3 and word == word.upper()) for word in words
+    ) and not words[0].startswith("(")
+
+
 def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
     words = piece.text.split()
@@ -226,8 +234,8 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
         if (
             len(words) <= 6
             and key in ("certificate", "crop_year", "order")
-            and any(c.isdigit() for c in value)
             and fits_entry(key, value) is not False
+            and (key == "crop_year" or _is_code(value))
         ):
             return key, caption, value
     return None

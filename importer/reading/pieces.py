@@ -51,11 +51,20 @@ def _entries(cell: Cell) -> list[Cell]:
     """The entries of a running text, without the marks between them."""
     runs: list[list[Word]] = [[]]
     for word in cell.words:
+        if word.text == "/" and runs[-1] and not _holds_entry(runs[-1]):
+            # Two names of one entry: "Lot no. / silo: 24-0815".
+            runs[-1].append(word)
+            continue
         if word.text not in _PARTING:
             runs[-1].append(word)
         if _parts(word):
             runs.append([])
     return [make_cell(run) for run in runs if run]
+
+
+def _holds_entry(words: Sequence[Word]) -> bool:
+    """True for words with a caption and its colon, or with a value, among them."""
+    return any(word.text.endswith((*_COLONS, "=")) or any(c.isdigit() for c in word.text) for word in words)
 
 
 def running_lines(lines: Sequence[Line], first: int, used: frozenset[int], terms: Terms) -> int:
