@@ -11,7 +11,7 @@ from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
-from importer.reading.malt_names import names_brewer, names_maltster
+from importer.reading.malt_names import names_brewer, names_maltster, names_only_malt
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
@@ -123,7 +123,7 @@ def _supported(entry: PrintedHeader) -> PrintedHeader:
     text = entry.text
     fits = {
         "batch": looks_like_batch(text),
-        "malt": class_of(text) is not None and not _names_batch(text),
+        "malt": (class_of(text) is not None or names_only_malt(text)) and not _names_batch(text),
         "variety": class_of(text) is None and not any(c.isdigit() for c in text),
         "crop_year": parse_crop_year(text) is not None,
         "quantity": split_unit(text)[1] is not None or bool(_MASS.search(text)),

@@ -9,6 +9,7 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.entry_kinds import NUMBERED, fits_entry
 from importer.reading.events import Event, Place
+from importer.reading.malt_names import is_malt_name
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.under import BELOW, below
@@ -36,6 +37,9 @@ def header_event(
     under = None
     if right is None or not piece.colon:
         under = below(piece.cell, line, number, lines, used, terms)
+    if under is not None and _is_within(number, used):
+        # Between the rows of a table words stand below words without being their entries.
+        under = None
     value = right if right is not None else under
     if right is not None and under is not None:
         stacked = _is_stacked(line, number, lines, terms)
@@ -62,6 +66,12 @@ def header_event(
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _is_within(number: int, used: frozenset[int]) -> bool:
+    """True for a line between those that a table has taken."""
+    near = range(1, 3)
+    return any(number - n in used for n in near) and any(number + n in used for n in near)
 
 
 def _is_of_other(key: str, caption: str, pieces: Sequence[Piece], at: int, terms: Terms) -> bool:
@@ -127,7 +137,7 @@ def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None
     following = pieces[at + 1] if at + 1 < len(pieces) else None
     if following is None or following.colon:
         return None, 1
-    if not pieces[at].colon and terms.caption(clean_label(following.text)) is not None:
+    if not pieces[at].colon and terms.caption(clean_label(following.text)) is not None and not is_malt_name(following.text):
         return None, 1
     value, step = following.cell, 2
     # The entry may itself have been parted by a wide space.

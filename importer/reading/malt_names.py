@@ -63,6 +63,15 @@ def names_one_malt(text: str) -> bool:
     return (is_malt_name(text) or compound) and not has_word(folded, name_words().not_malts)
 
 
+def names_only_malt(text: str) -> bool:
+    """True for the name of a malt: a word for malt with others or in a compound, and no word of anything else."""
+    folded = fold(text)
+    words = re.findall(r"\w+", folded)
+    more = len(words) > 1 or folded not in name_words().stems
+    plain = not has_word(folded, name_words().not_malts) and not any(len(re.findall(r"\d", w)) > 2 for w in words)
+    return len(words) <= 6 and more and plain and names_malt(text)
+
+
 def names_maltster(text: str) -> bool:
     """True for the name of a company that makes malt, by a word of it; more than the word itself."""
     return _names_company(text, name_words().maltsters)

@@ -33,7 +33,7 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
 
     One list a line, or one an entry where marks part the entries of a running text.
     """
-    if len(line.cells) == 1 and sum(_parts(word) for word in line.cells[0].words) > 1:
+    if len(line.cells) == 1 and _is_list(line.cells[0]):
         return [_cut(cell, terms) for cell in _entries(line.cells[0])]
     pieces: list[Piece] = []
     for cell in line.cells:
@@ -45,6 +45,12 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
             pieces[-1] = Piece(pieces[-1].text, pieces[-1].cell, True)
         pieces += _cut(_without_colon(cell), terms)
     return [pieces]
+
+
+def _is_list(cell: Cell) -> bool:
+    """True for a running text of several entries; for two, each must have its colon."""
+    marks = sum(_parts(word) for word in cell.words)
+    return marks > 1 or (marks == 1 and sum(word.text.endswith(_COLONS) for word in cell.words) > 1)
 
 
 def _entries(cell: Cell) -> list[Cell]:
