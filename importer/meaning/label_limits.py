@@ -31,6 +31,16 @@ def without_limits(text: str) -> tuple[str, Unit | None]:
     return (kept, units[0] if units else None) if any(letter.isalpha() for letter in kept) else (text, None)
 
 
+def limit_in(text: str) -> tuple[str, Unit | None]:
+    """The limit in brackets inside a label as printed, and its unit; "" where there is none or more than one."""
+    found: list[str] = []
+    units: list[Unit] = []
+    for group in _GROUP.finditer(text):
+        if _is_limit(group[1], units):
+            found.append(group[1])
+    return (found[0], units[0] if units else None) if len(found) == 1 else ("", None)
+
+
 def _is_limit(body: str, units: list[Unit]) -> bool:
     """True for a limit; its unit is added to ``units``."""
     if not any(letter.isdigit() for letter in body):

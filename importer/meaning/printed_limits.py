@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from importer.meaning.label_limits import limit_in
 from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
 from importer.reading.values import split_value
@@ -27,6 +28,16 @@ def limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | 
     if high is not None:
         return replace(sample, value=high, bound="<", low=None, high=None, kind="number", text=shown)
     return replace(sample, value=low, bound=">", low=None, high=None, kind="number", text=shown)
+
+
+def with_label_limit(figure: PrintedFigure) -> PrintedFigure:
+    """The figure with the limit that its label holds ("Moisture (max. 4.5 %)"), where nothing else gives one."""
+    if figure.low or figure.high or figure.spec:
+        return figure
+    text, unit = limit_in(figure.label)
+    own = parse_unit(figure.unit or "")
+    same = unit is None or own is None or unit.code == own.code
+    return replace(figure, spec=text) if text and same else figure
 
 
 def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float | None, float | None]:

@@ -58,9 +58,7 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
     return events
 
 
-def _limits(
-    table: Transposed, batches: Sequence[dict[int, Cell]], terms: Terms
-) -> dict[str, dict[int, str]]:
+def _limits(table: Transposed, batches: Sequence[dict[int, Cell]], terms: Terms) -> dict[str, dict[int, str]]:
     """The rows of limits, by role and column; none where such rows sum up the batches above them."""
     found: dict[str, dict[int, str]] = {}
     for _, cells in table.rows:

@@ -139,7 +139,11 @@ def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None
     following = pieces[at + 1] if at + 1 < len(pieces) else None
     if following is None or following.colon:
         return None, 1
-    if not pieces[at].colon and terms.caption(clean_label(following.text)) is not None and not is_malt_name(following.text):
+    if (
+        not pieces[at].colon
+        and terms.caption(clean_label(following.text)) is not None
+        and not is_malt_name(following.text)
+    ):
         return None, 1
     value, step = following.cell, 2
     # The entry may itself have been parted by a wide space.
@@ -225,9 +229,11 @@ def _is_other(text: str, terms: Terms) -> bool:
 def _is_code(text: str) -> bool:
     """True for a number that may have a few capitals before it ("ZA 25/507"), and for no words with one among them."""
     words = text.split()
-    return any(c.isdigit() for c in text) and all(
-        any(c.isdigit() for c in word) or (len(word) <= 3 and word == word.upper()) for word in words
-    ) and not words[0].startswith("(")
+    return (
+        any(c.isdigit() for c in text)
+        and all(any(c.isdigit() for c in word) or (len(word) <= 3 and word == word.upper()) for word in words)
+        and not words[0].startswith("(")
+    )
 
 
 def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:

@@ -31,4 +31,3 @@ def sums_up(role: str, pairs: Iterable[tuple[str, Sequence[str]]]) -> bool:
 def _number(text: str) -> float | None:
     number = read_number(split_value(text)[0], None)
     return number.value if number is not None and number.kind == "number" and number.bound is None else None
-

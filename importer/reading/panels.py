@@ -292,9 +292,7 @@ def _may_be_limit(table: Table, roles: Sequence[tuple[str, ...]], column: int, t
     if not table.headed or table.columns[column].head:
         return False
     beside = [i for i in (column - 1, column + 1) if 0 <= i < len(roles)]
-    single = any(
-        roles[i] == ("spec",) and _share(table, i, terms.is_value) > limit_share(table, i) for i in beside
-    )
+    single = any(roles[i] == ("spec",) and _share(table, i, terms.is_value) > limit_share(table, i) for i in beside)
     return single or any({"typical", "previous"} & set(names) for names in roles)
 
 

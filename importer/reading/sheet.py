@@ -19,8 +19,8 @@ from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
 from importer.reading.legend import batches_by_head
-from importer.reading.limit_cells import with_listed_limits
 from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
+from importer.reading.limit_cells import with_listed_limits
 from importer.reading.pairs import free_events
 from importer.reading.parts import Part, parts_of
 from importer.reading.rows import BatchColumns, table_events

@@ -91,7 +91,7 @@ def _ratio() -> Callable[..., float]:
 
 
 def _closeness(words: list[str], skeletons: list[str], shape: _Shape, known: frozenset[str]) -> float:
-    """How alike two captions of equally many words are, 0 to 100; 0 where a short or known word, or a length differs."""
+    """How alike two captions of equally many words are, 0 to 100; 0 where a short or known word or a length differs."""
     total = weight = 0.0
     for word, skeleton, other, bare in zip(words, skeletons, shape[0].split(), shape[1].split(), strict=True):
         if word == other:

@@ -80,6 +80,9 @@ FORMS: dict[str, list[Text]] = {
         *(text for i, row in enumerate(ROWS) for text in table([row[:3]], 150 + 26 * i, PLACES)),
         *((270, 160 + 26 * i, f"({limit(row)})") for i, row in enumerate(ROWS)),
     ],
+    "in-the-label": table(
+        [("Parameter", "Result")] + [(f"{row[0]} ({limit(row)} %)", f"{row[2]} %") for row in ROWS], 130, (54, 330)
+    ),
     "second-table": [
         *RESULTS,
         (50, 270, "Specification"),
