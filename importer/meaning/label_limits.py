@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from importer.reading.values import split_value
 from importer.vocabulary.lexicon import Ideas, lexicon
 from importer.vocabulary.result_words import result_words
 from importer.vocabulary.text import fold, tokens
@@ -36,7 +37,9 @@ def limit_in(text: str) -> tuple[str, Unit | None]:
     found: list[str] = []
     units: list[Unit] = []
     for group in _GROUP.finditer(text):
-        if _is_limit(group[1], units):
+        # "Friability (8 min)" names a time.
+        measure = parse_unit(split_value(group[1])[1] or "")
+        if (measure is None or measure.dimension != "time") and _is_limit(group[1], units):
             found.append(group[1])
     return (found[0], units[0] if units else None) if len(found) == 1 else ("", None)
 

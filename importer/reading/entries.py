@@ -62,7 +62,7 @@ def header_event(
         or (value is under and _stands_below(number, lines, terms))
         or (value is under and _reaches_over(value, piece.cell, line))
         # Any word could be a variety: below a doubtful caption ("Grain") it may as well be the next heading.
-        or (value is under and key == "variety" and not terms.is_sure_caption(caption))
+        or (value is under and key == "variety" and len(line.cells) == 1 and not terms.is_sure_caption(caption))
     )
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not several
     box, confidence = value.box, value.confidence

@@ -140,3 +140,11 @@ def test_the_least_and_greatest_of_batches_are_no_limits(
     rows += [(name, *(both[i] for both in beside)) for i, name in enumerate(("Minimum", "Maximum"))]
     sheet = read(tmp_path, [*head, *table(rows, 130, (54, 150, 250, 350))])
     assert {found(analysis)["moisture"][1:] for analysis in sheet.analyses} == {limits}
+
+
+@pytest.mark.parametrize("label", ["Friability (8 min)", "Extract fine grind, dry (0.2 mm)", "Moisture (105 °C, 3 h)"])
+def test_conditions_in_a_label_are_no_limits(tmp_path: Path, label: str) -> None:
+    rows = [("Parameter", "Result"), (label, "81 %"), ("Total protein, dry", "10.5 %")]
+    analysis = read(tmp_path, [*HEAD, *table(rows, 130, (54, 330))]).analyses[0]
+    assert len(analysis.figures) == 2
+    assert {(f.limits.low, f.limits.high) for f in analysis.figures} == {(None, None)}
