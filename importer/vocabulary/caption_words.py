@@ -63,7 +63,7 @@ def _prepared(text: str) -> str:
         text = _PLURAL.sub("", text)
     if not text.isascii():
         text = _NUMERO.sub("no ", text)
-    return join_dotted(text)
+    return join_dotted(join_stroked(text))
 
 
 def join_stroked(text: str) -> str:
