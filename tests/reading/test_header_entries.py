@@ -6,8 +6,10 @@ from pathlib import Path
 
 import pytest
 
+from importer.intake.pdf_text import Char, _without_doubles
 from importer.models import HeaderField
 from importer.vocabulary.header_captions import header_caption
+from importer.words import Box
 from tests.reading.test_forms import PLACES, ROWS, Text, read, table
 
 RESULTS: list[Text] = [
@@ -63,3 +65,12 @@ def test_a_known_word_is_no_misprint_of_a_caption() -> None:
     assert found is None or found[0] != "customer"
     # What optical reading has damaged is understood still.
     assert (header_caption("Ontvan9er") or ("", 0))[0] == "customer"
+
+
+def test_narrow_letters_that_follow_each_other_are_no_double_print() -> None:
+    def char(text: str, x0: float) -> Char:
+        return Char(text, Box(x0, 40, x0 + 2.05, 51), 11.25, 0, True, False, 0, False)
+
+    printed = [char("l", 53.28), char("l", 55.33), char("o", 57.38)]
+    again = [c._replace(box=Box(c.box.x0 + 0.25, 40, c.box.x1 + 0.25, 51)) for c in printed]
+    assert "".join(c.text for c in _without_doubles([*printed, *again])) == "llo"
