@@ -191,7 +191,10 @@ def _has_doubles(chars: list[Char]) -> bool:
 
 
 def _without_doubles(chars: list[Char]) -> list[Char]:
-    """Drops the second print of fake bold: the same character almost on the same place."""
+    """Drops the second print of fake bold: the same character almost on the same place.
+
+    A character that stands at its own width from its like follows it ("ll" in narrow type), however small that is.
+    """
     if not _has_doubles(chars):
         return chars
     seen: dict[tuple[str, bool, int, int], list[Box]] = {}
@@ -201,9 +204,10 @@ def _without_doubles(chars: list[Char]) -> list[Char]:
             kept.append(char)
             continue
         near = 0.2 * char.size
+        aside = min(near, 0.8 * char.box.width or near)
         cell_x, cell_y = int(char.box.x0 // 4), int(char.box.top // 4)
         double = any(
-            abs(box.x0 - char.box.x0) < near and abs(box.top - char.box.top) < near
+            abs(box.x0 - char.box.x0) < aside and abs(box.top - char.box.top) < near
             for dx in (-1, 0, 1)
             for dy in (-1, 0, 1)
             for box in seen.get((char.text, char.hidden, cell_x + dx, cell_y + dy), ())

@@ -78,6 +78,9 @@ def _block(
     texts = [cell.text for _, line in found for cell in line.cells]
     captions = sum(_is_caption(text, terms) or (titled and _is_entry(text, terms)) for text in texts)
     others = sum(terms.is_label(text) or terms.is_value(text) for text in texts)
+    if captions == len(texts):
+        # Captions whose entries stand on the other side of the edge are parted from them by nothing but chance.
+        return []
     if captions < CAPTIONS or others > captions or all(len(line.cells) == len(lines[i].cells) for i, line in found):
         return []
     # The block may begin above the head of the table.

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from importer.reading.values import split_value
 from importer.vocabulary.lexicon import Ideas, lexicon
 from importer.vocabulary.result_words import result_words
 from importer.vocabulary.text import fold, tokens
@@ -29,6 +30,18 @@ def without_limits(text: str) -> tuple[str, Unit | None]:
     units: list[Unit] = []
     kept = _GROUP.sub(lambda found: " " if _is_limit(found[1], units) else found.group(), text)
     return (kept, units[0] if units else None) if any(letter.isalpha() for letter in kept) else (text, None)
+
+
+def limit_in(text: str) -> tuple[str, Unit | None]:
+    """The limit in brackets inside a label as printed, and its unit; "" where there is none or more than one."""
+    found: list[str] = []
+    units: list[Unit] = []
+    for group in _GROUP.finditer(text):
+        # "Friability (8 min)" names a time.
+        measure = parse_unit(split_value(group[1])[1] or "")
+        if (measure is None or measure.dimension != "time") and _is_limit(group[1], units):
+            found.append(group[1])
+    return (found[0], units[0] if units else None) if len(found) == 1 else ("", None)
 
 
 def _is_limit(body: str, units: list[Unit]) -> bool:

@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
+from importer.meaning.label_limits import limit_in
 from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
 from importer.reading.values import split_value
 from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.units import parse_unit
+
+_END = r"(\d+(?:[.,]\d+)?|[-–—]?)"
+_SIDES = re.compile(rf"^{_END}\s*/\s*{_END}$")
 
 
 def limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | None:
@@ -25,13 +30,28 @@ def limits_as_number(figure: PrintedFigure, convention: Convention) -> Number | 
     return replace(sample, value=low, bound=">", low=None, high=None, kind="number", text=shown)
 
 
+def with_label_limit(figure: PrintedFigure) -> PrintedFigure:
+    """The figure with the limit that its label holds ("Moisture (max. 4.5 %)"), where nothing else gives one."""
+    if figure.low or figure.high or figure.spec:
+        return figure
+    text, unit = limit_in(figure.label)
+    own = parse_unit(figure.unit or "")
+    same = unit is None or own is None or unit.code == own.code
+    return replace(figure, spec=text) if text and same else figure
+
+
 def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float | None, float | None]:
     """Printed limits as numbers in the figure's unit: (low, high), None where there is none or it is not clear."""
     low = _limit(figure.low, convention, "low")
     high = _limit(figure.high, convention, "high")
     if figure.spec and low is None and high is None:
+        sides = _SIDES.match(figure.spec)
+        if sides:
+            return _of_sides(sides[1], sides[2], convention)
         spec = read_number(_without_unit(figure), convention)
         if spec is not None and not spec.ambiguous:
+            if spec.value is not None and spec.tolerance is not None and spec.bound is None:
+                return _around(spec.value, spec.tolerance, spec.decimals)
             if spec.bound == "range":
                 return spec.low, spec.high
             if spec.bound in ("<", "max"):
@@ -39,6 +59,18 @@ def limit_values(figure: PrintedFigure, convention: Convention) -> tuple[float |
             if spec.bound in (">", "min"):
                 return spec.value, None
     return low, high
+
+
+def _of_sides(lower: str, upper: str, convention: Convention) -> tuple[float | None, float | None]:
+    """Least and greatest with a stroke between, where a dash stands for none ("9.8 / 11.2", "– / 4.5")."""
+    low, high = _limit(lower, convention, "low"), _limit(upper, convention, "high")
+    return (low, high) if low is None or high is None or low < high else (None, None)
+
+
+def _around(value: float, tolerance: float, decimals: int) -> tuple[float, float]:
+    """The ends of "10.5 ± 0.7" in a cell of limits."""
+    places = decimals + 2
+    return round(value - tolerance, places), round(value + tolerance, places)
 
 
 def _without_unit(figure: PrintedFigure) -> str:

@@ -22,7 +22,7 @@ from importer.meaning.look import (
     unit_of_column,
 )
 from importer.meaning.naming import unit_not_in_use
-from importer.meaning.printed_limits import limit_values, with_limit_sides
+from importer.meaning.printed_limits import limit_values, with_label_limit, with_limit_sides
 from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import family_of_unit
 from importer.meaning.said import NOTHING, Statements
@@ -136,9 +136,9 @@ def _settle(
     number, text, number_doubts = _number(entry, look, specification)
     doubts += [*number_doubts, *footnote_doubts(look.printed, notes, family)]
     mash = match.mash or (sheet.mash if family == sheet.family else None)
-    low, high = (None, None) if specification else limit_values(look.printed, convention)
+    low, high = (None, None) if specification else limit_values(with_label_limit(look.printed), convention)
     return Recognised(
-        printed=with_limit_sides(look.as_read, convention),
+        printed=with_limit_sides(with_label_limit(look.as_read), convention),
         match=match,
         parameter=at_basis(entry.name, basis),
         number=number,

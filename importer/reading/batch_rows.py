@@ -10,6 +10,7 @@ from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
+from importer.reading.extremes import sums_up
 from importer.reading.malt_names import is_malt_name, names_one_malt
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.shifted import may_be_shifted
@@ -25,14 +26,8 @@ _LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit"
 
 def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms: Terms) -> list[Event]:
     """Figures and header entries, one lane a batch row; rows of limits give the others their limits."""
-    limits: dict[str, dict[int, str]] = {}
-    batches: list[tuple[int, dict[int, Cell]]] = []
-    for index, cells in table.rows:
-        role = _row_role(cells, terms)
-        if role is None:
-            batches.append((index, cells))
-        elif role in ("min", "max", "spec"):
-            limits[role] = {column: cell.text for column, cell in cells.items()}
+    batches = [(index, cells) for index, cells in table.rows if _row_role(cells, terms) is None]
+    limits = _limits(table, [cells for _, cells in batches], terms)
     events: list[Event] = []
     captioned = any(terms.is_sure_caption(h) and terms.caption(h) == "batch" for h in map(clean_label, table.heads))
     lanes = [_lane(table, cells, terms) or "" for _, cells in batches]
@@ -65,6 +60,21 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
         events += [replace(event, lane=None) for event in headers] if bare else headers
         events += [_doubted(event, SEVERAL_ROWS) for event in figures] if unclear else figures
     return events
+
+
+def _limits(table: Transposed, batches: Sequence[dict[int, Cell]], terms: Terms) -> dict[str, dict[int, str]]:
+    """The rows of limits, by role and column; none where such rows sum up the batches above them."""
+    found: dict[str, dict[int, str]] = {}
+    for _, cells in table.rows:
+        role = _row_role(cells, terms)
+        if role in ("min", "max", "spec"):
+            found[role] = {column: cell.text for column, cell in cells.items()}
+    ends = [role for role in ("min", "max") if role in found]
+    values = {column: [b[column].text for b in batches if column in b] for row in found.values() for column in row}
+    if any(sums_up(role, ((text, values[column]) for column, text in found[role].items())) for role in ends):
+        # The lowest and the highest of the batches stand together.
+        found = {"spec": found["spec"]} if "spec" in found else {}
+    return found
 
 
 def _holds_values_only(cells: dict[int, Cell], terms: Terms) -> bool:

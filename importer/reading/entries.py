@@ -9,6 +9,7 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.entry_kinds import NUMBERED, fits_entry
 from importer.reading.events import Event, Place
+from importer.reading.malt_names import is_malt_name
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.under import BELOW, below
@@ -36,6 +37,9 @@ def header_event(
     under = None
     if right is None or not piece.colon:
         under = below(piece.cell, line, number, lines, used, terms)
+    if under is not None and _is_within(number, used):
+        # Between the rows of a table words stand below words without being their entries.
+        under = None
     value = right if right is not None else under
     if right is not None and under is not None:
         stacked = _is_stacked(line, number, lines, terms)
@@ -57,11 +61,19 @@ def header_event(
         or (value is under and _goes_on_below(key, value, number, lines, used, terms))
         or (value is under and _stands_below(number, lines, terms))
         or (value is under and _reaches_over(value, piece.cell, line))
+        # Any word could be a variety: below a doubtful caption ("Grain") it may as well be the next heading.
+        or (value is under and key == "variety" and len(line.cells) == 1 and not terms.is_sure_caption(caption))
     )
     sure = terms.is_sure_caption(f"{caption}:" if piece.colon else caption) and not several
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _is_within(number: int, used: frozenset[int]) -> bool:
+    """True for a line between those that a table has taken."""
+    near = range(1, 3)
+    return any(number - n in used for n in near) and any(number + n in used for n in near)
 
 
 def _is_of_other(key: str, caption: str, pieces: Sequence[Piece], at: int, terms: Terms) -> bool:
@@ -127,7 +139,11 @@ def _beside(pieces: Sequence[Piece], at: int, terms: Terms) -> tuple[Cell | None
     following = pieces[at + 1] if at + 1 < len(pieces) else None
     if following is None or following.colon:
         return None, 1
-    if not pieces[at].colon and terms.caption(clean_label(following.text)) is not None:
+    if (
+        not pieces[at].colon
+        and terms.caption(clean_label(following.text)) is not None
+        and not is_malt_name(following.text)
+    ):
         return None, 1
     value, step = following.cell, 2
     # The entry may itself have been parted by a wide space.
@@ -181,7 +197,8 @@ def _is_stacked(line: Line, number: int, lines: Sequence[Line], terms: Terms) ->
         if 0 <= other < len(lines) - 1 and _is_above(lines[other], lines[other + 1]):
             first, *rest = lines[other].cells
             if _is_caption(first, terms) and any(_is_caption(cell, terms) for cell in rest):
-                return True
+                # Captions below captions: each has its entry at its side.
+                return not _is_caption(lines[other + 1].cells[0], terms)
     return False
 
 
@@ -209,6 +226,16 @@ def _is_other(text: str, terms: Terms) -> bool:
     )
 
 
+def _is_code(text: str) -> bool:
+    """True for a number that may have a few capitals before it ("ZA 25/507"), and for no words with one among them."""
+    words = text.split()
+    return (
+        any(c.isdigit() for c in text)
+        and all(any(c.isdigit() for c in word) or (len(word) <= 3 and word == word.upper()) for word in words)
+        and not words[0].startswith("(")
+    )
+
+
 def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
     words = piece.text.split()
@@ -222,6 +249,11 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     for cut in range(min(len(words) - 1, 4), 0, -1):
         caption, value = " ".join(words[:cut]), " ".join(words[cut:])
         key = terms.caption(caption)
-        if len(words) <= 6 and key in ("certificate", "crop_year", "order") and any(c.isdigit() for c in value):
+        if (
+            len(words) <= 6
+            and key in ("certificate", "crop_year", "order")
+            and fits_entry(key, value) is not False
+            and (key == "crop_year" or _is_code(value))
+        ):
             return key, caption, value
     return None

@@ -15,6 +15,7 @@ from importer.data import mappings_folder
 @dataclass(frozen=True, slots=True)
 class NameWords:
     maltsters: tuple[str, ...]
+    brewers: tuple[str, ...]
     legal_forms: tuple[str, ...]
     malts: tuple[str, ...]
     stems: tuple[str, ...]
@@ -25,7 +26,9 @@ class NameWords:
 def name_words() -> NameWords:
     with (mappings_folder() / "letterhead.toml").open("rb") as file:
         raw = tomllib.load(file)
-    return NameWords(*(tuple(raw[name]) for name in ("maltsters", "legal_forms", "malts", "stems", "not_malts")))
+    return NameWords(
+        *(tuple(raw[name]) for name in ("maltsters", "brewers", "legal_forms", "malts", "stems", "not_malts"))
+    )
 
 
 # Letters whose mark Unicode does not part from them.
@@ -58,6 +61,30 @@ def names_one_malt(text: str) -> bool:
     folded = fold(text)
     compound = folded.isalpha() and folded.endswith(name_words().stems) and folded not in name_words().stems
     return (is_malt_name(text) or compound) and not has_word(folded, name_words().not_malts)
+
+
+def names_only_malt(text: str) -> bool:
+    """True for the name of a malt: a word for malt with others or in a compound, and no word of anything else."""
+    folded = fold(text)
+    words = re.findall(r"\w+", folded)
+    more = len(words) > 1 or folded not in name_words().stems
+    plain = not has_word(folded, name_words().not_malts) and not any(len(re.findall(r"\d", w)) > 2 for w in words)
+    return len(words) <= 6 and more and plain and names_malt(text)
+
+
+def names_maltster(text: str) -> bool:
+    """True for the name of a company that makes malt, by a word of it; more than the word itself."""
+    return _names_company(text, name_words().maltsters)
+
+
+def names_brewer(text: str) -> bool:
+    """True for the name of a company that brews or distils."""
+    return _names_company(text, name_words().brewers)
+
+
+def _names_company(text: str, words: Sequence[str]) -> bool:
+    folded = fold(text)
+    return len(text.split()) > 1 and any(word in folded for word in words)
 
 
 def has_legal_form(text: str) -> bool:

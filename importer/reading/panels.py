@@ -11,6 +11,7 @@ from importer.layout.grid import Span
 from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
+from importer.reading.limit_cells import limit_share, unnamed_limits
 
 _METHOD = re.compile(
     r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
@@ -151,7 +152,9 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
         return ("value",)
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
-    return names
+    # "Contract limits", set over both of "from" and "to".
+    end = terms.roles(table.columns[column].head.split()[-1])
+    return end if "spec" in names and end in (("min",), ("max",)) else names
 
 
 def _family(names: tuple[str, ...]) -> Family | None:
@@ -205,6 +208,9 @@ def _panel(
     left = [i for i in range(first, label) if "value" in roles[i]] if unknown and unknown[0] > label else []
     if any(_holds_batch(table.columns[i].head, is_batch) for i in left):
         unknown = [*left, *unknown]
+    if spec is low is high is None and len(unknown) + len(results) > 1:
+        spec = unnamed_limits(table, unknown)
+        unknown = [i for i in unknown if i != spec]
     doubt: str | None = None
     batches = False
     if unknown and results and not any(_is_filled(table, i) for i, _ in results):
@@ -286,9 +292,7 @@ def _may_be_limit(table: Table, roles: Sequence[tuple[str, ...]], column: int, t
     if not table.headed or table.columns[column].head:
         return False
     beside = [i for i in (column - 1, column + 1) if 0 <= i < len(roles)]
-    single = any(
-        roles[i] == ("spec",) and _share(table, i, terms.is_value) > _share(table, i, _is_limit_text) for i in beside
-    )
+    single = any(roles[i] == ("spec",) and _share(table, i, terms.is_value) > limit_share(table, i) for i in beside)
     return single or any({"typical", "previous"} & set(names) for names in roles)
 
 
@@ -335,7 +339,7 @@ def _is_filled(table: Table, column: int) -> bool:
 def _rivals(table: Table, unknown: Sequence[int], results: Sequence[tuple[int, Family | None]]) -> bool:
     """True where values stand under a head that says nothing ("Retest"), beside the column called the result."""
     taken = {column for column, _ in results}
-    return any(i not in taken and _share(table, i, _is_limit_text) < 0.6 for i in unknown)
+    return any(i not in taken and limit_share(table, i) < 0.6 for i in unknown)
 
 
 def _further_batches(
@@ -367,7 +371,7 @@ def _from_unknown(
         return [(i, None) for i in unknown], None, True
     if _has_batch_row(table, unknown, terms, is_batch):
         return [(i, None) for i in unknown], None, True
-    ranged = [i for i in unknown if _share(table, i, _is_limit_text) >= 0.6]
+    ranged = [i for i in unknown if limit_share(table, i) >= 0.6]
     plain = [i for i in unknown if i not in ranged]
     if len(plain) == 1 and ranged:
         return [(plain[0], None)], None, False
@@ -378,10 +382,6 @@ def _from_unknown(
 
 def _holds_batch(head: str, is_batch: Test) -> bool:
     return is_batch(head) or any(is_batch(part) for part in head.split())
-
-
-def _is_limit_text(text: str) -> bool:
-    return bool(re.search(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min)", text, re.IGNORECASE))
 
 
 def _has_batch_row(table: Table, columns: Sequence[int], terms: Terms, is_batch: Test) -> bool:

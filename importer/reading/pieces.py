@@ -34,7 +34,7 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
 
     One list a line, or one an entry where marks part the entries of a running text.
     """
-    if len(line.cells) == 1 and sum(_parts(word) for word in line.cells[0].words) > 1:
+    if len(line.cells) == 1 and _is_list(line.cells[0]):
         return [_cut(cell, terms) for cell in _entries(line.cells[0])]
     pieces: list[Piece] = []
     for number, cell in enumerate(line.cells):
@@ -58,15 +58,30 @@ def _is_dash_before_name(cells: Sequence[Cell], at: int, terms: Terms) -> bool:
     return terms.is_value(before) and not terms.is_label(before) and terms.is_label(behind)
 
 
+def _is_list(cell: Cell) -> bool:
+    """True for a running text of several entries; for two, each must have its colon."""
+    marks = sum(_parts(word) for word in cell.words)
+    return marks > 1 or (marks == 1 and sum(word.text.endswith(_COLONS) for word in cell.words) > 1)
+
+
 def _entries(cell: Cell) -> list[Cell]:
     """The entries of a running text, without the marks between them."""
     runs: list[list[Word]] = [[]]
     for word in cell.words:
+        if word.text == "/" and runs[-1] and not _holds_entry(runs[-1]):
+            # Two names of one entry: "Lot no. / silo: 24-0815".
+            runs[-1].append(word)
+            continue
         if word.text not in _PARTING:
             runs[-1].append(word)
         if _parts(word):
             runs.append([])
     return [make_cell(run) for run in runs if run]
+
+
+def _holds_entry(words: Sequence[Word]) -> bool:
+    """True for words with a caption and its colon, or with a value, among them."""
+    return any(word.text.endswith((*_COLONS, "=")) or any(c.isdigit() for c in word.text) for word in words)
 
 
 def running_lines(lines: Sequence[Line], first: int, used: frozenset[int], terms: Terms) -> int:

@@ -17,6 +17,7 @@ from importer.printed import NO_HEAD, Concern, PrintedFigure, PrintedHeader
 from importer.reading.dates import parse_date
 from importer.reading.entry_kinds import fits_entry
 from importer.reading.events import Event, Place
+from importer.reading.limit_cells import are_extremes, with_limits_below
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
 from importer.reading.values import split_value
@@ -60,10 +61,21 @@ def table_events(
                 tuple(table.columns[column].span for column, _ in panel.results), tuple(str(n) for n in lanes.values())
             )
             events += _head_entries(table, panel, lanes, numbers)
-        for number, row in enumerate(table.rows):
+        columns = [column for column, _ in panel.results]
+        if panel.batches and are_extremes(table, panel.low, panel.high, columns):
+            panel = replace(panel, low=None, high=None)
+        for number, (row, limits) in enumerate(with_limits_below(table.rows, panel.label, columns)):
             if row.has_value:
-                events += _row_events(table, panel, row, titles, groups.get(number, ()), lanes, page, terms)
+                found = _row_events(table, panel, row, titles, groups.get(number, ()), lanes, page, terms)
+                events += [_limited(event, limits) for event in found] if limits else found
     return events, above
+
+
+def _limited(event: Event, limits: str) -> Event:
+    figure = event.figure
+    if figure is None or figure.low or figure.high or figure.spec:
+        return event
+    return replace(event, figure=replace(figure, spec=limits))
 
 
 def _numbers_in_heads(table: Table, terms: Terms, legend: Mapping[str, str]) -> dict[str, str]:

@@ -21,6 +21,7 @@ from importer.reading.events import Event
 from importer.reading.left_over import left_over_events
 from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
+from importer.reading.limit_cells import with_listed_limits
 from importer.reading.pairs import free_events
 from importer.reading.parts import Part, parts_of
 from importer.reading.rows import BatchColumns, table_events
@@ -211,6 +212,7 @@ def _analysis(
     if not specification and not batch and results:
         bounded = sum(bool(_LIMIT_VALUE.search(figure.value)) or not figure.value for figure in results)
         specification = bounded >= SPECIFICATION_SHARE * len(results) and len(results) > 2
+    results = with_listed_limits(results, limits)
     chosen = results or ([_without_result(figure) for figure in limits] if batch else limits)
     specification = specification and not batch
     pages = sorted({figure.page for figure in chosen} | {entry.page for entry in headers})

@@ -11,6 +11,8 @@ from importer.reading.values import split_value
 
 # A value under its caption begins within this many em below it.
 BELOW = 1.6
+# Where a whole line of captions has an entry for each, in boxes, the entries may stand farther off.
+BELOW_IN_BOXES = 3.0
 
 
 def has_unit(text: str, terms: Terms) -> bool:
@@ -83,7 +85,8 @@ def below(
     """The cell under a caption, if it is near, stands under it and is no caption itself."""
     for later in range(number + 1, min(number + 3, len(lines))):
         under = lines[later]
-        if later in used or under.box.top - line.box.bottom > BELOW * line.em:
+        reach = BELOW_IN_BOXES if later == number + 1 and _has_entries(line, under, terms) else BELOW
+        if later in used or under.box.top - line.box.bottom > reach * line.em:
             return None
         for cell in under.cells:
             across = min(cell.box.x1, caption.box.x1) - max(cell.box.x0, caption.box.x0)
@@ -93,6 +96,17 @@ def below(
                     return None
                 return _own_part(cell, caption, line)
     return None
+
+
+def _has_entries(line: Line, under: Line, terms: Terms) -> bool:
+    """True for a line of captions and nothing else over a line with as many cells, each below one of them."""
+    if len(line.cells) < 3 or len(line.cells) != len(under.cells):
+        return False
+    pairs = zip(line.cells, under.cells, strict=True)
+    return all(
+        terms.caption(clean_label(cell.text)) is not None and abs(cell.box.x0 - entry.box.x0) < 0.6 * line.em
+        for cell, entry in pairs
+    )
 
 
 def _own_part(cell: Cell, caption: Cell, line: Line) -> Cell:

@@ -49,6 +49,7 @@ _WORD = re.compile(r"[^\W_]+|[#№]")
 _NUMERO = re.compile(r"[nN](?<!\w[nN])\.?\s?[°º]\.?\s?|č(?<!\wč)(?:\.|(?=\s))")
 # "Lot(s)", "Sorte/n", "Variety/ies".
 _PLURAL = re.compile(r"\((?:s|es|en|n|e|er|ies)\)|(?<=[^\W\d_]{3})/(?:s|n|en|es|ies)(?![^\W_])")
+_STROKED = re.compile(r"(?<![^\W_])([^\W\d_])/([^\W\d_])(?![^\W_])")
 _DOTTED = re.compile(r"\b[^\W\d_]\.(?:\s?[^\W\d_]\.){0,3}\s?[^\W\d_]\b")
 
 
@@ -62,7 +63,12 @@ def _prepared(text: str) -> str:
         text = _PLURAL.sub("", text)
     if not text.isascii():
         text = _NUMERO.sub("no ", text)
-    return join_dotted(text)
+    return join_dotted(join_stroked(text))
+
+
+def join_stroked(text: str) -> str:
+    """Makes one word of two letters with a stroke between: "P/O number" becomes "PO number"."""
+    return _STROKED.sub(r"\1\2", text) if "/" in text else text
 
 
 def join_dotted(text: str) -> str:

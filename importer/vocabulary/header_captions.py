@@ -13,6 +13,7 @@ from importer.vocabulary.caption_words import (
     caption_words,
     fold,
     form_of,
+    join_stroked,
     telling_words,
 )
 from importer.vocabulary.column_heads import column_roles, listed_role
@@ -56,7 +57,7 @@ def _header_caption(text: str) -> Found | None:
 def _found(text: str) -> Found | None:
     body = text.strip().strip("*•▪-–—").strip()
     colon = body.endswith((":", "："))
-    body = body.rstrip(":： .…_")
+    body = join_stroked(body.rstrip(":： .…_"))
     words = caption_words(body)
     if not words or len(words) > MOST_WORDS or not any(mark.isalpha() for mark in body):
         return None

@@ -35,10 +35,12 @@ class _Shapes:
     """``keys``: entries by skeleton, "" where two share one.
 
     ``near``: certain captions by number of words, first letter and letters of the skeleton, for a search among few.
+    ``words``: all words that captions are made of; none of them is a misprint of another ("ontvangen", "ontvanger").
     """
 
     keys: dict[str, str]
     near: dict[tuple[int, str, int], list[_Shape]]
+    words: frozenset[str]
 
 
 @cache
@@ -53,7 +55,8 @@ def _shapes() -> _Shapes:
             gaps = skeleton.count(" ")
             place = (gaps + 1, skeleton[:1], len(skeleton) - gaps)
             near.setdefault(place, []).append((worded, skeleton, key))
-    return _Shapes(keys, near)
+    words = {word for worded in (*table.worded, *table.doubtful_worded) for word in worded.split()}
+    return _Shapes(keys, near, frozenset(words.union(table.events, *table.beside.values())))
 
 
 def misspelt_caption(words: list[str]) -> tuple[str, float] | None:
@@ -70,7 +73,7 @@ def misspelt_caption(words: list[str]) -> tuple[str, float] | None:
     slack = min(len(words), 2)
     for near in range(length - slack, length + slack + 1):
         for shape in known.near.get((len(words), skeletons[0][:1], near), ()):
-            score = _closeness(words, skeletons, shape)
+            score = _closeness(words, skeletons, shape, known.words)
             if score > scored.get(shape[2], 0.0):
                 scored[shape[2]] = score
     ranked = sorted(scored.items(), key=lambda item: -item[1])
@@ -87,13 +90,13 @@ def _ratio() -> Callable[..., float]:
     return fuzz.ratio
 
 
-def _closeness(words: list[str], skeletons: list[str], shape: _Shape) -> float:
-    """How alike two captions of equally many words are, 0 to 100; 0 where a short word or a length differs."""
+def _closeness(words: list[str], skeletons: list[str], shape: _Shape, known: frozenset[str]) -> float:
+    """How alike two captions of equally many words are, 0 to 100; 0 where a short or known word or a length differs."""
     total = weight = 0.0
     for word, skeleton, other, bare in zip(words, skeletons, shape[0].split(), shape[1].split(), strict=True):
         if word == other:
             score = 100.0
-        elif min(len(word), len(other)) <= SHORT + 1 or abs(len(word) - len(other)) > 1:
+        elif word in known or min(len(word), len(other)) <= SHORT + 1 or abs(len(word) - len(other)) > 1:
             return 0.0
         else:
             # A letter may be read as another one, or be lost; both at once make another word of it.
