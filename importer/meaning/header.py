@@ -11,7 +11,7 @@ from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
-from importer.reading.malt_names import names_brewer, names_maltster, names_only_malt
+from importer.reading.malt_names import fold, name_words, names_brewer, names_maltster, names_only_malt
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
@@ -105,11 +105,16 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
     """True for a text layer, and on a scan where a second reader saw the same characters."""
     if page.reading != "ocr":
         return page.doubt is None
-    if entry.key == "supplier" and names_maltster(entry.caption) and not names_maltster(entry.text):
+    if entry.key == "supplier" and _is_kind(entry.caption) and not names_maltster(entry.text):
         return False  # large letters stand apart: "Malting Company" may be a part of the name
     wanted = _plain(entry.text)
     seen = [_plain(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
     return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
+
+
+def _is_kind(caption: str) -> bool:
+    """True for the word of a kind of company: "Maltings"."""
+    return any(word in fold(caption) for word in name_words().maltsters)
 
 
 def _overlaps(reading: Box, box: Box) -> bool:

@@ -8,7 +8,7 @@ from importer.meaning.possible import possible_range, within_possible
 from importer.meaning.recognised import Doubt, Recognised
 from importer.reading.numbers import Convention, Number, read_number, same_number
 from importer.vocabulary.result_words import result_words
-from importer.vocabulary.units import split_unit
+from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Page
 
 SURE_WORD = 0.8
@@ -29,6 +29,8 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     if _SCRAPS.search(figure.printed.label):
         reason = f"The label was not read cleanly (“{figure.printed.label}”); words of it may be lost."
         return [Doubt("reading-doubtful", reason)]
+    if figure.printed.unit and parse_unit(figure.printed.unit) is None:
+        return [Doubt("reading-doubtful", f"The unit “{figure.printed.unit}” is not known.")]
     if (other := _other_numbers_in_label(figure, page)) is not None:
         return [
             Doubt("reading-doubtful", f"One reading of the label gives “{figure.printed.label}”, another “{other}”.")
