@@ -19,7 +19,7 @@ from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import RatioRule
 from importer.meaning.resolve import Resolved
 from importer.meaning.said import KEPT_IN_SIGHT, NOTHING, Statements
-from importer.meaning.trust import reading_doubts
+from importer.meaning.trust import nameless_beside, reading_doubts
 from importer.models import (
     Analysis,
     Check,
@@ -30,7 +30,7 @@ from importer.models import (
     Source,
     State,
 )
-from importer.printed import PrintedAnalysis
+from importer.printed import PrintedAnalysis, PrintedFigure
 from importer.reading.numbers import Convention
 from importer.vocabulary.parameters import parameters
 from importer.words import Page
@@ -99,7 +99,7 @@ def build(
     header = with_said_header(build_header(printed, pages), statements.header, source.pages)
     malt = header["malt"].value if "malt" in header else ""
     malt_class = class_of(malt)
-    weighed = [_weighed(figure, pages, convention, malt_class) for figure in resolved.figures]
+    weighed = [_weighed(figure, pages, convention, malt_class, resolved.unknown) for figure in resolved.figures]
     groups = _groups(weighed, options.basis)
     plain = [_check_input(figure) for group in groups for figure in group if _is_plain(figure)]
     checks = run_checks(plain, malt_class)
@@ -137,12 +137,17 @@ def build(
 
 
 def _weighed(
-    figure: Recognised, pages: Mapping[int, Page], convention: Convention, malt_class: str | None
+    figure: Recognised,
+    pages: Mapping[int, Page],
+    convention: Convention,
+    malt_class: str | None,
+    unknown: Sequence[PrintedFigure],
 ) -> Recognised:
     """The figure with the doubts that its reading and its size raise."""
     doubts = [*figure.doubts]
     if figure.said is None or figure.said.value is None:
         doubts += reading_doubts(figure, pages[figure.printed.page], convention)
+        doubts += nameless_beside(figure.printed, unknown)
     title = parameters()[figure.parameter].title
     if figure.unit is not None and figure.number.kind in NUMBER_KINDS:
         for value in _ends(figure):

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from importer.meaning.possible import possible_range, within_possible
 from importer.meaning.recognised import Doubt, Recognised
+from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number, same_number
+from importer.vocabulary.column_heads import column_roles
 from importer.vocabulary.result_words import result_words
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Page
@@ -31,6 +34,8 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
         return [Doubt("reading-doubtful", reason)]
     if figure.printed.unit and parse_unit(figure.printed.unit) is None:
         return [Doubt("reading-doubtful", f"The unit “{figure.printed.unit}” is not known.")]
+    if _is_strange_head(figure.printed.column):
+        return [Doubt("reading-doubtful", f"The head of its column (“{figure.printed.column}”) was not read cleanly.")]
     if (other := _other_numbers_in_label(figure, page)) is not None:
         return [
             Doubt("reading-doubtful", f"One reading of the label gives “{figure.printed.label}”, another “{other}”.")
@@ -61,6 +66,23 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
         return [Doubt("reading-doubtful", f"Readings of the scan differ: “{figure.number.text}” and “{dissent[0]}”.")]
     if figure.number.decimals >= 3 and _may_be_thousands(figure):
         return [Doubt("reading-doubtful", "Three decimals on a scan may be a thousands separator.")]
+    return []
+
+
+def _is_strange_head(head: str) -> bool:
+    """True for words that head no column that is known; numbers may be those of batches."""
+    known = not head or column_roles(head) or split_unit(head)[1] is not None
+    return not known and not any(character.isdigit() for character in head)
+
+
+def nameless_beside(figure: PrintedFigure, unknown: Sequence[PrintedFigure]) -> list[Doubt]:
+    """A doubt where another number of the row belongs to no name: it may be the result, and this one a limit."""
+    for other in unknown:
+        low = min(other.box.bottom, figure.box.bottom) - max(other.box.top, figure.box.top)
+        apart = other.box.x0 >= figure.box.x1 or other.box.x1 <= figure.box.x0
+        level = other.page == figure.page and low > 0.5 * min(other.box.height, figure.box.height)
+        if level and apart and not other.label.strip() and _NUMBER.search(other.value):
+            return [Doubt("label-doubtful", f"The row also holds “{other.value}”, which no name stands for.")]
     return []
 
 
