@@ -257,7 +257,9 @@ def _pointed(
         text, other = answers[index].text, cells[index].text
         lost = sum(c in spacing.SEPARATORS for c in text) > sum(c in spacing.SEPARATORS for c in other)
         if lost and _digits_only(text) == _digits_only(other):
-            found.append((index, _marks_in(page, cells[index].box), text, other))
+            own = _marks_in(page, cells[index].box)
+            plain, marks = spacing.leading_number(own, text, page.glyph)
+            found.append((index, marks, plain, spacing.leading_number(own, other, page.glyph)[0]))
     if not found:
         return set()
     known = [

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Callable, Sequence
+from difflib import SequenceMatcher
 
 from rapidfuzz.distance import Levenshtein
 
@@ -29,20 +30,10 @@ LEAST_LIKENESS = 0.5
 # Digits behind a letter are part of a word ("H2O").
 NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
 LOOKALIKES = str.maketrans("OoIlL|!SsB", "0011111558")
-# What the main reader takes a character for: signs that it does not know, and digits.
-SHAPES = {
-    "≤": "[≤<sS$£]",
-    "≥": "[≥>sSzZ$£]",
-    "±": "[±+*]",
-    ",": "[.,]",
-    ".": "[.,]",
-    "-": "[-–−]",
-    "–": "[-–−]",
-    "0": "[0oO]",
-    "1": r"[1lI|!\]]",
-    "5": "[5S]",
-    "8": "[8B]",
-}
+# What the main reader takes a sign for that it does not know, and a digit of a plain number.
+SHAPES = {"≤": "[≤<sS$£]", "≥": "[≥>sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
+DIGIT_SHAPES = {"0": "[0oO]", "1": r"[1lI|!\]]", "5": "[5S]", "8": "[8B]"}
+PLAIN_NUMBER = re.compile(r"\d{1,4}(?:[.,]\d+)?")
 # "[2 77.7]" is how it reads "[≥ 77.7]".
 LONE_DIGIT = re.compile(r"(?<![\w.,])[25]\s+(?=\d)")
 SIGNS = frozenset("<>≤≥±")
@@ -90,19 +81,31 @@ def reworded(words: Sequence[ocr.Seen], box: Box, answer: second.Read) -> list[o
     old = " ".join(word.text for word in words)
     if text == old or not (agrees(old, text) or _only_respells(old, text)):
         return None
-    tokens = text.split()
-    if len(tokens) != len(words):
-        return _spread(text, Box(words[0].x0, box.top, words[-1].x1, box.bottom), answer.confidence)
-    return [
-        word if word.text == token else word._replace(text=token, confidence=answer.confidence)
-        for word, token in zip(words, tokens, strict=True)
-    ]
+    return _placed(words, text.split(), box, answer.confidence)
+
+
+def _placed(words: Sequence[ocr.Seen], tokens: list[str], box: Box, confidence: float) -> list[ocr.Seen]:
+    """The new words where the old ones stand: what is the same keeps its place, and with it the gaps of columns."""
+    matcher = SequenceMatcher(None, [word.text for word in words], tokens, autojunk=False)
+    found: list[ocr.Seen] = []
+    for kind, first, last, start, end in matcher.get_opcodes():
+        own, new = words[first:last], tokens[start:end]
+        if kind == "equal":
+            found += own
+        elif len(own) == len(new):
+            found += [word._replace(text=token, confidence=confidence) for word, token in zip(own, new, strict=True)]
+        elif new:
+            left = own[0].x0 if own else (found[-1].x1 if found else box.x0)
+            right = own[-1].x1 if own else (words[last].x0 if last < len(words) else box.x1)
+            found += _spread(" ".join(new), Box(left, box.top, max(left + 1, right), box.bottom), confidence)
+    return found
 
 
 def agrees(old: str, new: str) -> bool:
     """Whether the main reader saw what the second one did: all characters, or what it takes unknown signs for."""
     seen = "".join(LONE_DIGIT.sub("s", old).split())
-    wanted = "".join(SHAPES.get(character, re.escape(character)) for character in "".join(new.split()))
+    shapes = SHAPES | DIGIT_SHAPES if PLAIN_NUMBER.fullmatch(new) else SHAPES
+    wanted = "".join(shapes.get(character, re.escape(character)) for character in "".join(new.split()))
     return bool(seen) and re.fullmatch(wanted, seen) is not None
 
 

@@ -7,6 +7,7 @@ so no font needs to be known, and a figure that is wider than its reading explai
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
@@ -43,6 +44,7 @@ GAP = 1.3
 WHOLE = 0.8  # a mark of this share of the digits' height can be a digit
 LOW = 0.4  # of the digits' height over their foot: a point or comma does not reach higher
 SPECK = 0.28  # of the glyph height; smaller marks are points or dirt
+_LEADING = re.compile(r"\d(?:[\d.,]*\d)?")
 DASH_TO_SPACE = str.maketrans(dict.fromkeys(DASHES, " "))
 
 
@@ -83,6 +85,19 @@ def _tokens(marks: Marks, text: str) -> list[tuple[str, Marks]]:
     cuts = np.sort(np.argsort(-gaps, kind="stable")[: len(tokens) - 1]) + 1
     parts = np.split(np.arange(len(marks)), cuts)
     return [(token, marks.take(part)) for token, part in zip(tokens, parts, strict=True)]
+
+
+def leading_number(marks: Marks, text: str, glyph: float) -> tuple[str, Marks]:
+    """The number that a reading starts with, and its marks, where a unit may stand close behind; else all of it."""
+    number = _LEADING.match(text)
+    if number is None or any(character in DIGITS for character in text[number.end() :]):
+        return text, marks
+    tall = marks.take(marks.height >= WHOLE * glyph)
+    count = sum(character in DIGITS for character in number.group())
+    if len(tall) < count:
+        return text, marks
+    end = np.sort(tall.x1)[count - 1]
+    return number.group(), marks.take(marks.x1 <= end)
 
 
 def points_seen(marks: Marks, text: str, glyph: float) -> bool:

@@ -101,12 +101,17 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
     )
 
 
+_SCRAPS = re.compile(r"[|©®_~=¢]|^\s*[—–-]")
+
+
 def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
     """True for a text layer, and on a scan where a second reader saw the same characters."""
     if page.reading != "ocr":
         return page.doubt is None
     if entry.key == "supplier" and _is_kind(entry.caption) and not names_maltster(entry.text):
         return False  # large letters stand apart: "Malting Company" may be a part of the name
+    if _SCRAPS.search(entry.text) or (entry.key == "quantity" and split_unit(entry.text)[1] is None):
+        return False  # what is left of a rule, and a unit that was not read
     wanted = _plain(entry.text)
     seen = [_plain(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
     return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)

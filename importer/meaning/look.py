@@ -12,6 +12,7 @@ from importer.meaning.said import Said, Statements
 from importer.models import Family
 from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number
+from importer.vocabulary.parameters import parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
 
 NUMBER_KINDS = ("number", "range")
@@ -112,11 +113,16 @@ def clue_of(look: Look, match: Match) -> Clue:
     weak = unit.family if unit is not None and unit.code != "EBC" else None
     return Clue(
         unit_family=(implied or weak) if column is None else None,
-        label_family=match.family if column is None and match.state == "sure" else None,
+        label_family=match.family if column is None and match.state == "sure" and _tells_family(match) else None,
         method=look.printed.method,
         mash=match.mash,
         column_family=column,
     )
+
+
+def _tells_family(match: Match) -> bool:
+    """False for what is the same in all families: "α-amylase (ASBC)" stands on sheets of any."""
+    return match.parameter is None or parameters()[match.parameter].depends_on != "none"
 
 
 def own_family(look: Look) -> Family | None:

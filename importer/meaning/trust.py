@@ -11,13 +11,16 @@ from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number, same_number
 from importer.vocabulary.column_heads import column_roles
 from importer.vocabulary.result_words import result_words
-from importer.vocabulary.units import parse_unit, split_unit
-from importer.words import Page
+from importer.vocabulary.units import parse_unit, parse_units, split_unit
+from importer.words import Box, Page, SecondReading
 
 SURE_WORD = 0.8
+WHOLE = 0.8  # of a label's width and height, from which a reading is one of all of it
 # What is left of letters that could not be read.
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
 _NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
+_COUNT = re.compile(r"^\s*\d{1,2}[.)]\s+")
+_IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
 # Nobody prints a sum as a result.
 _PLUS = re.compile(r"(?<=\d)\s*\+\s*(?=\d)")
 
@@ -32,7 +35,7 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
     if _SCRAPS.search(figure.printed.label):
         reason = f"The label was not read cleanly (“{figure.printed.label}”); words of it may be lost."
         return [Doubt("reading-doubtful", reason)]
-    if figure.printed.unit and parse_unit(figure.printed.unit) is None:
+    if (unit := figure.printed.unit) and parse_unit(unit) is None and not parse_units(unit):
         return [Doubt("reading-doubtful", f"The unit “{figure.printed.unit}” is not known.")]
     if _is_strange_head(figure.printed.column):
         return [Doubt("reading-doubtful", f"The head of its column (“{figure.printed.column}”) was not read cleanly.")]
@@ -106,21 +109,22 @@ def _other_numbers_in_label(figure: Recognised, page: Page) -> str | None:
     box, label = figure.printed.label_box, figure.printed.label
     if box is None or not _NUMBER.search(label):
         return None
-    return next(
-        (
-            reading.text
-            for reading in page.second
-            if box.x0 < reading.box.centre < box.x1
-            and box.top < reading.box.middle < box.bottom
-            and reading.box.x1 < box.x1 + box.height
-            and not set(_NUMBER.findall(_points(reading.text))) <= set(_NUMBER.findall(_points(label)))
-        ),
-        None,
-    )
+    here = [r for r in page.second if box.x0 < r.box.centre < box.x1 and box.top < r.box.middle < box.bottom]
+    return next((reading.text for reading in here if _differs(label, box, reading)), None)
 
 
-def _points(text: str) -> str:
-    return text.replace(",", ".")
+def _differs(label: str, box: Box, reading: SecondReading) -> bool:
+    """Whether a reading has other numbers than the label; one of a part of it may have fewer."""
+    own, other = _numbers_of(label), _numbers_of(reading.text)
+    if reading.box.x1 > box.x1 + box.height:  # a cell that holds more than the label
+        return False
+    whole = reading.box.width >= WHOLE * box.width and reading.box.height >= WHOLE * box.height
+    return other != own if whole else not other <= own
+
+
+def _numbers_of(label: str) -> set[str]:
+    """The numbers in a label, without its own ("3. Moisture")."""
+    return {number.replace(",", ".") for number in _NUMBER.findall(_COUNT.sub("", label))}
 
 
 def _may_be_thousands(figure: Recognised) -> bool:
@@ -148,9 +152,16 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     text = _PLUS.sub("±", text)
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
-    tries = (bare, text, split_unit(text)[0])
+    tries = (bare, text, split_unit(text)[0], *_without_brackets(text, figure))
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
+
+
+def _without_brackets(text: str, figure: Recognised) -> list[str]:
+    """A reading without the limits in brackets that were taken off the printed value as well."""
+    printed = figure.printed
+    plain = _IN_BRACKETS.sub("", text)
+    return [plain, split_unit(plain)[0]] if (printed.low or printed.high or printed.spec) and plain != text else []
 
 
 def _agree(one: Number, other: Number) -> bool:

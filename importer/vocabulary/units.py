@@ -62,9 +62,7 @@ def split_value(text: str) -> Split:
 
     A limit word behind the unit stays with the number ("300 °L min" is "300 min" in °L), and so does a footnote mark.
     """
-    if len(text) > LONGEST:
-        return text, None
-    numbers = list(_NUMBER.finditer(text))[:_NUMBERS_TRIED]
+    numbers = list(_NUMBER.finditer(text))[:_NUMBERS_TRIED] if len(text) <= LONGEST else []
     if not numbers:
         return text, None
     if not _all_words_allowed(text[: numbers[0].start()]):
@@ -106,11 +104,9 @@ def _all_words_allowed(text: str) -> bool:
 def _unit_with_tail(rest: str) -> tuple[Unit, str] | None:
     """The unit at the start of what follows a number, and what of it stays with the number (limit word, mark)."""
     rest = rest.strip()
-    if not rest or len(rest) > 64:
-        return None
-    if rest[0] in "[(" and rest[-1] in "])":
+    if rest[:1] in ("[", "(") and rest[-1] in "])":
         rest = rest[1:-1].strip()
-    if not rest:
+    if not rest or len(rest) > 64:
         return None
     mark = _MARKS.search(rest)
     if mark and mark.start() and (inner := _unit_with_tail(rest[: mark.start()])):
