@@ -12,6 +12,7 @@ from importer.commands.intake import (
     Counts,
     Progress,
     grouped,
+    head_words,
     keep_apart,
     store_folder,
     superseded_words,
@@ -178,5 +179,5 @@ def _print(summary: Summary, looked_at: int) -> None:
             print(f"  {clean(name)}: {parameters}")
         if len(summary.review) > _MOST:
             print(f"  and {len(summary.review) - _MOST} more")
-    for line in unknown_words(summary.unknown):
+    for line in [*head_words(summary.heads), *unknown_words(summary.unknown)]:
         print(line)

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from importer.commands.intake import Counts, Progress, grouped, keep_apart, store_folder, unknown_words
+from importer.commands.intake import Counts, Progress, grouped, head_words, keep_apart, store_folder, unknown_words
 from importer.commands.run import IN_REVIEW, INTERRUPTED, NOT_ALL_READ, READ, UsageError, tell
 from importer.limits import MAX_SECONDS
 from importer.output.terminal import clean
@@ -174,7 +174,7 @@ class _Run:
         if counts.review:
             print(f"To look at, in {self._store.folder / TO_REVIEW}:")
             print("\n".join(f"  {clean(name)}" for name in counts.review))
-        for line in unknown_words(counts.unknown):
+        for line in [*head_words(counts.heads), *unknown_words(counts.unknown)]:
             print(line)
         if counts.failed:
             print(f"Not readable, in {self._store.folder / UNREADABLE}:")

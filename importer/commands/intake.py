@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from importer.commands.run import UsageError, tell
 from importer.output.terminal import clean
+from importer.store.rows import waiting_entries
 
 if TYPE_CHECKING:
     from importer.store.ledger import Delivery, Taken
@@ -59,6 +60,7 @@ class Counts:
     failed: list[tuple[str, str, str]] = field(default_factory=list)
     review: list[str] = field(default_factory=list)
     superseded: list[str] = field(default_factory=list)
+    heads: list[tuple[str, list[str]]] = field(default_factory=list)
     unknown: list[tuple[str, int]] = field(default_factory=list)
 
     def add(self, delivery: Delivery, taken: Sequence[Taken]) -> None:
@@ -74,6 +76,9 @@ class Counts:
                 self.failed += [(name, code, message) for code, message in one.problems]
             if one.state == "review":
                 self.review.append(name)
+            entries = [entry for analysis in one.analyses for entry in waiting_entries(analysis)]
+            if entries:
+                self.heads.append((name, list(dict.fromkeys(entries))))
             rows = sum(len(analysis.unrecognised) for analysis in one.analyses)
             if rows:
                 self.unknown.append((name, rows))
@@ -146,6 +151,21 @@ class Progress:
         """Leaves the terminal on a fresh line."""
         if self._terminal and self._done:
             print(file=sys.stderr, flush=True)
+
+
+def head_words(heads: Sequence[tuple[str, list[str]]], most: int = 20) -> list[str]:
+    """How many entries of the head are in review on sheets that wait, which, and on which files."""
+    if not heads:
+        return []
+    counts = Counter(entry for _, entries in heads for entry in entries)
+    often = "; ".join(f"{_spoken(entry)} ({count})" for entry, count in counts.most_common())
+    lines = [f"Entries of the head to look at (`onebasis review` shows them), {counts.total()}: {often}:"]
+    lines += [f"  {clean(name)}: {'; '.join(map(_spoken, entries))}" for name, entries in heads[:most]]
+    return [*lines, f"  and {len(heads) - most} more files"] if len(heads) > most else lines
+
+
+def _spoken(entry: str) -> str:
+    return entry.replace("_", " ")
 
 
 def unknown_words(unknown: Sequence[tuple[str, int]], most: int = 20) -> list[str]:

@@ -16,6 +16,7 @@ from importer.models import HEADER_KEYS, Analysis
 from importer.output.atomic import write_text
 from importer.output.cells import safe_text
 from importer.output.terminal import clean
+from importer.output.words import entry_doubt
 from importer.store import learned, rows, settling
 from importer.store.catching_up import load_anyway
 from importer.store.corrections import Case, RefusedError, StaleError
@@ -261,7 +262,7 @@ def _entries(case: Case) -> Iterator[_Entry]:
     for key in HEADER_KEYS:
         found = analysis.header.get(key)
         if found is not None and found.state == "review":
-            why = "this entry of the head could not be read with certainty"
+            why = entry_doubt(found, analysis.source.reading)
             yield _Entry(f"head:{key}", _spoken(key), found.text, "", _spoken(key), found.value, (why,), found.page)
         elif found is None and key == "batch" and analysis.kind == "batch":
             yield _Entry("head:batch", key, "", "", key, "", ("no batch number was found",))

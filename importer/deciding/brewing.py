@@ -38,10 +38,20 @@ class Power:
 
 # ---------------------------------------------------------------- arithmetic
 
+# Places behind the point from a weight in kg on: no scale for malt shows finer than about a thousandth of its load.
+_PLACES = ((1000, 0), (10, 1), (1, 2))
+
 
 def rounded_to(kg: float, step: float | None) -> float:
     """kg rounded to a multiple of ``step``; to the gram where nothing is asked."""
     return round(kg, 3) if not step else round(round(kg / step) * step, 6)
+
+
+def shown_weight(kg: float, step: float | None) -> str:
+    """A weight in words: as rounded where a step is asked, else three digits or more, and whole kg from a tonne on."""
+    places = 6 if step else next((places for least, places in _PLACES if abs(kg) >= least), 3)
+    told = f"{kg:.{places}f}"
+    return told.rstrip("0").rstrip(".") if "." in told else told
 
 
 def wort_colour(parts: Iterable[tuple[float, float]], litres: float, yield_share: float = 1.0) -> float:
@@ -166,7 +176,7 @@ def _weighed(line: Line, batch: Analysis | None, recipe: Recipe) -> Effect:
     kg = mass_for_new_extract(line.kg, plan.value, actual)
     told = rounded_to(kg, recipe.round_kg)
     factor = plan.value / actual
-    words = f"{_name(line, batch)}: {_weigh(told, line)} (factor {factor:.4f})"
+    words = f"{_name(line, batch)}: {_weigh(told, line, recipe.round_kg)} (factor {factor:.4f})"
     if recipe.efficiency is not None:
         per_kg = actual if plan.unit == "L°/kg" else actual * constants().litre_degrees_per_percent
         degrees = told * per_kg * recipe.efficiency / 100
@@ -185,8 +195,10 @@ def _weighed(line: Line, batch: Analysis | None, recipe: Recipe) -> Effect:
     )
 
 
-def _weigh(kg: float, line: Line) -> str:
-    return f"weigh {kg:g} kg, as planned" if kg == line.kg else f"weigh {kg:g} kg instead of {line.kg:g} kg"
+def _weigh(kg: float, line: Line, step: float | None) -> str:
+    """What to weigh, in words."""
+    told, planned = shown_weight(kg, step), f"{line.kg:.6f}".rstrip("0").rstrip(".")
+    return f"weigh {told} kg, as planned" if float(told) == line.kg else f"weigh {told} kg instead of {planned} kg"
 
 
 def _reweighed(line: Line, batch: Analysis | None, recipe: Recipe) -> Effect:
@@ -200,8 +212,8 @@ def _reweighed(line: Line, batch: Analysis | None, recipe: Recipe) -> Effect:
         subject="colour",
         kind="computed",
         malt=line.name,
-        words=f"{_name(line, batch)}: {_weigh(told, line)} for the same colour; then make good the extract with the "
-        "pale malt",
+        words=f"{_name(line, batch)}: {_weigh(told, line, recipe.round_kg)} for the same colour; then make good the "
+        "extract with the pale malt",
         value=told,
         unit="kg",
         formula=f"{line.kg:g} kg × {line.colour.value:g} ÷ {actual:g} {line.colour.unit}",

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from importer.models import Analysis, Document, Problem
 from importer.output.table_line import Line, to_line
 from importer.output.terminal import Style, clean, columns, fit, pad, wrap
-from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS, row_words
+from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS, entry_doubt, row_words
 from importer.vocabulary.parameters import parameters
 
 _INDENT = "  "
@@ -151,8 +151,9 @@ def _foot(analysis: Analysis, lines: list[Line], style: Style) -> list[str]:
     notes = [max((n for n in notes if n.split(")")[0] == mark), key=len) for mark in _marks(notes)]
     if any(figure.estimated for figure in figures):
         notes.append("~ an estimate: it rests on a correlation between methods; ± is its spread where that is known.")
-    if any(field.state == "review" for key, field in analysis.header.items() if key != "batch"):
-        notes.append("? in the head: this could not be read with certainty.")
+    unsure = [field for key, field in analysis.header.items() if key != "batch" and field.state == "review"]
+    reasons = dict.fromkeys(entry_doubt(field, analysis.source.reading) for field in unsure)
+    notes += [f"? in the head: {reason}." for reason in reasons]
     known = parameters()
     if any(f.parameter in known and known[f.parameter].food_safety for f in figures):
         notes.append(CAUTION)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from importer.models import Family, FamilyFrom, Figure, Flag, Mash, Printed, StepKind, Unrecognised
+from importer.models import Family, FamilyFrom, Figure, Flag, HeaderField, Mash, Printed, StepKind, Unrecognised
+from importer.reading.dates import parse_date
+from importer.words import ReadingKind
 
 FLAG_WORDS: dict[Flag, str] = {
     "nitrogen-ratio-offset-applied": "The difference between the mashes was applied to the nitrogen ratio.",
@@ -46,6 +48,16 @@ STEP_WORDS: dict[StepKind, str] = {
     "scale": "formula that defines the scale",
     "correlation": "empirical relation between methods: an estimate",
 }
+
+
+UNSURE_READING = "this could not be read with certainty"
+UNSURE_DAY = "the date is read with certainty, but not what it is the date of"
+
+
+def entry_doubt(field: HeaderField, reading: ReadingKind) -> str:
+    """Why an entry of the head is in review: how it reads, or, of a date that reads in one way only, which it is."""
+    read = parse_date(field.text) if reading != "ocr" else None
+    return UNSURE_DAY if read == (field.value, True) else UNSURE_READING
 
 
 def row_words(row: Unrecognised) -> str:

@@ -66,6 +66,11 @@ def is_doubtful(analysis: Analysis) -> bool:
     return analysis.state == "review" or any(field is not None and field.state == "review" for field in fields)
 
 
+def waiting_entries(analysis: Analysis) -> list[str]:
+    """The entries of the head in review, where the sheet waits for a person."""
+    return [name for name, field in analysis.header.items() if field.state == "review"] if is_doubtful(analysis) else []
+
+
 def waits(analysis: Analysis, asked: int) -> int:
     """What waits for a person: DOUBTS, or only rows without a parameter (ROWS), of which ``asked`` are open, or 0."""
     return DOUBTS if is_doubtful(analysis) else (ROWS if asked else 0)

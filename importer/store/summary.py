@@ -16,12 +16,14 @@ _FILES = "WITH came AS (SELECT DISTINCT sha256 FROM arrivals WHERE way = 'bulk' 
 
 @dataclass(slots=True)
 class Summary:
-    """Documents by state; each with review, rows without a parameter (and how many) or failure by name."""
+    """Documents by state; each with review, entries of the head in review, rows without a parameter (and how many)
+    or failure by name."""
 
     states: Counter[str] = field(default_factory=Counter)
     again: int = 0
     review: list[tuple[str, str]] = field(default_factory=list)
     doubtful: Counter[str] = field(default_factory=Counter)
+    heads: list[tuple[str, list[str]]] = field(default_factory=list)
     unknown: list[tuple[str, int]] = field(default_factory=list)
     failed: list[tuple[str, str, str]] = field(default_factory=list)
     superseded: list[tuple[str, str, list[dict[str, str | None]]]] = field(default_factory=list)
@@ -54,6 +56,14 @@ def summary_of(store: Store, root: Path) -> Summary:
         titles = [rows.title_of(parameter) for parameter in parameters.split(", ")]
         summary.review.append((name, "; ".join(titles)))
         summary.doubtful.update(titles)
+    for name, entries in read(
+        f"{files} SELECT d.name, GROUP_CONCAT(DISTINCT entry.key) FROM analyses a JOIN documents d USING (sha256)"
+        " JOIN came USING (sha256), json_each(a.json, '$.header') entry WHERE json_extract(entry.value, '$.state') ="
+        f" 'review' AND waits = {rows.DOUBTS} AND superseded_by IS NULL AND set_aside IS NULL"
+        " GROUP BY sha256 ORDER BY d.name",
+        bounds,
+    ):
+        summary.heads.append((name, entries.split(",")))
     summary.unknown = read(
         f"{files} SELECT d.name, SUM(unknown_rows) FROM analyses a JOIN documents d USING (sha256)"
         " JOIN came USING (sha256) WHERE unknown_rows > 0 AND superseded_by IS NULL GROUP BY sha256 ORDER BY d.name",

@@ -56,6 +56,30 @@ def test_weights_are_rounded_as_asked_and_efficiency_is_the_brewers(tmp_path: Pa
     assert "27,001 litre-degrees" in found.words
 
 
+@pytest.mark.parametrize(
+    ("kg", "told"),
+    [
+        (100, "weigh 102.1 kg instead of 100 kg"),
+        (5, "weigh 5.11 kg instead of 5 kg"),
+        (0.5, "weigh 0.51 kg instead of 0.5 kg"),
+        (4321.5, "weigh 4412 kg instead of 4321.5 kg"),
+        (1000000, "weigh 1020997 kg instead of 1000000 kg"),
+    ],
+)
+def test_weights_have_no_more_digits_in_words_than_a_scale_shows(tmp_path: Path, kg: float, told: str) -> None:
+    batch = analysis(figure("extract_fine_as_is", 76.2))
+    found = only(effects(tmp_path, line(kg=kg, extract=EBC_PLAN), batch), "weight")
+    assert told in found.words
+    assert found.value == pytest.approx(round(kg * 77.8 / 76.2, 3))
+
+
+def test_a_change_that_no_scale_shows_is_none(tmp_path: Path) -> None:
+    batch = analysis(figure("extract_fine_as_is", 77.81))
+    found = only(effects(tmp_path, line(extract=EBC_PLAN), batch), "weight")
+    assert "weigh 100 kg, as planned" in found.words
+    assert found.value == pytest.approx(99.987)
+
+
 def test_a_batch_that_the_recipe_does_not_use_is_told(tmp_path: Path) -> None:
     """Otherwise the numbers of other batches would be taken for those of the batch that was asked for."""
     path = tmp_path / "recipe.toml"

@@ -25,6 +25,29 @@ def sure(match: Match) -> str | None:
     return match.parameter if match.state == "sure" else None
 
 
+@pytest.mark.parametrize(
+    ("label", "unit", "parameter"),
+    [
+        ("Proteine totale s.u.", "%", "total_protein"),
+        ("Proteine totale", "% s.u.", "total_protein"),
+        ("Proteine totale", "s.u. %", "total_protein"),
+        ("Azot total", "% (raportat la s.u.)", "total_nitrogen"),
+        ("Azot solubil (substanță uscată)", "%", "soluble_nitrogen"),
+        ("Extract măciniș grosier raportat la s.u.", "%", "extract_coarse_dry"),
+        ("Extract fin, raportat la substanța uscată", "%", "extract_fine_dry"),
+    ],
+)
+def test_the_dry_basis_in_romanian(label: str, unit: str, parameter: str) -> None:
+    """ "s.u." stands for "substanță uscată", dry substance (common usage)."""
+    found = ask(label, unit)
+    assert sure(found) == parameter
+    assert found.basis == "dry"
+
+
+def test_su_alone_is_no_basis_in_other_words() -> None:
+    assert ask("Proteine su tal quale", "%").basis == "as-is"
+
+
 # ---------------------------------------------------------------------------------------------- headings
 
 

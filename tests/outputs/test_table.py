@@ -66,6 +66,24 @@ def test_a_question_mark_in_the_head_is_explained() -> None:
     assert "? in the head" not in to_table(factory.document())
 
 
+@pytest.mark.parametrize(
+    ("text", "reading", "told"),
+    [
+        ("2025-03-04", "spreadsheet", "not what it is the date of"),
+        ("4.3.2025", "text", "not what it is the date of"),
+        ("04/03/2025", "text", "could not be read with certainty"),
+        ("2025-03-04", "ocr", "could not be read with certainty"),
+    ],
+)
+def test_a_date_that_reads_in_one_way_is_not_told_to_be_unreadable(text: str, reading: str, told: str) -> None:
+    head = factory.header("review", analysed_on="2025-03-04")
+    head["analysed_on"] = head["analysed_on"].model_copy(update={"text": text})
+    source = {**factory.analysis().source.model_dump(), "reading": reading}
+    shown = to_table(factory.document(factory.analysis(header=head, source=source)))
+    (note,) = [line for line in shown.splitlines() if "? in the head" in line]
+    assert told in note
+
+
 def test_an_offset_that_was_not_applied_is_told() -> None:
     ratio = factory.ratio()
     assert ratio.method_offset is not None

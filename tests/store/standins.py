@@ -17,6 +17,7 @@ from tests.outputs import factory
 
 READS = "tests.store.standins:read"
 HEAD = "%SHEET"
+UNSURE = "unsure: "
 ROWS = "rows without a parameter: "
 
 
@@ -30,12 +31,13 @@ def sheet(
     state: str = "accepted",
     extra: str = "",
     rows: int = 0,
+    unsure: str = "",
 ) -> bytes:
     """The content of a sheet; ``extra`` makes it another content without another meaning.
 
-    So many ``rows`` have no parameter.
+    So many ``rows`` have no parameter, and an entry of the head is ``unsure``.
     """
-    extra = f"{ROWS}{rows}" if rows else extra
+    extra = f"{ROWS}{rows}" if rows else f"{UNSURE}{unsure}" if unsure else extra
     return "|".join([HEAD, supplier, malt, batch, str(moisture), day, state, extra]).encode()
 
 
@@ -61,6 +63,10 @@ def _analysis(name: str, data: bytes, parts: list[str], basis: str) -> Analysis:
     _, supplier, malt, batch, moisture, day, state, extra = parts[:8]
     unknown = int(extra.removeprefix(ROWS)) if extra.startswith(ROWS) else 0
     header = {"supplier": supplier, "malt": malt, "batch": batch, "analysed_on": day}
+    fields = factory.header(**{key: value for key, value in header.items() if value})
+    if extra.startswith(UNSURE):
+        entry = extra.removeprefix(UNSURE)
+        fields[entry] = fields[entry].model_copy(update={"state": "review"})
     sha256 = hashlib.sha256(data).hexdigest()
     figure = factory.moisture(float(moisture)).model_copy(
         update={"state": state, "reasons": () if state == "accepted" else ("the label could mean something else",)}
@@ -69,7 +75,7 @@ def _analysis(name: str, data: bytes, parts: list[str], basis: str) -> Analysis:
         figure,
         id=f"{sha256[:16]}-1",
         source={"file": name, "sha256": sha256, "pages": (1,), "reading": "text"},
-        header=factory.header(**{key: value for key, value in header.items() if value}),
+        header=fields,
         derived=(),
         checks=(),
         unrecognised=tuple(

@@ -52,6 +52,20 @@ def test_a_tree_is_read_where_it_lies(tree: Path, store_folder: Path, capsys: py
         assert rows(store, "SELECT COUNT(*) FROM analyses") == [(8,)]
 
 
+def test_entries_of_the_head_that_wait_are_counted(
+    tmp_path: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    folder = tmp_path / "heads"
+    put(folder, "one.pdf", sheet("A1", unsure="supplier"))
+    put(folder, "two.pdf", sheet("B2", unsure="supplier"))
+    put(folder, "three.pdf", sheet("C3"))
+    assert run(folder, store_folder) == 0
+    told = capsys.readouterr().out
+    assert ", 2: supplier (2):" in told
+    assert "  one.pdf: supplier\n" in told
+    assert "three.pdf" not in told
+
+
 def test_a_second_run_opens_nothing(tree: Path, store_folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     run(tree, store_folder)
     before = dump(store_folder)

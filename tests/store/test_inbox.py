@@ -48,6 +48,22 @@ def test_rows_without_a_parameter_are_told(
     assert "rows without a parameter: Row 1: 7 %; Row 2: 7 %\n" in why
 
 
+def test_entries_of_the_head_that_wait_are_counted(
+    inbox_folder: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Nothing else is in doubt on the first two; a date in doubt keeps no sheet waiting."""
+    put(inbox_folder, "one.pdf", sheet("A1", unsure="supplier"))
+    put(inbox_folder, "two.pdf", sheet("B2", unsure="malt"))
+    put(inbox_folder, "three.pdf", sheet("C3", unsure="supplier"))
+    put(inbox_folder, "four.pdf", sheet("D4", unsure="analysed_on"))
+    assert run(inbox_folder, store_folder) == 0
+    told = capsys.readouterr().out
+    assert ", 3: supplier (2); malt (1):" in told
+    assert "  one.pdf: supplier\n" in told
+    assert "  two.pdf: malt\n" in told
+    assert "four.pdf" not in told
+
+
 def test_everything_finds_its_place(inbox_folder: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
     put(inbox_folder, "good.pdf", sheet("24/0417", supplier="Mälzerei Nord: Ost"))
     put(inbox_folder, "sub/doubt.pdf", sheet("B2", state="review"))
