@@ -14,6 +14,7 @@ from benchmarks.scans_reading import score, value
 from importer.errors import NoTextAndNoOcr, TookTooLong
 from importer.intake import cellwise, ocr, scan, second, spacing
 from importer.intake.picture import open_pictures, read_picture
+from importer.intake.prepare.ink import Marks
 from importer.words import Page
 from tests.scans import degrade, tables
 
@@ -203,3 +204,35 @@ def test_bold_digits_that_stand_evenly_are_not_too_wide() -> None:
 @pytest.mark.parametrize(("read", "printed"), [("3617", "361.7"), ("812", "8.12"), ("34", "3.4"), ("1539", "1.539")])
 def test_a_lost_point_shows_in_the_steps_of_the_digits(read: str, printed: str) -> None:
     assert spacing.too_wide([[piece] for piece in [*USUAL, _piece(read, 0.75, 0.38, lost=printed)]])[-1]
+
+
+def _ink(*boxes: tuple[int, int, int, int]) -> Marks:
+    """Marks of full ink: left, top, right, bottom."""
+    x0, top, x1, bottom = np.array(boxes).T
+    return Marks(x0, top, x1, bottom, (x1 - x0) * (bottom - top))
+
+
+FOUR, POINT, FIVE = (0, 0, 14, 20), (18, 17, 21, 20), (25, 0, 39, 20)
+
+
+@pytest.mark.parametrize(
+    ("boxes", "text", "shown"),
+    [
+        ((FOUR, POINT, FIVE), "4.5", True),
+        ((FOUR, POINT, FIVE), "4,5", True),
+        ((FOUR, POINT, FIVE), "45", False),
+        ((FOUR, FIVE), "4.5", False),
+        ((FOUR, (18, 8, 21, 11), FIVE), "4.5", False),  # dirt half-way up
+        ((FOUR, FIVE, (43, 17, 46, 20)), "4.5", False),  # a stop behind the figure
+        ((FOUR, POINT, FIVE, (43, 0, 57, 20)), "4.5", False),  # a digit that nobody read
+    ],
+)
+def test_a_point_is_confirmed_by_its_ink(boxes: tuple[tuple[int, int, int, int], ...], text: str, shown: bool) -> None:
+    assert spacing.points_seen(_ink(*boxes), text, 20.0) is shown
+
+
+def test_a_unit_close_behind_a_number_is_not_a_part_of_it() -> None:
+    percent = ((45, 0, 51, 7), (48, 0, 60, 20), (57, 13, 63, 20))
+    text, marks = spacing.leading_number(_ink(FOUR, POINT, FIVE, *percent), "4.5%", 20.0)
+    assert (text, len(marks)) == ("4.5", 3)
+    assert spacing.leading_number(marks, "4.5-5.0", 20.0)[0] == "4.5-5.0"

@@ -1,0 +1,73 @@
+"""What is believed of a figure that was read from a scan."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from importer.models import Figure
+from importer.printed import PrintedFigure
+from importer.words import Box, Page, SecondReading
+from tests.meaning_build.built import built, only, row
+
+LABEL_BOX = Box(10, 20, 90, 32)
+VALUE_BOX = Box(200, 20, 230, 32)
+PAGE = Page(1, 595, 842, (), "ocr")
+
+
+def scanned(label: str, value: str, unit: str | None, reading: str, of_label: str = "", **more: object) -> Figure:
+    """The figure of one row of a scan, with what a second reader made of its value and of its label."""
+    seen = SecondReading(reading, VALUE_BOX, "other", 0.99)
+    beside = (SecondReading(of_label, LABEL_BOX, "other", 0.99),) if of_label else ()
+    printed = PrintedFigure(label, value, unit, 1, VALUE_BOX, label_box=LABEL_BOX, second=(seen,), **more)  # type: ignore[arg-type]
+    analysis = built(printed, row("Friability", "86", "%"), page=replace(PAGE, second=(seen, *beside)))
+    return next(figure for figure in analysis.figures if figure.printed is not None and figure.printed.value == value)
+
+
+@pytest.mark.parametrize(
+    ("value", "unit", "reading"),
+    [("4.2", "%", "4,2"), ("12", "min", "12 min"), ("4.0 ± 0.1", "%", "4.0+0.1"), ("4.5", "%", "4.5%")],
+)
+def test_two_readings_of_one_number_are_believed(value: str, unit: str, reading: str) -> None:
+    label = "Saccharification time" if unit == "min" else "Moisture"
+    assert scanned(label, value, unit, reading).state == "accepted"
+
+
+def test_limits_in_brackets_belong_to_no_reading_of_the_result() -> None:
+    assert scanned("Moisture", "3.9", "%", "3.9 [≤ 4.2]", high="4.2").state == "accepted"
+    assert scanned("Moisture", "3.9", "%", "3.4 [≤ 4.2]", high="4.2").state == "review"
+
+
+@pytest.mark.parametrize(
+    ("of_label", "state"),
+    [("2.2 to 2.5 mm", "accepted"), ("3. 2.2 to 2.5 mm", "accepted"), ("2.2 to 2.8 mm", "review"), ("", "accepted")],
+)
+def test_other_numbers_in_the_label_are_a_doubt(of_label: str, state: str) -> None:
+    assert scanned("2.2 to 2.5 mm", "6.2", "%", "6.2", of_label).state == state
+
+
+def test_a_unit_that_nobody_knows_and_a_strange_head_are_doubts() -> None:
+    assert scanned("Viscosity", "1.55", "mPars", "1.55").state == "review"
+    strange = scanned("Moisture", "4.2", "%", "4.2", column="Maximnyae Maxi")
+    assert strange.state == "review"
+    assert "Maximnyae" in " ".join(strange.reasons)
+    assert scanned("Moisture", "4.2", "%", "4.2", column="Result").state == "accepted"
+
+
+def test_a_number_that_no_name_stands_for_holds_its_row_back() -> None:
+    limit = PrintedFigure("Moisture", "2.6", "%", 1, Box(100, 20, 120, 32), label_box=LABEL_BOX)
+    stray = PrintedFigure("", "2.3", None, 1, VALUE_BOX)
+    assert only(built(limit), "moisture").state == "accepted"
+    figure = only(built(limit, stray), "moisture")
+    assert figure.state == "review"
+    assert "2.3" in " ".join(figure.reasons)
+    elsewhere = replace(stray, box=Box(200, 60, 230, 72))
+    assert only(built(limit, elsewhere), "moisture").state == "accepted"
+
+
+def test_a_method_that_is_the_same_in_all_families_tells_of_none() -> None:
+    rows = (row("Moisture", "4.9"), row("Colour", "3.8", "EBC"), row("Alpha-amylase (ASBC)", "56.1", "DU"))
+    analysis = built(*rows, notes=())
+    assert analysis.method_family == "EBC"
+    assert only(analysis, "colour").unit == "EBC"
