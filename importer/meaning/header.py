@@ -101,6 +101,8 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
     )
 
 
+# In a number every stroke counts: "23/858" is no 23858.
+_NUMBERED = ("batch", "certificate", "order")
 _SCRAPS = re.compile(r"[|©®_~=¢]|^\s*[—–-]")
 
 
@@ -112,8 +114,9 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False  # large letters stand apart: "Malting Company" may be a part of the name
     if _SCRAPS.search(entry.text) or (entry.key == "quantity" and split_unit(entry.text)[1] is None):
         return False  # what is left of a rule, and a unit that was not read
-    wanted = _plain(entry.text)
-    seen = [_plain(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
+    same = _as_numbered if entry.key in _NUMBERED else _plain
+    wanted = same(entry.text)
+    seen = [same(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
     return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
 
 
@@ -157,6 +160,10 @@ def _names_batch(text: str) -> bool:
 
 def _plain(text: str) -> str:
     return re.sub(r"\W+", "", text).casefold()
+
+
+def _as_numbered(text: str) -> str:
+    return re.sub(r"[–−—]", "-", "".join(text.split())).casefold()
 
 
 def _may_be_number(text: str) -> bool:

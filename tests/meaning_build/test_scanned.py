@@ -9,7 +9,7 @@ import pytest
 from importer.models import Figure
 from importer.printed import PrintedFigure
 from importer.words import Box, Page, SecondReading
-from tests.meaning_build.built import built, only, row
+from tests.meaning_build.built import BOX, built, only, row
 
 LABEL_BOX = Box(10, 20, 90, 32)
 VALUE_BOX = Box(200, 20, 230, 32)
@@ -71,3 +71,15 @@ def test_a_method_that_is_the_same_in_all_families_tells_of_none() -> None:
     analysis = built(*rows, notes=())
     assert analysis.method_family == "EBC"
     assert only(analysis, "colour").unit == "EBC"
+
+
+@pytest.mark.parametrize(
+    ("batch", "reading", "state"),
+    [
+        *[("ZA 23/858", "Batch: ZA 23/858", "accepted"), ("ZA23-858", "ZA 23–858", "accepted")],
+        *[("ZA 23858", "ZA 23/858", "review"), ("254125-B", "254125-8", "review"), ("— 23/858", "— 23/858", "review")],
+    ],
+)
+def test_a_batch_number_of_a_scan_is_read_twice_with_every_stroke(batch: str, reading: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading(reading, BOX, "other", 0.99),))
+    assert built(row("Friability", "86"), batch=batch, page=page).header["batch"].state == state
