@@ -32,9 +32,11 @@ LEGACY_ENLARGE = 2
 LIKE_DIGITS = frozenset("OoDQIil|!SsBZzgqeabG.,:;'’-–—−~_<>≤≥=+±°*/\\()[]{}$&@§¢£¥«»")
 FIGURE = re.compile(r"(?:<|>|≤|≥|[mM](?:ax|in)\.?)?\s*[-−–]?\d+(?:[.,]\d+)?(?:\s*[-–±]\s*\d+(?:[.,]\d+)?)?\s*%?")
 LEAST_CERTAINTY = 0.5
+STROKES = frozenset("-–—_|¦=~.'‘’`")  # what rules, edges and dirt are taken for
 # Ink that a figure's reading does not account for: how far beside it is looked for, how much of it is a stroke (of the
 # glyph height squared), and how much higher than the others a digit may be.
 BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
+TOUCHING = 0.5  # of the glyph height beside a cell: coloured ink that near may have hidden a sign or a digit
 DASHES = str.maketrans(
     {"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "±": "+", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"}
 )
@@ -78,71 +80,116 @@ class CellsRead:
     unexplained: int
 
 
-def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
-    """Have every cell that may hold a figure read once more and compare.
+@dataclass(slots=True)
+class _Settled:
+    """What stands after the comparison: the main reader's words that are kept, those in place of others, and doubts."""
 
-    A figure of the main reader is replaced only where two readers of other kinds agree on another one, where both
-    have the same digits and the ink shows the point that only the second reader saw, or where it is no figure at all
-    and the second reader sees one; such a reading is then not its own witness: only a third one is reported beside it.
-    """
+    kept: dict[int, ocr.Seen]
+    added: list[ocr.Seen]
+    readings: list[Reading]
+    lost: list[Box]
+
+    def replace(self, cell: Cell, new: Sequence[ocr.Seen]) -> None:
+        for word in cell.words:
+            self.kept.pop(id(word), None)
+        self.added.extend(new)
+
+    def reword(self, cell: Cell, answer: second.Read) -> bool:
+        """Take the second reader's letters where they stand for the same word; False where the words stay."""
+        new = reworded(cell.words, cell.box, answer)
+        if new:
+            self.replace(cell, new)
+            self.readings += _main_reading(cell, answer)
+        return bool(new)
+
+
+def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
+    """Have every cell that may hold a figure, and every unsure word, read once more and compare."""
     cells = cells_of(page, words)
     asked = [cell for cell in cells if may_hold_figure(cell)]
-    main_kind = second.available()
     answers = _second(page, asked)
+    stray = _strays(words, cells)
+    settled = _Settled({id(word): word for word in words if id(word) not in stray}, [], [], [])
+    _compare_figures(page, asked, answers, settled)
+    if second.available():
+        _compare_words(page, [cell for cell in cells if not may_hold_figure(cell)], settled)
+    unexplained = _unexplained(page, asked, answers)
+    hidden = [cell.box for cell in cells if _has_digit(cell.text) and _is_touched(page, cell.box)]
+    return CellsRead(
+        (*settled.kept.values(), *settled.added),
+        tuple(settled.readings),
+        (*settled.lost, *unexplained, *hidden),
+        *_agreement(page, asked, answers, unexplained),
+    )
+
+
+def _agreement(
+    page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], unexplained: Sequence[Box]
+) -> tuple[int, int, int]:
+    """How many cells hold a digit, are read the same twice, and hold unread ink; those under a stamp do not count."""
+    if not (second.available() or ocr.legacy_data()):
+        return 0, 0, 0
+    pairs = [(c.text, a.text) for c, a in zip(cells, answers, strict=True) if not _is_touched(page, c.box)]
+    figures = [(one, other) for one, other in pairs if _has_digit(one) or _has_digit(other)]
+    same = sum(alike(other, one) or agrees(one, other) for one, other in figures)
+    return len(figures), same, sum(not _is_touched(page, box) for box in unexplained)
+
+
+def _compare_figures(page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], settled: _Settled) -> None:
+    """Settle what stands in cells that may hold a figure.
+
+    A figure of the main reader is replaced only where two readers of other kinds agree on another one, or where it is
+    no figure at all and the second reader sees one; such a reading is then not its own witness: only a third one is
+    reported beside it. It is replaced, too, where both have the same digits and the ink shows the point that only the
+    second reader saw: there the ink is the witness, and the second reading is reported.
+    """
+    two_kinds = second.available()
     differing = [
-        i for i, answer in enumerate(answers) if FIGURE.fullmatch(answer.text) and not alike(answer.text, asked[i].text)
+        i for i, answer in enumerate(answers) if FIGURE.fullmatch(answer.text) and not alike(answer.text, cells[i].text)
     ]
-    third = _legacy(page, [asked[i] for i in differing]) if main_kind and ocr.legacy_data() else []
-    thirds = dict(zip(differing, third, strict=False))
-    pointed = _pointed(page, asked, answers, differing)
-    kept = {id(word): word for word in words}
-    added: list[ocr.Seen] = []
-    readings, lost = [], []
-    name = second.NAME if main_kind else ocr.LEGACY
-
-    def replace(cell: Cell, new: Sequence[ocr.Seen]) -> None:
-        for word in cell.words:
-            kept.pop(id(word), None)
-        added.extend(new)
-
-    for index, (cell, answer) in enumerate(zip(asked, answers, strict=True)):
-        witness = thirds.get(index)
+    third = _legacy(page, [cells[i] for i in differing]) if two_kinds and ocr.legacy_data() else []
+    witnesses = dict(zip(differing, third, strict=False))
+    pointed = _pointed(page, cells, answers, differing)
+    for index, (cell, answer) in enumerate(zip(cells, answers, strict=True)):
+        witness = witnesses.get(index)
         confirmed = witness is not None and alike(witness.text, answer.text)
         if _takes_over(cell, answer, confirmed or index in pointed, page.glyph):
-            replace(cell, [ocr.Seen(answer.text, *cell.box, answer.confidence)])
+            settled.replace(cell, [ocr.Seen(answer.text, *cell.box, answer.confidence)])
             if witness is not None and confirmed:
-                readings.append(Reading(witness.text, cell.box, ocr.LEGACY, witness.confidence))
+                settled.readings.append(Reading(witness.text, cell.box, ocr.LEGACY, witness.confidence))
             elif index in pointed:
-                readings.append(Reading(answer.text, cell.box, name, answer.confidence))
-        elif main_kind and (new := reworded(cell.words, cell.box, answer)):
-            replace(cell, new)
-            readings += _main_reading(cell, answer, name)
+                settled.readings.append(_second_reading(cell, answer))
+        elif two_kinds and settled.reword(cell, answer):
+            continue
         elif answer.text and (cell.words or answer.confidence >= LEAST_CERTAINTY):
-            readings.append(Reading(answer.text, cell.box, name, answer.confidence))
+            settled.readings.append(_second_reading(cell, answer))
         elif not cell.words:
-            lost.append(cell.box)
-    if main_kind:
-        worded = [cell for cell in cells if not may_hold_figure(cell)]
-        places = [(cell.box, cell.words) for cell in worded]
-        spelt = read_unsure(places, page.glyph, lambda which: _second(page, [worded[i] for i in which]))
-        for index, answer in spelt.items():
-            cell = worded[index]
-            if new := reworded(cell.words, cell.box, answer):
-                replace(cell, new)
-                readings += _main_reading(cell, answer, name)
-            elif answer.text:
-                readings.append(Reading(answer.text, cell.box, name, answer.confidence))
-    unexplained = _unexplained(page, asked, answers)
-    figures = [i for i, answer in enumerate(answers) if _has_digit(answer.text) or _has_digit(asked[i].text)]
-    same = sum(alike(answers[i].text, asked[i].text) or agrees(asked[i].text, answers[i].text) for i in figures)
-    compared = len(figures) if main_kind or ocr.legacy_data() else 0
-    return CellsRead((*kept.values(), *added), tuple(readings), (*lost, *unexplained), compared, same, len(unexplained))
+            settled.lost.append(cell.box)
 
 
-def _main_reading(cell: Cell, answer: second.Read, name: str) -> list[Reading]:
+def _compare_words(page: Prepared, cells: Sequence[Cell], settled: _Settled) -> None:
+    """Settle the letters of cells with words that the main reader is not sure of."""
+    places = [(cell.box, cell.words) for cell in cells]
+    answers = read_unsure(places, page.glyph, lambda which: _second(page, [cells[i] for i in which]))
+    for index, answer in answers.items():
+        if not settled.reword(cells[index], answer) and answer.text:
+            settled.readings.append(_second_reading(cells[index], answer))
+
+
+def _strays(words: Sequence[ocr.Seen], cells: Sequence[Cell]) -> set[int]:
+    """Strokes that the main reader saw where no ink of a cell is: a rule, or the edge of something."""
+    held = {id(word) for cell in cells for word in cell.words}
+    return {id(word) for word in words if id(word) not in held and STROKES.issuperset(word.text)}
+
+
+def _second_reading(cell: Cell, answer: second.Read) -> Reading:
+    return Reading(answer.text, cell.box, second.NAME if second.available() else ocr.LEGACY, answer.confidence)
+
+
+def _main_reading(cell: Cell, answer: second.Read) -> list[Reading]:
     """What is told beside a text of the second reader that stands: its own where the main reader saw the same."""
     if agrees(cell.text, answer.text):
-        return [Reading(answer.text, cell.box, name, answer.confidence)]
+        return [_second_reading(cell, answer)]
     return [Reading(cell.text, cell.box, ocr.NAME, min(word.confidence for word in cell.words))] if cell.words else []
 
 
@@ -307,6 +354,15 @@ def _ink_beside(page: Prepared, box: Box) -> bool:
     reach = round(BESIDE * page.glyph)
     sides = (page.ink[top:bottom, max(0, x0 - reach) : x0], page.ink[top:bottom, x1 : x1 + reach])
     return any(int(np.count_nonzero(side)) > LEAST_STROKE * page.glyph**2 for side in sides)
+
+
+def _is_touched(page: Prepared, box: Box) -> bool:
+    """Whether ink of a pen or stamp was taken out over a cell: what was below it may be lost."""
+    if page.taken is None:
+        return False
+    x0, top, x1, bottom = (round(edge) for edge in box)
+    reach = round(TOUCHING * page.glyph)
+    return bool(page.taken[top:bottom, max(0, x0 - reach) : x1 + reach].any())
 
 
 def _sticks_out(own: Marks, text: str, glyph: float) -> bool:

@@ -29,7 +29,7 @@ WIDEST = 64.0
 LEAST_LIKENESS = 0.5
 # Digits behind a letter are part of a word ("H2O").
 NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
-LOOKALIKES = str.maketrans("OoIlL|!SsB", "0011111558")
+LOOKALIKES = str.maketrans("OoIilL|!SsB,à", "00111111558.4")
 # What the main reader takes a sign for that it does not know, and a digit of a plain number.
 SHAPES = {"≤": "[≤<sS$£]", "≥": "[≥>sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
 DIGIT_SHAPES = {"0": "[0oO]", "1": r"[1lI|!\]]", "5": "[5S]", "8": "[8B]"}
@@ -110,9 +110,11 @@ def agrees(old: str, new: str) -> bool:
 
 
 def _only_respells(old: str, new: str) -> bool:
-    if _signs(old) - _signs(new) or not _same_word(old, new):
+    if _signs(old) - _signs(new):
         return False
-    return numbers(new) == numbers(old) or _letters_for_digits(old, new)
+    if _letters_for_digits(old, new) or _only_accents(old, new):
+        return True
+    return _same_word(old, new) and numbers(new) == numbers(old)
 
 
 def numbers(text: str) -> list[str]:
@@ -121,9 +123,15 @@ def numbers(text: str) -> list[str]:
 
 
 def _letters_for_digits(old: str, new: str) -> bool:
-    """Whether the new reading only has letters where the old one had digits of their shape: "K.I." for "K.1."."""
+    """Whether the new reading only has letters where the old one had digits like them: "i.O." for "1.0,"."""
     fewer = sum(c.isdigit() for c in new) < sum(c.isdigit() for c in old)
     return fewer and "".join(old.split()).translate(LOOKALIKES) == "".join(new.split()).translate(LOOKALIKES)
+
+
+def _only_accents(old: str, new: str) -> bool:
+    """Whether the new reading has the same characters, with accents: "2,2 à 2,5" for "2,2a2,5"."""
+    plain = "".join(c for c in unicodedata.normalize("NFKD", new) if not unicodedata.combining(c))
+    return plain != new and "".join(plain.split()) == "".join(old.split())
 
 
 def _signs(text: str) -> set[str]:

@@ -13,6 +13,7 @@ import numpy as np
 from PIL import Image, ImageOps, UnidentifiedImageError
 
 from importer.errors import Damaged, EmptyFile, SheetError, TooLarge, UnsupportedType
+from importer.intake.prepare.coloured import part
 from importer.intake.scan import read_page
 from importer.limits import MAX_PAGES, MAX_PIXELS
 from importer.words import Page
@@ -204,4 +205,5 @@ def read_picture(image: Image.Image, number: int, dpi: float | None = None) -> P
 
     Where the resolution is unknown the longer side is taken for 842 pt (A4). Raises ``NoTextAndNoOcr``.
     """
-    return read_page(np.asarray(image.convert("L")), number, dpi)
+    parted = part(image)
+    return read_page(parted.grey, number, dpi, parted.taken)

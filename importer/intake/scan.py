@@ -14,6 +14,7 @@ from importer.words import Box, Page, SecondReading, Word
 
 if TYPE_CHECKING:
     from importer.intake.prepare.geometry import Grey
+    from importer.intake.prepare.ink import Mask
 
 MAIN_GLYPH = 26  # height of a figure in the picture for the main reader, in pixels
 WHITE = 200  # levels of the prepared page from which the main reader sees plain paper
@@ -33,16 +34,16 @@ BETTER_COPY = (
 )
 
 
-def read_page(grey: Grey, number: int, dpi: float | None) -> Page:
-    """Read a grey picture (0 black .. 255 white) of one page."""
+def read_page(grey: Grey, number: int, dpi: float | None, taken: Mask | None = None) -> Page:
+    """Read a grey picture (0 black .. 255 white) of one page; ``taken`` is where coloured ink was taken out of it."""
     height, width = grey.shape
-    page = prepare(grey, dpi, second.upside_down)
+    page = prepare(grey, dpi, second.upside_down, taken)
     if page is None or not len(page.marks):
         scale = 72.0 / dpi if dpi else A4_LONGER_SIDE / max(width, height)
         return Page(number, width * scale, height * scale, (), "ocr")
     words = read_words(page)
     if not second.can_tell_upside_down() and quality(words) < POOR_READING:
-        page, words = _better_turn(page, words, grey, dpi)
+        page, words = _better_turn(page, words, grey, dpi, taken)
     read = read_cells(page, words)
     return Page(
         number,
@@ -101,11 +102,11 @@ def quality(words: Sequence[ocr.Seen]) -> float:
 
 
 def _better_turn(
-    page: Prepared, words: list[ocr.Seen], grey: Grey, dpi: float | None
+    page: Prepared, words: list[ocr.Seen], grey: Grey, dpi: float | None, taken: Mask | None
 ) -> tuple[Prepared, list[ocr.Seen]]:
     """Without a reader that tells head from foot the page is read both ways, and the better reading taken."""
     head_down: UpsideDown = lambda _: True  # noqa: E731
-    turned = prepare(grey, dpi, head_down)
+    turned = prepare(grey, dpi, head_down, taken)
     if turned is None:
         return page, words
     other = read_words(turned)

@@ -11,10 +11,16 @@ from statistics import median
 from importer.words import Box, Page, Word
 
 # Shares of the type size (em). Word spaces are 0.25 to 0.4 em, the gutter of a narrow table about 0.9 em.
-# So many words of a line in equal distance are running text, set apart to fill the line.
-JUSTIFIED = 6
 CELL_GAP = 0.72
 CELL_GAP_OCR = 0.95
+# So many words of a line in equal distance are running text, set apart to fill the line.
+JUSTIFIED = 6
+# Cells of a column begin, end or are centred no farther apart than this.
+ALIGNED = 0.25
+# Of a character of type that has one width for all: bearings at the ends of a word, the word space with those beside
+# it, and how unlike words may be.
+ENDS, WORD_SPACE_TYPEWRITTEN, EQUAL = 0.3, 1.85, 0.12
+NEAR = 3  # lines over and under running text among which no two stand in columns
 # Two words stand on one line when they share this much of the lower one's height.
 SAME_LINE = 0.55
 # A mark this much smaller than its line and raised is a footnote mark.
@@ -70,6 +76,22 @@ def page_em(page: Page) -> float:
         return median(sizes)
     heights = [word.bottom - word.top for word in page.words]
     return median(heights) / 0.8 if heights else 10.0
+
+
+def _advance(words: Iterable[Word]) -> float:
+    """The middle width of a character in points, from the longer words."""
+    widths = [(word.x1 - word.x0) / (len(word.text) - ENDS) for word in words if len(word.text) > 2]
+    return median(widths) if widths else 0.0
+
+
+def _is_typewritten(groups: list[list[Word]]) -> bool:
+    """Whether all characters of a picture's lines are equally wide: its word spaces are as wide as a character."""
+    spreads = []
+    for group in groups:
+        widths = [(word.x1 - word.x0) / (len(word.text) - ENDS) for word in group if len(word.text) > 3]
+        if len(widths) > 1:
+            spreads.append((max(widths) - min(widths)) / median(widths))
+    return len(spreads) > 3 and median(spreads) < EQUAL
 
 
 def _height(word: Word) -> float:
@@ -167,7 +189,7 @@ def _is_subscript(word: Word, before: Word, em: float) -> bool:
     )
 
 
-def _cells(words: list[tuple[Word, bool]], em: float, limit: float, cuts: tuple[Box, ...]) -> list[Cell]:
+def _cells(words: list[tuple[Word, bool]], em: float, widest: float, cuts: tuple[Box, ...]) -> list[Cell]:
     cells: list[Cell] = []
     run: list[Word] = []
     led = False
@@ -186,7 +208,7 @@ def _cells(words: list[tuple[Word, bool]], em: float, limit: float, cuts: tuple[
                 run[-1] = before._replace(text=before.text + word.text, x1=word.x1)
                 continue
             gap = word.x0 - before.x1
-            if after_leader or gap > limit * em or _cut_between(before, word, cuts):
+            if after_leader or gap > widest or _cut_between(before, word, cuts):
                 close()
                 led = after_leader
         else:
@@ -222,14 +244,15 @@ def _cut_between(before: Word, word: Word, cuts: tuple[Box, ...]) -> bool:
     return any(left <= rule.x0 <= right and rule.top <= y <= rule.bottom for rule in cuts)
 
 
-def _is_justified(cells: list[Cell], em: float) -> bool:
+def _is_justified(line: Line) -> bool:
     """True for words of running text that were set apart to fill the line: unlike in width, in equal distance."""
+    cells = line.cells
     if len(cells) < JUSTIFIED or any(cell.after_leader for cell in cells):
         return False
     gaps = [right.box.x0 - left.box.x1 for left, right in pairwise(cells)]
     widths = [cell.box.width for cell in cells]
     words = sum(any(c.islower() for c in cell.text) for cell in cells)
-    return max(gaps) - min(gaps) < 0.2 * em and max(widths) > 2 * min(widths) and 2 * words > len(cells)
+    return max(gaps) - min(gaps) < 0.2 * line.em and max(widths) > 2 * min(widths) and 2 * words > len(cells)
 
 
 def make_cell(words: Iterable[Word], after_leader: bool = False) -> Cell:
@@ -248,7 +271,9 @@ def find_lines(page: Page) -> list[Line]:
     limit = CELL_GAP if page.reading != "ocr" else CELL_GAP_OCR
     lines: list[Line] = []
     typed = page.reading != "ocr"
-    for group in _group_by_height([word for word in page.words if word.text.strip()]):
+    groups = _group_by_height([word for word in page.words if word.text.strip()])
+    spaced = not typed and _is_typewritten(groups)
+    for group in groups:
         group.sort(key=lambda word: word.x0)
         if typed:
             group, strokes = _without_typed_rules(group)
@@ -256,14 +281,41 @@ def find_lines(page: Page) -> list[Line]:
             continue
         sizes = [word.size for word in group if word.size > 0]
         line_em = median(sizes) if sizes else em
-        cells = _cells(_split_leaders(group), line_em, limit, (*cuts, *strokes) if typed and strokes else cuts)
+        widest = max(limit * line_em, WORD_SPACE_TYPEWRITTEN * _advance(group) if spaced else 0.0)
+        cells = _cells(_split_leaders(group), line_em, widest, (*cuts, *strokes) if typed and strokes else cuts)
         if not cells:
             continue
-        if _is_justified(cells, line_em):
-            cells = [make_cell([word for cell in cells for word in cell.words])]
         box = cells[0].box
         for cell in cells[1:]:
             box = box.union(cell.box)
         lines.append(Line(tuple(cells), box, line_em, page.number))
     lines.sort(key=lambda line: line.box.middle)
-    return lines
+    return _with_running_text(lines)
+
+
+def _with_running_text(lines: list[Line]) -> list[Line]:
+    """The lines, with justified text as one cell; heads of a table stand in equal distance, too, but over columns."""
+    wide = [_is_justified(line) for line in lines]
+    if not any(wide):
+        return lines
+    near = [lines[max(0, i - NEAR) : i + 1 + NEAR] for i in range(len(lines))]
+    return [
+        Line((make_cell([word for cell in line.cells for word in cell.words]),), line.box, line.em, line.page)
+        if justified and not any(_in_columns(upper, lower) for upper, lower in pairwise(around))
+        else line
+        for line, justified, around in zip(lines, wide, near, strict=True)
+    ]
+
+
+def _in_columns(line: Line, other: Line) -> bool:
+    """Whether most cells of one of two lines stand under or over cells of the other one, edge to edge or centred."""
+    places = [(cell.box.x0, cell.box.x1, (cell.box.x0 + cell.box.x1) / 2) for cell in line.cells]
+    fit = sum(
+        any(
+            min(abs(cell.box.x0 - x0), abs(cell.box.x1 - x1), abs((cell.box.x0 + cell.box.x1) / 2 - middle))
+            < ALIGNED * line.em
+            for x0, x1, middle in places
+        )
+        for cell in other.cells
+    )
+    return len(other.cells) > 2 and 3 * fit >= 2 * len(other.cells)

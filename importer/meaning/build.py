@@ -19,7 +19,7 @@ from importer.meaning.recognised import Doubt, Recognised
 from importer.meaning.relations import RatioRule
 from importer.meaning.resolve import Resolved
 from importer.meaning.said import KEPT_IN_SIGHT, NOTHING, Statements
-from importer.meaning.trust import nameless_beside, reading_doubts
+from importer.meaning.trust import nameless_beside, other_unit_behind, reading_doubts
 from importer.models import (
     Analysis,
     Check,
@@ -148,6 +148,7 @@ def _weighed(
     if figure.said is None or figure.said.value is None:
         doubts += reading_doubts(figure, pages[figure.printed.page], convention)
         doubts += nameless_beside(figure.printed, unknown)
+        doubts += other_unit_behind(figure, pages[figure.printed.page])
     title = parameters()[figure.parameter].title
     if figure.unit is not None and figure.number.kind in NUMBER_KINDS:
         for value in _ends(figure):

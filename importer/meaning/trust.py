@@ -10,11 +10,13 @@ from importer.meaning.recognised import Doubt, Recognised
 from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number, same_number
 from importer.vocabulary.column_heads import column_roles
+from importer.vocabulary.header_captions import exact_caption
 from importer.vocabulary.result_words import result_words
 from importer.vocabulary.units import parse_unit, parse_units, split_unit
 from importer.words import Box, Page, SecondReading
 
 SURE_WORD = 0.8
+NEAR = 1.5  # of its height, behind a figure
 WHOLE = 0.8  # of a label's width and height, from which a reading is one of all of it
 # What is left of letters that could not be read.
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
@@ -39,6 +41,9 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
         return [Doubt("reading-doubtful", f"The unit “{figure.printed.unit}” is not known.")]
     if _is_strange_head(figure.printed.column):
         return [Doubt("reading-doubtful", f"The head of its column (“{figure.printed.column}”) was not read cleanly.")]
+    if _is_label_hidden(figure, page):
+        reason = f"There is ink over the numbers of the label (“{figure.printed.label}”) that could not be read."
+        return [Doubt("reading-doubtful", reason)]
     if (other := _other_numbers_in_label(figure, page)) is not None:
         return [
             Doubt("reading-doubtful", f"One reading of the label gives “{figure.printed.label}”, another “{other}”.")
@@ -74,7 +79,7 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
 
 def _is_strange_head(head: str) -> bool:
     """True for words that head no column that is known; numbers may be those of batches."""
-    known = not head or column_roles(head) or split_unit(head)[1] is not None
+    known = not head or column_roles(head) or split_unit(head)[1] is not None or exact_caption(head) is not None
     return not known and not any(character.isdigit() for character in head)
 
 
@@ -87,6 +92,22 @@ def nameless_beside(figure: PrintedFigure, unknown: Sequence[PrintedFigure]) -> 
         if level and apart and not other.label.strip() and _NUMBER.search(other.value):
             return [Doubt("label-doubtful", f"The row also holds “{other.value}”, which no name stands for.")]
     return []
+
+
+def other_unit_behind(figure: Recognised, page: Page) -> list[Doubt]:
+    """A doubt where another unit stands right behind the figure than the one that its label or column gave it."""
+    box = figure.printed.box
+    level = [w for w in page.words if w.x0 >= box.x1 - 1 and w.top < box.middle < w.bottom]
+    behind = min(level, key=lambda w: w.x0, default=None)
+    if behind is None or behind.x0 - box.x1 > NEAR * box.height:
+        return []
+    unit = parse_unit(behind.text)
+    own = {parse_unit(figure.printed.unit or ""), *parse_units(figure.printed.unit or "")}
+    if unit is None or figure.unit is None or unit.code == figure.unit or unit in own:
+        return []
+    return [
+        Doubt("unit-assumed", f"“{behind.text}” stands behind the figure, which is taken for one in {figure.unit}.")
+    ]
 
 
 def _is_known_word(figure: Recognised) -> bool:
@@ -111,6 +132,13 @@ def _other_numbers_in_label(figure: Recognised, page: Page) -> str | None:
         return None
     here = [r for r in page.second if box.x0 < r.box.centre < box.x1 and box.top < r.box.middle < box.bottom]
     return next((reading.text for reading in here if _differs(label, box, reading)), None)
+
+
+def _is_label_hidden(figure: Recognised, page: Page) -> bool:
+    box, label = figure.printed.label_box, figure.printed.label
+    if box is None or not _NUMBER.search(label):
+        return False
+    return any(lost.x0 < box.x1 and lost.x1 > box.x0 and box.top < lost.middle < box.bottom for lost in page.lost)
 
 
 def _differs(label: str, box: Box, reading: SecondReading) -> bool:

@@ -8,7 +8,7 @@ import pytest
 
 from importer.models import Figure
 from importer.printed import PrintedFigure
-from importer.words import Box, Page, SecondReading
+from importer.words import Box, Page, SecondReading, Word
 from tests.meaning_build.built import BOX, built, only, row
 
 LABEL_BOX = Box(10, 20, 90, 32)
@@ -53,6 +53,7 @@ def test_a_unit_that_nobody_knows_and_a_strange_head_are_doubts() -> None:
     assert strange.state == "review"
     assert "Maximnyae" in " ".join(strange.reasons)
     assert scanned("Moisture", "4.2", "%", "4.2", column="Result").state == "accepted"
+    assert scanned("Moisture", "4.2", "%", "4.2", column="Lot").state == "accepted"  # a caption over the result
 
 
 def test_a_number_that_no_name_stands_for_holds_its_row_back() -> None:
@@ -83,3 +84,18 @@ def test_a_method_that_is_the_same_in_all_families_tells_of_none() -> None:
 def test_a_batch_number_of_a_scan_is_read_twice_with_every_stroke(batch: str, reading: str, state: str) -> None:
     page = replace(PAGE, second=(SecondReading(reading, BOX, "other", 0.99),))
     assert built(row("Friability", "86"), batch=batch, page=page).header["batch"].state == state
+
+
+@pytest.mark.parametrize(("behind", "state"), [("SRM", "review"), ("EBC", "accepted"), ("4.7.1", "accepted")])
+def test_another_unit_right_behind_the_figure_is_a_doubt(behind: str, state: str) -> None:
+    """Where the unit is that of the label, the one behind the figure may have been missed."""
+    page = Page(1, 595, 842, (Word(behind, VALUE_BOX.x1 + 6, 20, VALUE_BOX.x1 + 24, 32),), "text")
+    printed = PrintedFigure("Colour", "8.2", "EBC", 1, VALUE_BOX, label_box=LABEL_BOX)
+    assert only(built(printed, row("Friability", "86"), page=page), "colour").state == state
+
+
+def test_ink_over_the_numbers_of_a_label_is_a_doubt() -> None:
+    under = replace(PAGE, second=(SecondReading("6.2", VALUE_BOX, "other", 0.99),), lost=(Box(40, 18, 60, 30),))
+    for label, state in (("2.2 to 2.5 mm", "review"), ("Moisture", "accepted")):
+        printed = PrintedFigure(label, "6.2", "%", 1, VALUE_BOX, label_box=LABEL_BOX, second=under.second)
+        assert next(iter(built(printed, page=under).figures)).state == state

@@ -35,6 +35,7 @@ def text_of(words: list[Seen] | None) -> str | None:
         ],
         *[("|. Sorte", "I. Sorte"), ("H20", "H2O"), ("K.1. (Kolbach)", "K.I. (Kolbach)"), ("wg/kg", "µg/kg")],
         *[("4,0+0,1", "4,0 ± 0,1"), ("82,7 [2 77,7]", "82,7 [≥ 77,7]"), ("1,1[s2]", "1,1 [≤ 2]"), ("4]", "41")],
+        *[("1.0,", "i.O."), ("de 2,5 42,8 mm", "de 2,5 à 2,8 mm"), ("de 2,2a2,5mm", "de 2,2 à 2,5 mm")],
     ],
 )
 def test_letters_and_signs_are_taken_from_the_second_reader(old: str, new: str) -> None:
@@ -52,6 +53,7 @@ def test_letters_and_signs_are_taken_from_the_second_reader(old: str, new: str) 
             ("Farbe", "Viskosität"),
         ],
         *[("254125-B", "254125-8"), ("L024-1174", "L02A-1174"), ("25,0", "≥5,0")],
+        *[("2,2a2,5mm", "2,2 à 2,8 mm"), ("1,0", "à,0")],
     ],
 )
 def test_numbers_and_whole_words_are_never_taken_from_it(old: str, new: str) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -38,7 +38,8 @@ class Prepared:
     ``even`` is the grey page with its paper at one level and rules taken out; ``ink`` its mask; ``marks`` the
     connected marks. ``matrix`` maps pixels of the picture to pixels of ``even``; ``points`` is points per pixel of
     ``even``. ``print_pixels`` is the height of a figure in pixels of the picture, ``axis_share`` how many marks agree
-    on the direction of the lines (0.5..1), ``paper`` and ``darkest`` the levels of paper and ink in ``even``.
+    on the direction of the lines (0.5..1), ``paper`` and ``darkest`` the levels of paper and ink in ``even``. ``taken``
+    says where coloured ink was taken out (None: nowhere).
     """
 
     even: Grey
@@ -54,6 +55,7 @@ class Prepared:
     darkest: float
     paper: float
     turns: int
+    taken: Mask | None
 
     @property
     def width(self) -> float:
@@ -75,8 +77,11 @@ class _Look:
     glyph: float
 
 
-def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown) -> Prepared | None:
-    """Bring a grey picture upright, level, evenly lit and to one size of print; None for a picture without room."""
+def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown, taken: Mask | None = None) -> Prepared | None:
+    """Bring a grey picture upright, level, evenly lit and to one size of print; None for a picture without room.
+
+    ``taken`` are the pixels of the picture from which ink of pens and stamps was taken out.
+    """
     height, width = grey.shape
     if min(height, width) < NARROWEST:
         return None
@@ -100,7 +105,11 @@ def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown) -> Prepared 
     final = (max(NARROWEST, round(size[0] * scale)), max(NARROWEST, round(size[1] * scale)))
     longer = max(size)
     points = (72.0 / dpi if dpi and corners is None else A4_LONGER_SIDE / longer) / scale
-    return _finish(picture, geometry.scaling(scale) @ matrix, final, points, look.glyph * step, axis.share, turns)
+    final_matrix = geometry.scaling(scale) @ matrix
+    page = _finish(picture, final_matrix, final, points, look.glyph * step, axis.share, turns)
+    if taken is None:
+        return page
+    return replace(page, taken=np.asarray(geometry.resample(Image.fromarray(taken), final_matrix, final, 0)))
 
 
 def _sheet_size(corners: geometry.Points) -> tuple[float, float]:
@@ -264,6 +273,7 @@ def _finish(
         darkest,
         paper,
         turns,
+        None,
     )
 
 
