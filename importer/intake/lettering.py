@@ -79,7 +79,7 @@ def reworded(words: Sequence[ocr.Seen], box: Box, answer: second.Read) -> list[o
     if not words:
         return _spread(text, box, answer.confidence) if _letters(text) > LEAST_LETTERS else None
     old = " ".join(word.text for word in words)
-    if text == old or not (agrees(old, text) or _only_respells(old, text)):
+    if text == old or _breaks_off(old, text) or not (agrees(old, text) or _only_respells(old, text)):
         return None
     return _placed(words, text.split(), box, answer.confidence)
 
@@ -107,6 +107,11 @@ def agrees(old: str, new: str) -> bool:
     shapes = SHAPES | DIGIT_SHAPES if PLAIN_NUMBER.fullmatch(new) else SHAPES
     wanted = "".join(shapes.get(character, re.escape(character)) for character in "".join(new.split()))
     return bool(seen) and re.fullmatch(wanted, seen) is not None
+
+
+def _breaks_off(old: str, new: str) -> bool:
+    """Whether the new reading is the old one without its narrow end: "mg/" for "mg/l"."""
+    return old.startswith(new) and not new[-1].isalnum()
 
 
 def _only_respells(old: str, new: str) -> bool:

@@ -23,6 +23,8 @@ _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
 _NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
 _COUNT = re.compile(r"^\s*\d{1,2}[.)]\s+")
 _IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
+# A unit that holds a number, or the beginning of one.
+_UNIT_BEGINS = re.compile(r"[^\W\d_]{1,3}\s*/\s*\d")
 # Nobody prints a sum as a result.
 _PLUS = re.compile(r"(?<=\d)\s*\+\s*(?=\d)")
 
@@ -58,7 +60,7 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
                 "reading-doubtful", "It was read from a scan and is not a number that a second reading could confirm."
             )
         ]
-    seen = [text for text in (reading.text for reading in figure.printed.second) if any(c.isdigit() for c in text)]
+    seen = [reading.text for reading in figure.printed.second if _may_be_number(reading.text)]
     if not seen:
         return [Doubt("reading-doubtful", "It was read from a scan, and no second reading confirms it.")]
     numbers = [_number(text, figure, convention) for text in seen]
@@ -180,9 +182,20 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     text = _PLUS.sub("±", text)
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
-    tries = (bare, text, split_unit(text)[0], *_without_brackets(text, figure))
+    tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text, figure))
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
+
+
+def _may_be_number(text: str) -> bool:
+    """Whether a reading has digits and is not that of the unit beside the number ("mg/100 g")."""
+    return any(c.isdigit() for c in text) and _UNIT_BEGINS.match(text.strip()) is None
+
+
+def _without_edges(text: str) -> str:
+    """A reading without the rule of a table at its end, which looks like half a bracket."""
+    plain = text.strip(" |_'’‘")
+    return plain.strip(")]") if not any(bracket in plain for bracket in "([") else plain
 
 
 def _without_brackets(text: str, figure: Recognised) -> list[str]:

@@ -32,7 +32,7 @@ def unit_key(text: str) -> str:
 
 # Letters, digits and strokes that print alike, and the marks between the parts of a unit.
 _ALIKE = str.maketrans(
-    {**dict.fromkeys("|!1i/\\", "l"), "0": "o", "q": "g", "9": "g", **dict.fromkeys("-~:'=*+»«\"^?®", "")}
+    {**dict.fromkeys("|!1i/\\", "l"), "0": "o", "q": "g", "9": "g", "&": "%", **dict.fromkeys("-~:'=*+»«\"^?®", "")}
 )
 
 

@@ -46,7 +46,14 @@ def test_damage_that_may_hide_another_unit_is_marked(spelling: str) -> None:
     ("spelling", "code"),
     [
         *[("mg/|", "mg/L"), ("mg /1", "mg/L"), ("mg.|-1", "mg/L"), ("mg·I⁻¹", "mg/L"), ("rng/l", "mg/L")],
-        *[("loB", "°IoB"), ("deg. loB", "°IoB"), ("kg/h1", "kg/hL"), ("mPa-s", "mPa·s"), ("l°/kq", "L°/kg")],
+        *[
+            ("loB", "°IoB"),
+            ("deg. loB", "°IoB"),
+            ("kg/h1", "kg/hL"),
+            ("&", "%"),
+            ("mPa-s", "mPa·s"),
+            ("l°/kq", "L°/kg"),
+        ],
     ],
 )
 def test_letters_that_print_alike_are_no_damage(spelling: str, code: str) -> None:

@@ -27,7 +27,14 @@ def scanned(label: str, value: str, unit: str | None, reading: str, of_label: st
 
 @pytest.mark.parametrize(
     ("value", "unit", "reading"),
-    [("4.2", "%", "4,2"), ("12", "min", "12 min"), ("4.0 ± 0.1", "%", "4.0+0.1"), ("4.5", "%", "4.5%")],
+    [
+        ("4.2", "%", "4,2"),
+        ("4.2", "%", "4.2)"),
+        ("4.2", "%", "|4.2"),
+        ("12", "min", "12 min"),
+        ("4.0 ± 0.1", "%", "4.0+0.1"),
+        ("4.5", "%", "4.5%"),
+    ],
 )
 def test_two_readings_of_one_number_are_believed(value: str, unit: str, reading: str) -> None:
     label = "Saccharification time" if unit == "min" else "Moisture"
@@ -99,3 +106,9 @@ def test_ink_over_the_numbers_of_a_label_is_a_doubt() -> None:
     for label, state in (("2.2 to 2.5 mm", "review"), ("Moisture", "accepted")):
         printed = PrintedFigure(label, "6.2", "%", 1, VALUE_BOX, label_box=LABEL_BOX, second=under.second)
         assert next(iter(built(printed, page=under).figures)).state == state
+
+
+def test_a_unit_that_holds_a_number_is_no_other_reading_of_the_result() -> None:
+    readings = tuple(SecondReading(text, VALUE_BOX, "other", 0.99) for text in ("663", "mg/100"))
+    printed = PrintedFigure("Soluble nitrogen", "663", "mg/100 g", 1, VALUE_BOX, label_box=LABEL_BOX, second=readings)
+    assert not any("mg/100" in reason for reason in only(built(printed, page=PAGE), "soluble_nitrogen").reasons)

@@ -53,7 +53,7 @@ def test_letters_and_signs_are_taken_from_the_second_reader(old: str, new: str) 
             ("Farbe", "Viskosität"),
         ],
         *[("254125-B", "254125-8"), ("L024-1174", "L02A-1174"), ("25,0", "≥5,0")],
-        *[("2,2a2,5mm", "2,2 à 2,8 mm"), ("1,0", "à,0")],
+        *[("2,2a2,5mm", "2,2 à 2,8 mm"), ("1,0", "à,0"), ("mg/l", "mg/")],
     ],
 )
 def test_numbers_and_whole_words_are_never_taken_from_it(old: str, new: str) -> None:

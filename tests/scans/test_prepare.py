@@ -269,3 +269,19 @@ def test_an_empty_page_has_no_marks(level: int) -> None:
 def test_noise_is_prepared_without_harm() -> None:
     noise = np.random.default_rng(9).integers(0, 255, (900, 700), dtype=np.uint8)
     assert prepare(noise, None, never) is not None
+
+
+def test_noise_on_tinted_stripes_makes_no_cells() -> None:
+    """Where noise is not cut off by white paper it is twice as strong; the paper below is its middle, not its top."""
+    drawn = table("zebra")
+    noisy = degrade.degrade(drawn.image.point(lambda v: v if v != 238 else 225), "noiseblur", 4)
+    assert noisy.dpi is not None
+    page = prepare(grey(noisy.image), noisy.dpi[0], never)
+    assert page is not None
+    places = read_places(page)
+    printed = np.array([cell.box for cell in drawn.cells]) * 72 / 300
+    middle = (places[:, :2] + places[:, 2:]) / 2
+    over = (printed[None, :, 0] - 4 < middle[:, None, 0]) & (middle[:, None, 0] < printed[None, :, 2] + 4)
+    over &= (printed[None, :, 1] - 4 < middle[:, None, 1]) & (middle[:, None, 1] < printed[None, :, 3] + 4)
+    assert over.any(axis=1).mean() > 0.9
+    assert np.median(places[:, 3] - places[:, 1]) < 14  # rows are not grown together

@@ -20,6 +20,10 @@ PAPER = 200
 # Rows worked on at once: what is in between stays in the processor's cache.
 STRIP = 32
 BLOCK = 12
+# Noise as a share of what ink is darker by: below the first a page has none, above the second it is smoothed.
+QUIET, NOISY = 0.2, 0.6
+# The greater side of a speck in pixels, how many may be on a page, how often ink may be asked to be darker for them.
+SPECK, MOST_SPECKS, DARKER = 4, 150, 4
 
 
 def widen(grey: Grey, reach: int, axis: int) -> Grey:
@@ -80,8 +84,19 @@ def block_max(grey: Grey, n: int) -> Grey:
 
 
 def even_paper(grey: Grey, reach: int, shrink: int) -> Grey:
-    """Divide by the paper's own level, so that shadows and tinted stripes become plain paper (``PAPER``)."""
-    paper = paper_under(grey, reach, shrink)
+    """Divide by the paper's own level, so that shadows and tinted stripes become plain paper (``PAPER``).
+
+    The highest level near a pixel is that of the paper only where there is no noise: that is smoothed out first.
+    """
+    even = _divided(grey, paper_under(grey, reach, shrink))
+    return _divided(grey, paper_under(_smooth(grey, 2), reach, shrink)) if _threshold(even)[1] > NOISY else even
+
+
+def _smooth(grey: Grey, reach: int = 1) -> Grey:
+    return np.asarray(Image.fromarray(grey).filter(ImageFilter.BoxBlur(reach)))
+
+
+def _divided(grey: Grey, paper: Grey) -> Grey:
     # 8-bit fixed point: grey * PAPER / paper without a float picture of the page
     factors = (PAPER * 256 / np.maximum(np.arange(256), 16)).astype(np.uint32)
     even = np.empty_like(grey)
@@ -102,16 +117,35 @@ def levels(grey: Grey, fractions: tuple[float, ...]) -> list[float]:
 
 
 def ink_of(even: Grey) -> Mask:
-    """Which pixels of an evened page are ink. A noisy page is smoothed first, else it is full of specks."""
-    level, noisy = _threshold(even)
-    if noisy:
-        even = np.asarray(Image.fromarray(even).filter(ImageFilter.BoxBlur(1)))
-        level, _ = _threshold(even)
+    """Which pixels of an evened page are ink. A noisy page is smoothed first, else it is full of specks.
+
+    Tinted stripes are noisier than white paper, which cuts noise off; where specks outnumber the print for that, ink
+    has to be darker.
+    """
+    level, noise = _threshold(even)
+    plain: Mask = even < level
+    if noise < QUIET or (noise < NOISY and not _speckled(plain)):
+        return plain
+    even = _smooth(even)
+    level, _ = _threshold(even)
+    paper = levels(even, (0.5,))[0]
+    for _ in range(DARKER):
+        mask = even < level
+        if not _speckled(mask):
+            return mask
+        level = paper - 1.25 * (paper - level)
     return even < level
 
 
-def _threshold(even: Grey) -> tuple[float, bool]:
-    """The level below which a pixel is ink, and whether it is the noise that has set it.
+def _speckled(mask: Mask) -> bool:
+    """Whether a page has more specks than letters; of print, only points and the dots of letters are as small."""
+    marks = connected(mask)
+    specks = int(np.count_nonzero(np.maximum(marks.width, marks.height) <= SPECK))
+    return specks > MOST_SPECKS and specks > int(np.count_nonzero(marks.height >= 2 * SPECK))
+
+
+def _threshold(even: Grey) -> tuple[float, float]:
+    """The level below which a pixel is ink, and the noise as a share of what ink is darker by.
 
     Ink has to differ from the paper by a third of the contrast of print and by four times the noise. The contrast is
     that of the paler print: beside heavy black lines a blurred letter is grey.
@@ -123,7 +157,7 @@ def _threshold(even: Grey) -> tuple[float, bool]:
     inked = blocks[blocks < paper - max(0.15 * (paper - darkest), noise, 8.0)]
     pale = float(np.percentile(inked, 70.0)) if inked.size else darkest
     least = max(0.35 * (paper - pale), 8.0)
-    return paper - max(least, noise), noise > 0.6 * least
+    return paper - max(least, noise), noise / least
 
 
 @dataclass(frozen=True, slots=True)
