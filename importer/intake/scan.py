@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second
 from importer.intake.cellwise import CellsRead, read_cells
+from importer.intake.prepare.ink import thickened
 from importer.intake.prepare.page import A4_LONGER_SIDE, Prepared, UpsideDown, prepare
 from importer.words import Box, Page, SecondReading, Word
 
@@ -21,6 +23,8 @@ WHITE = 200  # levels of the prepared page from which the main reader sees plain
 _WHITENED = [min(255, level * 255 // WHITE) for level in range(256)]
 SPECK_AREA = 3  # pixels of the prepared page; a decimal point has 5 and more
 MOST_SPECKS = 1500
+# Pixels around ink that its soft edges reach; the share of a page's pixels that may be dark without being ink.
+NEAR_INK, MOST_NOISE = 3, 0.03
 POOR_READING = 0.55  # mean confidence of a page that may stand on its head
 # The page gate.
 LEAST_AGREEMENT = 0.6
@@ -81,15 +85,20 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
 
 
 def _without_dirt(page: Prepared) -> Grey:
-    """The page for the main reader: as it is, or freed of specks where they outnumber the print many times.
+    """The page for the main reader: as it is, or freed of noise, and of specks where they outnumber the print.
 
     Specks keep the main reader busy for minutes. The second reader always sees the page as it is.
     """
+    noise = (page.even < WHITE) & ~thickened(page.ink, NEAR_INK)
+    noisy = int(np.count_nonzero(noise)) > MOST_NOISE * noise.size
     dirt = page.marks.take(page.marks.area <= SPECK_AREA)
-    if len(dirt) < MOST_SPECKS or len(dirt) < len(page.marks) / 2:
+    specks = len(dirt) >= max(MOST_SPECKS, len(page.marks) / 2)
+    if not noisy and not specks:
         return page.even
     cleaned = page.even.copy()
-    for index in range(len(dirt)):
+    if noisy:
+        cleaned[noise] = 255
+    for index in range(len(dirt) if specks else 0):
         x0, top, x1, bottom = dirt.box(index)
         cleaned[max(0, top - 1) : bottom + 1, max(0, x0 - 1) : x1 + 1] = 255
     return cleaned

@@ -14,7 +14,8 @@ from benchmarks.scans_reading import score, value
 from importer.errors import NoTextAndNoOcr, TookTooLong
 from importer.intake import cellwise, ocr, scan, second, spacing
 from importer.intake.picture import open_pictures, read_picture
-from importer.intake.prepare.ink import Marks
+from importer.intake.prepare.ink import Marks, thickened
+from importer.intake.prepare.page import prepare
 from importer.words import Page
 from tests.scans import degrade, tables
 
@@ -236,3 +237,16 @@ def test_a_unit_close_behind_a_number_is_not_a_part_of_it() -> None:
     text, marks = spacing.leading_number(_ink(FOUR, POINT, FIVE, *percent), "4.5%", 20.0)
     assert (text, len(marks)) == ("4.5", 3)
     assert spacing.leading_number(marks, "4.5-5.0", 20.0)[0] == "4.5-5.0"
+
+
+def test_heavy_noise_is_kept_from_the_main_reader() -> None:
+    """A page dark with noise would keep it busy for minutes; print and its soft edges stay as they are."""
+    clean = np.asarray(table().image.convert("L").resize((1240, 850)), dtype=np.float32)
+    noise = np.random.default_rng(5).normal(0, 45, clean.shape)
+    page = prepare(np.clip(np.minimum(clean, 215) + noise, 0, 255).astype(np.uint8), 150, lambda _: None)
+    assert page is not None
+    beside = ~thickened(page.ink, scan.NEAR_INK)
+    assert ((page.even < scan.WHITE) & beside).mean() > scan.MOST_NOISE
+    freed = scan._without_dirt(page)
+    assert ((freed < scan.WHITE) & beside).mean() == 0
+    assert np.array_equal(freed[page.ink], page.even[page.ink])
