@@ -7,11 +7,13 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from PIL import Image, ImageDraw
+from PIL import Image, ImageDraw, ImageFont
 
 from importer.intake import second
 from importer.intake.picture import read_picture
 from importer.intake.prepare.coloured import part
+from importer.intake.prepare.ink import connected
+from importer.intake.prepare.ticks import find_ticks
 from tests.scans import degrade, tables
 
 BLUE, RED, GREEN = (30, 40, 160), (190, 20, 30), (20, 120, 50)
@@ -117,3 +119,29 @@ def test_a_stamp_makes_no_page_unreadable() -> None:
     stamped = degrade.degrade(drawn.image.convert("L"), "stamp", 3)
     page = read_picture(stamped.image, 1, 200)
     assert page.doubt is None
+
+
+def ticked(text: str, letters: bool = False) -> tuple[np.ndarray, np.ndarray]:
+    """Even grey page and its mask of ink: a line of print, with a tick of the pen behind it or large letters."""
+    image = Image.new("L", (900, 160), 255)
+    pen = ImageDraw.Draw(image)
+    font = ImageFont.truetype(tables.installed_faces()["DejaVuSans"], 44 if letters else 22)
+    pen.text((30, 60), text, font=font, fill=20)
+    if not letters:
+        pen.line([(600, 70), (608, 82), (634, 46)], fill=70, width=3, joint="curve")
+    even = np.asarray(image)
+    return even, even < 140
+
+
+def test_a_tick_that_stands_alone_is_taken_out_of_a_grey_page() -> None:
+    even, mask = ticked("Moisture 4.2 %   7 V J y / 1 4 L")
+    found = find_ticks(even, mask, connected(mask), 16.0, 20, 255)
+    assert found is not None
+    assert found[:, 595:640].sum() >= mask[:, 595:640].sum()
+    assert not (found & mask)[:, :590].any()
+
+
+@pytest.mark.parametrize("text", ["7 V J y / 1 4 L Z", "Juni Jahr Vitry", "JULY 1/2 <> Ny"])
+def test_large_letters_are_no_ticks(text: str) -> None:
+    even, mask = ticked(text, letters=True)
+    assert find_ticks(even, mask, connected(mask), 16.0, 20, 255) is None

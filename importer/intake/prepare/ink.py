@@ -214,17 +214,23 @@ def runs(mask: Mask) -> tuple[Ints, Ints, Ints]:
     return row, starts - row * stride, ends - row * stride
 
 
-def connected(mask: Mask) -> Marks:
-    """The connected marks of a mask, diagonal neighbours included."""
+def grouped(mask: Mask) -> tuple[Ints, Ints, Ints, Ints]:
+    """The runs of a mask, as ``runs`` gives them, and the number of the connected mark that each belongs to."""
     row, start, end = runs(mask)
     if not len(row):
-        empty = np.zeros(0, dtype=np.int64)
-        return Marks(empty, empty, empty, empty, empty)
+        return row, start, end, np.zeros(0, dtype=np.int64)
     stride = mask.shape[1] + 2
     low = np.searchsorted(row * stride + end, (row + 1) * stride + start, side="left")
     high = np.searchsorted(row * stride + start, (row + 1) * stride + end, side="right")
-    first, second = pairs(low, high)
-    group = joined(len(row), first, second)
+    return row, start, end, joined(len(row), *pairs(low, high))
+
+
+def connected(mask: Mask) -> Marks:
+    """The connected marks of a mask, diagonal neighbours included."""
+    row, start, end, group = grouped(mask)
+    if not len(row):
+        empty = np.zeros(0, dtype=np.int64)
+        return Marks(empty, empty, empty, empty, empty)
     count = int(group.max()) + 1
     x0 = np.full(count, mask.shape[1], dtype=np.int64)
     top = np.full(count, mask.shape[0], dtype=np.int64)

@@ -10,6 +10,7 @@ import numpy as np
 from PIL import Image, ImageFilter
 
 from importer.intake.prepare import bands, cells, geometry, ink, outline, rules, skew, turn
+from importer.intake.prepare.ticks import find_ticks
 
 if TYPE_CHECKING:
     from importer.intake.prepare.geometry import Grey, Matrix
@@ -109,7 +110,8 @@ def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown, taken: Mask 
     page = _finish(picture, final_matrix, final, points, look.glyph * step, axis.share, turns)
     if taken is None:
         return page
-    return replace(page, taken=np.asarray(geometry.resample(Image.fromarray(taken), final_matrix, final, 0)))
+    drawn = np.asarray(geometry.resample(Image.fromarray(taken), final_matrix, final, 0)).astype(bool)
+    return replace(page, taken=drawn if page.taken is None else drawn | page.taken)
 
 
 def _sheet_size(corners: geometry.Points) -> tuple[float, float]:
@@ -252,6 +254,12 @@ def _finish(
         even[ink.thickened(lines, 1)] = blank
     mask = ink.ink_of(even)  # once more: without heavy lines pale print is seen better
     marks = ink.connected(mask)
+    darkest, paper = ink.levels(even, (0.005, 0.5))
+    ticks = find_ticks(even, mask, marks, GLYPH, darkest, paper)
+    if ticks is not None:
+        even[ticks] = blank
+        mask &= ~ticks
+        marks = ink.connected(mask)
     leaders = rules.find_leaders(marks, GLYPH)
     for index in np.flatnonzero(leaders).tolist():
         x0, top, x1, bottom = marks.box(index)
@@ -273,7 +281,7 @@ def _finish(
         darkest,
         paper,
         turns,
-        None,
+        ticks,
     )
 
 
