@@ -11,7 +11,6 @@ from importer.models import FAMILIES, Family, FamilyFrom, Mash
 from importer.printed import PrintedAnalysis
 from importer.vocabulary.captions import family_statement, mash_statement
 
-
 # Rows whose units and words have to speak against what the sheet states, before it is doubted.
 CONTRARY_ROWS = 2
 
