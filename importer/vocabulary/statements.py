@@ -145,7 +145,7 @@ def document_title(text: str) -> Title | None:
 
 
 def beside_title(text: str) -> tuple[str, ...]:
-    """What stands before and behind the name of a document in a title ("Pilsner malt" of "Test report Pilsner malt")."""
+    """What stands beside the name of a document in its title ("Pilsner malt" of "Test report Pilsner malt")."""
     if document_title(text) is None:
         return ()
     words = text.split()
