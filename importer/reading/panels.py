@@ -12,6 +12,7 @@ from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
 from importer.reading.limit_cells import limit_share, unnamed_limits
+from importer.vocabulary.captions import sides_of
 
 _METHOD = re.compile(
     r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
@@ -153,8 +154,9 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
     # "Contract limits", set over both of "from" and "to".
-    end = terms.roles(table.columns[column].head.split()[-1])
-    return end if "spec" in names and end in (("min",), ("max",)) else names
+    head = table.columns[column].head
+    end = terms.roles(head.split()[-1])
+    return end if "spec" in names and end in (("min",), ("max",)) and len(set(sides_of(head))) == 1 else names
 
 
 def _family(names: tuple[str, ...]) -> Family | None:

@@ -17,7 +17,7 @@ from importer.printed import NO_HEAD, Concern, PrintedFigure, PrintedHeader
 from importer.reading.dates import parse_date
 from importer.reading.entry_kinds import fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.limit_cells import are_extremes, with_limits_below
+from importer.reading.limit_cells import are_extremes, in_order_of, with_limits_below
 from importer.reading.listed import value_parts
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
@@ -294,7 +294,7 @@ def _text(row: Row, column: int | None) -> str:
 def _base_figure(
     table: Table, panel: Panel, row: Row, label: str, label_cell: Cell | None, section: tuple[str, ...]
 ) -> PrintedFigure:
-    return PrintedFigure(
+    figure = PrintedFigure(
         label=label,
         value="",
         unit=None,
@@ -309,6 +309,7 @@ def _base_figure(
         doubts=(doubt,) if (doubt := _rivals(table, panel, row)) else (),
         rivals=tuple(row.cells[column].text for column in panel.rivals if column in row.cells),
     )
+    return in_order_of(table.columns[panel.spec].head, figure) if panel.spec is not None else figure
 
 
 def _unit_column(panel: Panel, column: int) -> int | None:

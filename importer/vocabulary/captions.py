@@ -5,7 +5,7 @@ other stages use.
 """
 
 from importer.vocabulary.batch_code import looks_like_batch
-from importer.vocabulary.column_heads import ROLES, column_role, column_roles
+from importer.vocabulary.column_heads import ROLES, column_role, column_roles, sides_of
 from importer.vocabulary.header_captions import header_caption
 from importer.vocabulary.statements import (
     Title,
@@ -32,4 +32,5 @@ __all__ = [
     "is_harmless_footnote",
     "looks_like_batch",
     "mash_statement",
+    "sides_of",
 ]
