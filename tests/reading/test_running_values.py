@@ -86,3 +86,16 @@ def test_a_size_in_a_name_is_no_value(tmp_path: Path, label: str) -> None:
 )
 def test_parts_of_a_listed_result(text: str, parts: Listed | None) -> None:
     assert listed(text) == parts
+
+
+def test_units_before_their_values(tmp_path: Path) -> None:
+    rows = [(row[0], f"{row[1]} {row[2]}") for row in ROWS]
+    figures = found(read(tmp_path, [*HEAD, *table(rows, 130, (54, 300))]).analyses[0])
+    assert {name: value for name, (value, _, _) in figures.items()} == {name: e[0] for name, e in EXPECTED.items()}
+
+
+@pytest.mark.parametrize("cell", ["280 WK 300", "280 WK, 300"])
+def test_a_number_behind_the_unit_leaves_the_result_in_doubt(tmp_path: Path, cell: str) -> None:
+    rows = [("Parameter", "Result"), ("Diastatic power", cell), ("Friability", "86 %")]
+    figures = read(tmp_path, [*HEAD, *table(rows, 130, (54, 300))]).analyses[0].figures
+    assert [f.state for f in figures if f.parameter == "diastatic_power"] == ["review"]
