@@ -63,6 +63,19 @@ def free_events(
     return [*events, *told_events(lines, silent, page, terms)]
 
 
+def box_events(rows: Sequence[Line], page: Page, terms: Terms) -> list[Event]:
+    """Figures and header entries of boxes that hold a name and its value each, known or not."""
+    events: list[Event] = []
+    for line in rows:
+        name, value = (Piece(cell.text, cell, False) for cell in line.cells)
+        label = _label_of(name, terms)
+        if terms.is_label(label) or (terms.caption(label) is None and terms.is_value(value.text)):
+            events.append(_figure(label, name, [name, value], 0, line, page, terms, ())[0])
+        else:
+            events += _line_events([name, value], line, 0, [line], frozenset(), page, terms, ())
+    return events
+
+
 def _heading(line: Line, terms: Terms) -> str | None:
     """The text of a lone short cell that could head the lines below it."""
     if len(line.cells) != 1:
