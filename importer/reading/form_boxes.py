@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
-from importer.reading.numbers import read_number
+from importer.reading.numbers import is_word
 
 # So many lines of names, each with its line of values: fewer could be a head over a row.
 LEAST_ROWS = 3
@@ -95,7 +95,7 @@ def _are_names(line: Line, terms: Terms) -> bool:
     return all(
         any(c.isalpha() for c in cell.text)
         and ":" not in cell.text
-        and not _is_word(cell.text)
+        and not is_word(cell.text)
         and (_is_name(cell, terms) or not terms.is_value(cell.text))
         for cell in line.cells
     )
@@ -112,17 +112,11 @@ def _are_values(line: Line, terms: Terms) -> bool:
 
 def _is_value(text: str, terms: Terms) -> bool:
     """True for a number, and for words that could describe a result ("clear")."""
-    if _is_word(text):
+    if is_word(text):
         return True
     if terms.is_label(text) or terms.caption(text) is not None or terms.roles(text):
         return False
     return terms.is_value(text) or not (any(c.isdigit() for c in text) or len(text.split()) > DESCRIBING_WORDS)
-
-
-def _is_word(text: str) -> bool:
-    """True for a known word that describes a result."""
-    number = read_number(text, None)
-    return number is not None and number.kind == "word"
 
 
 def _are_counted(names: Sequence[Cell]) -> bool:

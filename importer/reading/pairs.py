@@ -14,6 +14,7 @@ from importer.reading.events import Event, Place
 from importer.reading.inside import Inside, value_inside
 from importer.reading.listed import value_parts
 from importer.reading.malt_names import is_malt_name
+from importer.reading.numbers import is_word
 from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.pieces import Piece, joined, pieces_of, running_lines
 from importer.reading.rows import clean_label, readings_at, unread_beside
@@ -212,7 +213,7 @@ def _is_unknown_result(piece: Piece, following: Piece, label: str, terms: Terms)
 
 def _is_result(piece: Piece, terms: Terms) -> bool:
     """True for something that can be the result of the label before it: a value, or a short word ("clear")."""
-    if terms.is_value(piece.text):
+    if terms.is_value(piece.text) or is_word(piece.text):
         return True
     return (
         len(piece.text.split()) <= 3

@@ -72,7 +72,8 @@ def _content_role(table: Table, column: int, terms: Terms) -> str:
         return "number"
     if column == 0 and total > 4 and _is_outline(texts):
         return "number"
-    if share(sum(bool(_METHOD.search(text)) for text in texts)):
+    # "4.2 EBC" is a value.
+    if share(sum(bool(_METHOD.search(t)) and (terms.is_method(t) or not terms.is_value(t)) for t in texts)):
         return "method"
     if share(sum(terms.is_value(text) for text in texts)):
         return "value"
