@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from statistics import median
 
+from importer.layout.apart import hides_name
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.words import Box
@@ -166,7 +167,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     if holds_entries(line, terms):
         return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
-    if values and any(not terms.is_unit(cell.text) for cell in values):
+    if (values and any(not terms.is_unit(cell.text) for cell in values)) or hides_name(line, terms):
         return False
     if gap < -0.2 * line.em and not any(terms.is_label(cell.text) for cell in line.cells):
         return True
