@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from statistics import median
 
+from importer.layout.apart import hides_name
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.words import Box
@@ -71,6 +72,9 @@ def _word_space(lines: Sequence[Line]) -> float:
 def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
     if len(cell.words) < 2 or len(cell.words) > 6:
         return [cell]
+    twice = _two_ends(cell, terms)
+    if twice:
+        return twice
     whole = terms.roles(cell.text)
     for cut in range(1, len(cell.words)):
         gap = cell.words[cut].x0 - cell.words[cut - 1].x1
@@ -84,6 +88,17 @@ def _parted(cell: Cell, space: float, em: float, terms: Terms) -> list[Cell]:
             if all(roles) and (len(whole) != 1 or (whole not in roles and len(set(roles)) == len(roles))):
                 return [left, *rest]
     return [cell]
+
+
+def _two_ends(cell: Cell, terms: Terms) -> list[Cell]:
+    """The heads of "Spec. min. Spec. max.": the same words twice, once for each end of the limits."""
+    half, odd = divmod(len(cell.words), 2)
+    left, right = cell.words[:half], cell.words[half:]
+    same = sum(a.text.casefold() == b.text.casefold() for a, b in zip(left, right, strict=False))
+    if odd or half < 2 or same != half - 1:
+        return []
+    cells = [make_cell(left), make_cell(right)]
+    return cells if {terms.roles(part.text)[:1] for part in cells} == {("min",), ("max",)} else []
 
 
 def _role_cells(line: Line, terms: Terms) -> list[tuple[Cell, tuple[str, ...]]]:
@@ -152,7 +167,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     if holds_entries(line, terms):
         return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
-    if values and any(not terms.is_unit(cell.text) for cell in values):
+    if (values and any(not terms.is_unit(cell.text) for cell in values)) or hides_name(line, terms):
         return False
     if gap < -0.2 * line.em and not any(terms.is_label(cell.text) for cell in line.cells):
         return True

@@ -74,7 +74,7 @@ def _mark(cell: Cell) -> str:
 def _titled(lines: Sequence[Line], title: str, titles: set[str]) -> list[range]:
     """The lines under each heading that names the table of a key, up to the next such heading."""
     heads = [(i, text) for i, line in enumerate(lines) if (text := _plain(line.text)) in titles]
-    ends = [i for i, _ in heads[1:]] + [len(lines)]
+    ends = [*(i for i, _ in heads[1:]), len(lines)][: len(heads)]
     return [range(i + 1, end) for (i, text), end in zip(heads, ends, strict=True) if text == title]
 
 

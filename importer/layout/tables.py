@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from statistics import median
 
+from importer.layout.apart import names_apart, with_units_apart
 from importer.layout.grid import (
     Span,
     cells_by_column,
@@ -24,7 +25,7 @@ from importer.layout.grid import (
     split_span,
 )
 from importer.layout.heads import Head, HeadCell, holds_entries, is_header_line, next_certificate
-from importer.layout.lines import Cell, Line, make_cell
+from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
 from importer.words import Box, Page
@@ -126,8 +127,10 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
         spans = cut_spans(river_spans(valued, em), borders)
     boxes = [cell.box for cell in head.cells]
     if not ruled and len(spans) < len(boxes) and any("unit" in cell.roles for cell in head.cells):
-        apart = cut_spans(river_spans([_with_units_apart(line, terms) for line in valued], em, WORD_RIVER), borders)
+        apart = cut_spans(river_spans([with_units_apart(line, terms) for line in valued], em, WORD_RIVER), borders)
         spans = apart if in_order(apart, boxes) else spans
+    if not ruled and (named := names_apart(valued, terms)):
+        spans = cut_spans(river_spans(named, em, WORD_RIVER), borders)
     if in_order(spans, boxes) and not ruled and not _stand_over(spans, head.cells):
         # Heads at the left of wide columns with their values at the right: they follow each other in the same order.
         columns = tuple(
@@ -140,17 +143,6 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     above = _captions_above(lines, head.first, set(), terms)
     table = _fill(lines, [*above, *range(start, end)], columns, page, terms, ruled, em, headed=True)
     return replace(table, head_line=head.first) if table is not None else None
-
-
-def _with_units_apart(line: Line, terms: Terms) -> Line:
-    """The line with numbers and the units close behind them in cells of their own, as where their columns meet."""
-    cells: list[Cell] = []
-    for cell in line.cells:
-        texts = [word.text for word in cell.words]
-        cuts = range(1, len(texts)) if terms.is_value(cell.text) else ()
-        cut = next((n for n in cuts if terms.is_unit(" ".join(texts[n:]))), 0)
-        cells += [make_cell(cell.words[:cut]), make_cell(cell.words[cut:])] if cut else [cell]
-    return replace(line, cells=tuple(cells))
 
 
 def _stand_over(spans: Sequence[Span], heads: Sequence[HeadCell]) -> bool:

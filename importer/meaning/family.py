@@ -11,6 +11,9 @@ from importer.models import FAMILIES, Family, FamilyFrom, Mash
 from importer.printed import PrintedAnalysis
 from importer.vocabulary.captions import family_statement, mash_statement
 
+# Rows whose units and words have to speak against what the sheet states, before it is doubted.
+CONTRARY_ROWS = 2
+
 
 @dataclass(frozen=True, slots=True)
 class FamilyJudgement:
@@ -48,7 +51,8 @@ def judge_family(analysis: PrintedAnalysis, clues: Sequence[Clue]) -> FamilyJudg
     stated = said + methods
     if len(stated) == 1 or (stated and _leads(stated)):
         family = stated.most_common(1)[0][0]
-        return FamilyJudgement(family, "stated", _mash_of(family, mash), mash_stated, conflict=len(stated) > 1)
+        conflict = len(stated) > 1 or _contradicted(family, clues)
+        return FamilyJudgement(family, "stated", _mash_of(family, mash), mash_stated, conflict)
     if columns:
         family = next(name for name in FAMILIES if name in columns)
         return FamilyJudgement(family, "stated", _mash_of(family, mash), mash_stated)
@@ -81,6 +85,17 @@ def _leads(counts: Counter[Family]) -> bool:
     """True where one family has clearly more evidence than any other."""
     ranked = counts.most_common(2)
     return len(ranked) == 1 or ranked[0][1] > 2 * ranked[1][1]
+
+
+def _contradicted(stated: Family, clues: Sequence[Clue]) -> bool:
+    """True where the units of rows, with their words, are those of another family, and none are of the stated one.
+
+    A note of a form ("Methods: EBC") may not be about this sheet. Words alone do not tell: labels are kept for years.
+    """
+    units = {clue.unit_family for clue in clues} - {None}
+    labels = {clue.label_family for clue in clues} - {None}
+    rows = sum(clue.unit_family is not None or clue.label_family is not None for clue in clues)
+    return rows >= CONTRARY_ROWS and bool(units) and stated not in units | labels
 
 
 def _mash_of(family: Family, stated: Mash | None) -> Mash | None:

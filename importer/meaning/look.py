@@ -51,7 +51,7 @@ def first_look(
     words = ""
     if unit is None and text:
         words, unit = split_unit(text)
-    unexplained = words if unit is not None and any(c.isalpha() for c in words) else ""
+    unexplained = words if unit is not None and any(c.isalnum() for c in words) else ""
     return Look(shown, number, unit, bool(text) and unit is None, figure, row, said, unexplained)
 
 

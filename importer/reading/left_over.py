@@ -8,7 +8,7 @@ from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure
 from importer.reading.events import Event, Place
-from importer.reading.numbers import read_number
+from importer.reading.numbers import is_word
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.values import split_value
 from importer.words import Box, Page
@@ -71,12 +71,11 @@ def _is_name(label: str, terms: Terms) -> bool:
 
 def _is_result(text: str, terms: Terms) -> bool:
     """True for a number with or without its unit, and for a word that describes a result ("clear")."""
+    if is_word(text):
+        return True
     if terms.is_unit(text) or terms.is_label(text) or terms.caption(text):
         return False
-    if terms.is_value(text):
-        return True
-    number = read_number(text, None)
-    return number is not None and number.kind == "word"
+    return terms.is_value(text)
 
 
 def _beside(line: Line, at: int, terms: Terms) -> Cell | None:

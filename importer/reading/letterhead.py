@@ -10,7 +10,7 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
-from importer.vocabulary.captions import document_title, family_statement
+from importer.vocabulary.captions import beside_title, document_title, family_statement
 from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.
@@ -128,7 +128,7 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
     best: tuple[float, str, Cell] | None = None
     for cell, line in cells:
         for part in _PARTS.split(cell.text.strip()):
-            text = re.sub(r"^(for|of|für|von|de|du|van|di)\s+", "", part.strip(), flags=re.IGNORECASE)
+            text = _without_of(part)
             folded = fold(text)
             if not text or len(text.split()) > 5 or _is_other(text, terms) or _is_company(text):
                 continue
@@ -140,10 +140,31 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
             if best is None or score > best[0]:
                 best = (score, text, cell)
     if best is None:
-        return []
+        return _malt_in_title(cells, page, terms)
     # A title may have words for malt; a kind of malt makes it the name of one.
     named = has_word(fold(best[1]), name_words().malts)
     return [_event("malt", best[1], best[2], page, sure=best[0] >= 2.0 and named)]
+
+
+def _malt_in_title(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
+    """The malt that titles hold beside the name of the document ("Test report Pilsner malt"), where it is only one."""
+    named: dict[str, Event] = {}
+    for cell, _ in cells:
+        rests = [_without_of(rest) for part in _PARTS.split(cell.text.strip()) for rest in beside_title(part)]
+        # More of the title than its shortest name may be left over, so that the malt has its word ("Pilsner malt").
+        for text in sorted(rests, key=len, reverse=True):
+            if names_one_malt(text) and len(_stems(text)) <= 1 and not (_is_other(text, terms) or _is_company(text)):
+                named.setdefault(fold(text), _event("malt", text, cell, page, sure=False))
+                break
+    return list(named.values()) if len(named) == 1 else []
+
+
+def _without_of(text: str) -> str:
+    return re.sub(r"^(for|of|für|von|de|du|van|di)\s+", "", text.strip(" ,;:–—-"), flags=re.IGNORECASE)
+
+
+def _stems(text: str) -> list[str]:
+    return [word for word in re.findall(r"\w+", fold(text)) if word.endswith(name_words().stems)]
 
 
 def names_above_batches(page: Page, lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list[Event]:

@@ -12,6 +12,7 @@ from importer.layout.wrap import Row
 from importer.printed import PrintedFigure
 from importer.reading.extremes import sums_up
 from importer.reading.values import split_value
+from importer.vocabulary.captions import sides_of
 from importer.vocabulary.units import parse_unit
 
 # So many of the cells of a column of limits hold a range, a sign or a word for one.
@@ -21,6 +22,10 @@ NEAR = 1.3
 _LIMIT = re.compile(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min)", re.IGNORECASE)
 # A result can be "<0.01" or "10 - 15"; what holds either of these, or is set in brackets, is none.
 _NO_RESULT = re.compile(r"[>≤≥]|\b(max|min)|^[(\[].*\d.*[)\]]$", re.IGNORECASE)
+
+# What stands for a missing end of limits.
+_NONE = ("", "-", "–", "—")
+_PLAIN = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 def is_limit_text(text: str) -> bool:
@@ -102,6 +107,21 @@ def with_listed_limits(results: Sequence[PrintedFigure], limits: Sequence[Printe
         else:
             out.append(figure)
     return out
+
+
+def in_order_of(head: str, figure: PrintedFigure) -> PrintedFigure:
+    """The figure with "9.8 / 11.2" of its limit cell parted, each on the side that the head names for it."""
+    sides, ends = sides_of(head), [end.strip() for end in figure.spec.split("/")]
+    if set(sides) != {"min", "max"} or len(sides) != 2 or len(ends) != 2 or figure.low or figure.high:
+        return figure
+    if not all(end in _NONE or _PLAIN.fullmatch(end) for end in ends):
+        return figure
+    low, high = ends if sides[0] == "min" else reversed(ends)
+    numbers = [float(end.replace(",", ".")) for end in ends if end not in _NONE]
+    if len(numbers) == 2 and (numbers[0] > numbers[1]) == (sides[0] == "min"):
+        # The ends stand the other way round than the head says.
+        return figure
+    return replace(figure, spec="", low="" if low in _NONE else low, high="" if high in _NONE else high)
 
 
 def _same_unit(one: PrintedFigure, other: PrintedFigure) -> bool:

@@ -24,7 +24,7 @@ from importer.reading.plain_number import (
 )
 from importer.vocabulary.result_words import LimitBound, plain_word, result_words
 
-__all__ = ["Convention", "Number", "Votes", "count_votes", "decide_convention", "read_number", "same_number"]
+__all__ = ["Convention", "Number", "Votes", "count_votes", "decide_convention", "is_word", "read_number", "same_number"]
 
 NumberBound = Literal["<", ">", "range", "max", "min", "approx"]
 NumberKind = Literal["number", "range", "not-detected", "blank", "word", "several"]
@@ -85,6 +85,12 @@ def read_number(text: str, convention: Convention, optical: bool = False) -> Num
     if len(text) > LONGEST:
         return None
     return _read(text, convention, optical)
+
+
+def is_word(text: str) -> bool:
+    """True for a known word that describes a result ("clear"), whatever else it may name."""
+    number = read_number(text, None)
+    return number is not None and number.kind == "word"
 
 
 @lru_cache(maxsize=16384)

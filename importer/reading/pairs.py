@@ -9,18 +9,20 @@ from dataclasses import replace
 from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
-from importer.reading.entries import SENTENCE_WORDS, caption_inside, header_event
+from importer.reading.entries import caption_inside, header_event
 from importer.reading.events import Event, Place
+from importer.reading.inside import Inside, value_inside
+from importer.reading.listed import value_parts
 from importer.reading.malt_names import is_malt_name
+from importer.reading.numbers import is_word
 from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.pieces import Piece, joined, pieces_of, running_lines
 from importer.reading.rows import clean_label, readings_at, unread_beside
 from importer.reading.running_text import told_events
 from importer.reading.surroundings import of_other_kind
 from importer.reading.under import has_unit, more_below, value_under
-from importer.reading.values import split_value
 from importer.vocabulary.captions import document_title
-from importer.words import Box, Page
+from importer.words import Page
 
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
@@ -60,6 +62,19 @@ def free_events(
         if not any(event.figure or (event.header and len(line.cells) > 1) for event in found):
             silent.append(number)
     return [*events, *told_events(lines, silent, page, terms)]
+
+
+def box_events(rows: Sequence[Line], page: Page, terms: Terms) -> list[Event]:
+    """Figures and header entries of boxes that hold a name and its value each, known or not."""
+    events: list[Event] = []
+    for line in rows:
+        name, value = (Piece(cell.text, cell, False) for cell in line.cells)
+        label = _label_of(name, terms)
+        if terms.is_label(label) or (terms.caption(label) is None and terms.is_value(value.text)):
+            events.append(_figure(label, name, [name, value], 0, line, page, terms, ())[0])
+        else:
+            events += _line_events([name, value], line, 0, [line], frozenset(), page, terms, ())
+    return events
 
 
 def _heading(line: Line, terms: Terms) -> str | None:
@@ -111,7 +126,7 @@ def _line_events(
             yield _in_doubt(event, NAME_BEHIND)
             i += 2
             continue
-        alone = _value_inside(piece, terms) if not piece.colon else None
+        alone = value_inside(piece, terms) if not piece.colon else None
         if alone is not None:
             yield _inside_event(alone, piece, line, page, section)
             i += 1
@@ -198,7 +213,7 @@ def _is_unknown_result(piece: Piece, following: Piece, label: str, terms: Terms)
 
 def _is_result(piece: Piece, terms: Terms) -> bool:
     """True for something that can be the result of the label before it: a value, or a short word ("clear")."""
-    if terms.is_value(piece.text):
+    if terms.is_value(piece.text) or is_word(piece.text):
         return True
     return (
         len(piece.text.split()) <= 3
@@ -219,14 +234,19 @@ def _figure(
     section: tuple[str, ...],
 ) -> tuple[Event, int]:
     following = pieces[at + 1]
-    value, unit, spec = split_value(following.text)
+    parts = value_parts(following.text)
+    unit, spec = parts.unit, parts.spec
     box = following.cell.box
     step = 2
     while at + step < len(pieces) and not pieces[at + step].colon:
         extra = pieces[at + step]
         if unit is None and terms.is_unit(extra.text):
             unit = extra.text
-        elif not spec and terms.is_value(extra.text) and re.search(r"[<>≤≥]|max|min|\d\s*[-–]\s*\d", extra.text, re.I):
+        elif (
+            not (spec or parts.low)
+            and terms.is_value(extra.text)
+            and re.search(r"[<>≤≥]|max|min|\d\s*[-–]\s*\d", extra.text, re.I)
+        ):
             spec = extra.text.strip("()[] ")
         else:
             break
@@ -236,11 +256,14 @@ def _figure(
     doubts = (Concern("label-doubtful", SEVERAL_RESULTS),) if several else ()
     figure = PrintedFigure(
         label=label,
-        value=value,
+        value=parts.value,
         unit=unit,
         page=line.page,
         box=box,
         label_box=piece.cell.box,
+        method=parts.method,
+        low=parts.low,
+        high=parts.high,
         spec=spec,
         section=section,
         confidence=following.cell.confidence,
@@ -250,40 +273,24 @@ def _figure(
     return Event(Place(line.page, line.box.middle, box.x0), figure), step
 
 
-def _value_inside(piece: Piece, terms: Terms) -> tuple[str, str, Box] | None:
-    """A label and its value written without any gap ("Moisture 4.5 %"): the longest known label with a value behind."""
-    words = piece.cell.words
-    if not 2 <= len(words) <= SENTENCE_WORDS or not any(c.isdigit() for c in piece.text):
-        return None
-    for cut in range(len(words) - 1, 0, -1):
-        tail = " ".join(word.text for word in words[cut:])
-        if not tail[:1].isdigit() and tail[:1] not in "<>≤≥+-–−":
-            continue
-        if words[cut - 1].text.endswith(","):
-            continue
-        head = clean_label(" ".join(word.text for word in words[:cut]))
-        if terms.is_value(tail) and terms.is_label(head):
-            box = words[cut].box
-            for word in words[cut + 1 :]:
-                box = box.union(word.box)
-            return head, tail, box
-    return None
-
-
-def _inside_event(found: tuple[str, str, Box], piece: Piece, line: Line, page: Page, section: tuple[str, ...]) -> Event:
-    label, text, box = found
-    value, unit, spec = split_value(text)
+def _inside_event(found: Inside, piece: Piece, line: Line, page: Page, section: tuple[str, ...]) -> Event:
+    parts = value_parts(found.text)
+    several = (Concern("label-doubtful", f"{SEVERAL_RESULTS} It also holds {found.rival}."),) if found.rival else ()
     figure = PrintedFigure(
-        label=label,
-        value=value,
-        unit=unit,
+        label=found.label,
+        value=parts.value,
+        unit=parts.unit,
         page=line.page,
-        box=box,
+        box=found.box,
         label_box=piece.cell.box,
-        spec=spec,
+        method=parts.method,
+        low=parts.low,
+        high=parts.high,
+        spec=parts.spec,
         section=section,
         confidence=piece.cell.confidence,
-        second=readings_at(page, box),
-        doubts=unread_beside(page, box),
+        second=readings_at(page, found.box),
+        doubts=(*several, *unread_beside(page, found.box)),
+        rivals=(found.rival,) if found.rival else (),
     )
-    return Event(Place(line.page, line.box.middle, box.x0), figure)
+    return Event(Place(line.page, line.box.middle, found.box.x0), figure)

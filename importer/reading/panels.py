@@ -12,6 +12,7 @@ from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
 from importer.reading.limit_cells import limit_share, unnamed_limits
+from importer.vocabulary.captions import sides_of
 
 _METHOD = re.compile(
     r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
@@ -71,7 +72,8 @@ def _content_role(table: Table, column: int, terms: Terms) -> str:
         return "number"
     if column == 0 and total > 4 and _is_outline(texts):
         return "number"
-    if share(sum(bool(_METHOD.search(text)) for text in texts)):
+    # "4.2 EBC" is a value.
+    if share(sum(bool(_METHOD.search(t)) and (terms.is_method(t) or not terms.is_value(t)) for t in texts)):
         return "method"
     if share(sum(terms.is_value(text) for text in texts)):
         return "value"
@@ -153,8 +155,9 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
     # "Contract limits", set over both of "from" and "to".
-    end = terms.roles(table.columns[column].head.split()[-1])
-    return end if "spec" in names and end in (("min",), ("max",)) else names
+    head = table.columns[column].head
+    end = terms.roles(head.split()[-1])
+    return end if "spec" in names and end in (("min",), ("max",)) and len(set(sides_of(head))) == 1 else names
 
 
 def _family(names: tuple[str, ...]) -> Family | None:

@@ -17,10 +17,10 @@ from importer.printed import NO_HEAD, Concern, PrintedFigure, PrintedHeader
 from importer.reading.dates import parse_date
 from importer.reading.entry_kinds import fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.limit_cells import are_extremes, with_limits_below
+from importer.reading.limit_cells import are_extremes, in_order_of, with_limits_below
+from importer.reading.listed import value_parts
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
-from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Box, Page, SecondReading
@@ -294,7 +294,7 @@ def _text(row: Row, column: int | None) -> str:
 def _base_figure(
     table: Table, panel: Panel, row: Row, label: str, label_cell: Cell | None, section: tuple[str, ...]
 ) -> PrintedFigure:
-    return PrintedFigure(
+    figure = PrintedFigure(
         label=label,
         value="",
         unit=None,
@@ -309,6 +309,7 @@ def _base_figure(
         doubts=(doubt,) if (doubt := _rivals(table, panel, row)) else (),
         rivals=tuple(row.cells[column].text for column in panel.rivals if column in row.cells),
     )
+    return in_order_of(table.columns[panel.spec].head, figure) if panel.spec is not None else figure
 
 
 def _unit_column(panel: Panel, column: int) -> int | None:
@@ -339,13 +340,16 @@ def _figure(
         if not (base.label and (base.low or base.high or base.spec or unit_text)):
             return None
         return replace(base, column=head, column_family=family, unit=unit_text)
-    value, unit, spec = split_value(cell.text)
+    parts = value_parts(cell.text)
     return replace(
         base,
-        value=value,
-        unit=unit_text or unit,
+        value=parts.value,
+        unit=unit_text or parts.unit,
         box=cell.box,
-        spec=base.spec or spec,
+        method=base.method or parts.method,
+        low=base.low or parts.low,
+        high=base.high or parts.high,
+        spec=base.spec or parts.spec,
         column=head,
         column_family=family,
         column_unit=head_unit.code if head_unit is not None else None,

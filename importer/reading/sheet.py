@@ -18,11 +18,12 @@ from importer.reading.aside import beside_events
 from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
+from importer.reading.form_boxes import find_forms
 from importer.reading.left_over import left_over_events
 from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
 from importer.reading.limit_cells import with_listed_limits
-from importer.reading.pairs import free_events
+from importer.reading.pairs import box_events, free_events
 from importer.reading.parts import Part, parts_of
 from importer.reading.rows import BatchColumns, table_events
 from importer.reading.surroundings import (
@@ -113,7 +114,10 @@ def _page_events(
     page: Page, lines: Sequence[Line], terms: Terms, carried: _Carried
 ) -> tuple[list[Event], _Carried, set[int]]:
     """Everything found on a page, what it hands to the next, and the lines (by identity) that tables have taken."""
-    events: list[Event] = []
+    form = find_forms(lines, terms)
+    events = box_events(form.rows, page, terms)
+    boxes = {id(lines[i]) for i in form.used}
+    lines = [line for line in lines if id(line) not in boxes]
     used: set[int] = set()
     for transposed in find_transposed(lines, page, terms):
         events += batch_row_events(transposed, page, lines, terms)
@@ -127,7 +131,7 @@ def _page_events(
     consumed: set[int] = set()
     batches = carried.batches
     titles = page_titles(page, rest, terms)
-    figures = carried.figures
+    figures = carried.figures or bool(form.rows)
     for table in tables:
         found, batches = table_events(table, page, terms, batches, titles, batches_by_head(table, rest))
         if found:
@@ -142,7 +146,7 @@ def _page_events(
     events += [*letterhead_events(page, free, events, terms), *names_above_batches(page, free, events, terms)]
     events = with_lanes([*events, *left_over_events(lines, events, page, terms, frozenset(used))])
     headed = [table for table in tables if table.headed]
-    taken = {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
+    taken = boxes | {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}
     return events, _Carried(headed[-1] if headed else carried.table, batches, figures), taken
 
 

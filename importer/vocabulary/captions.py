@@ -5,12 +5,13 @@ other stages use.
 """
 
 from importer.vocabulary.batch_code import looks_like_batch
-from importer.vocabulary.column_heads import ROLES, column_role, column_roles
+from importer.vocabulary.column_heads import ROLES, column_role, column_roles, sides_of
 from importer.vocabulary.header_captions import header_caption
 from importer.vocabulary.statements import (
     Title,
     basis_of_some,
     basis_statement,
+    beside_title,
     document_title,
     family_statement,
     is_harmless_footnote,
@@ -22,6 +23,7 @@ __all__ = [
     "Title",
     "basis_of_some",
     "basis_statement",
+    "beside_title",
     "column_role",
     "column_roles",
     "document_title",
@@ -30,4 +32,5 @@ __all__ = [
     "is_harmless_footnote",
     "looks_like_batch",
     "mash_statement",
+    "sides_of",
 ]

@@ -21,6 +21,7 @@ ROLES = (
     "family:IoB", "family:EBC", "family:ASBC", "label",
 )  # fmt: skip
 """All roles, the one that decides first: a head of "typical" and "result" is one of typical values."""
+SIDES = ("min", "max")
 _FAMILIES = tuple(role for role in ROLES if role.startswith("family:"))
 LONGEST = 120
 _LANGUAGES_FIRST = ("en", "de", "fr", "nl", "es", "cs", "da", "it")
@@ -30,11 +31,13 @@ Phrase = tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class HeadTable:
-    """Known heads by their words; ``alone`` those that must be the whole head; ``small`` words that do not count."""
+    """Known heads by their words; ``alone`` those that must be the whole head; ``small`` words that do not count;
+    ``signs`` ("≥") may also stand beside a word for limits."""
 
     phrases: dict[Phrase, str]
     alone: dict[Phrase, str]
     small: frozenset[str]
+    signs: dict[str, str]
     words: frozenset[str]
     longest: int
 
@@ -66,6 +69,7 @@ def head_table() -> HeadTable:
     phrases: dict[Phrase, str] = {}
     alone: dict[Phrase, str] = {}
     small: set[str] = set()
+    signs: dict[str, str] = {}
     order = {stem: place for place, stem in enumerate(_LANGUAGES_FIRST)}
     for path in sorted(folder.glob("*.toml"), key=lambda path: (order.get(path.stem, len(order)), path.stem)):
         where = f"mappings/columns/{path.name}"
@@ -75,7 +79,9 @@ def head_table() -> HeadTable:
             raise DataError(f"{where}: {fault}") from fault
         small.update(token for word in raw.pop("small", []) for token in _tokens(word))
         # The first language that knows a word decides over it.
-        alone = _phrases(raw.pop("alone", {}), where) | alone
+        single = raw.pop("alone", {})
+        alone = _phrases(single, where) | alone
+        signs |= {word: role for role, words in single.items() for word in words if role in SIDES and not _tokens(word)}
         phrases = _phrases(raw, where) | phrases
     phrases.pop((), None)
     # A letter ("U", "r") is a head on its own only: "S/T ratio" is the label of a row.
@@ -83,7 +89,7 @@ def head_table() -> HeadTable:
         if len(phrase[0]) == 1:
             alone.setdefault(phrase, phrases.pop(phrase))
     words = frozenset(word for phrase in phrases for word in phrase)
-    return HeadTable(phrases, alone, frozenset(small), words, max(len(phrase) for phrase in phrases))
+    return HeadTable(phrases, alone, frozenset(small), signs, words, max(len(phrase) for phrase in phrases))
 
 
 def column_roles(text: str) -> tuple[str, ...]:
@@ -93,6 +99,11 @@ def column_roles(text: str) -> tuple[str, ...]:
     a head. Units, numbers and batch numbers beside the words do not count.
     """
     return _column_roles(text) if text and len(text) <= LONGEST else ()
+
+
+def sides_of(head: str) -> tuple[str, ...]:
+    """The ends of limits that a head names, in its order ("Max / Min")."""
+    return tuple(side for word in re.findall(r"[^\W\d_]+", head) for side in _column_roles(word) if side in SIDES)
 
 
 def column_role(text: str) -> str | None:
@@ -117,9 +128,14 @@ _PARTS = re.compile(r"\s*[/|;()\[\]\n:]\s*|\s+[-–—]\s+|,\s+")
 @lru_cache(maxsize=8192)
 def _column_roles(text: str) -> tuple[str, ...]:
     whole = _tokens(text)
+    table = head_table()
+    sign = next((sign for sign in sorted(table.signs, key=len, reverse=True) if text.strip("() ").endswith(sign)), "")
+    if sign and text.strip("() ") == sign:
+        return (table.signs[sign],)
     if not whole:
         return ()
-    table = head_table()
+    if sign and _column_roles(text.strip("() ").removesuffix(sign)) == ("spec",):
+        return (table.signs[sign], "spec")
     if whole in table.alone:
         return (table.alone[whole],)
     if whole in table.phrases:

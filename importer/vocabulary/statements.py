@@ -144,6 +144,17 @@ def document_title(text: str) -> Title | None:
     return best
 
 
+def beside_title(text: str) -> tuple[str, ...]:
+    """What stands beside the name of a document in its title ("Pilsner malt" of "Test report Pilsner malt")."""
+    if document_title(text) is None:
+        return ()
+    words = text.split()
+    known = frozenset().union(*(phrases.known for phrases in _statements().titles.values()))
+    spans = [(a, b) for a in range(len(words)) for b in range(a + 1, len(words) + 1)]
+    titles = [(a, b) for a, b in spans if _tokens(" ".join(words[a:b])) in known]
+    return tuple(" ".join(rest) for a, b in titles for rest in (words[:a], words[b:]) if rest)
+
+
 @lru_cache(maxsize=4096)
 def basis_statement(text: str) -> Basis | None:
     """The moisture basis that a note, section or head puts its figures on; None where it says none, or both."""

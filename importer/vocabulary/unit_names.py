@@ -46,6 +46,13 @@ class Unit:
     label: LabelUse = "word"
     text: str = field(default="", compare=False)
 
+    @property
+    def is_plain(self) -> bool:
+        """True for what is only a unit before a number: no word for a limit, no single letter, no size."""
+        written = "".join(self.text.split())
+        named = self.label == "word" and (len(written) > 1 or not written.isalpha())
+        return named and not (self.doubtful or self.damaged or self.dimension in ("length", "temperature", "time"))
+
 
 @dataclass(frozen=True, slots=True)
 class _Entry:

@@ -53,7 +53,9 @@ def _may_be_unit(text: str) -> bool:
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)*")
 _WORDS = re.compile(r"[^\W\d_]+")
 _MARKS = re.compile(r"\s*(?:[*†‡#§¹²³⁴⁵⁶⁷⁸⁹!↑↓]+|\([a-z0-9*]\)|\b[a-e]\))\s*$")
-_LEADING = re.compile(r"\s*([^\W\d_°º][^\d<>=~≈±:]{0,18}?|[°º]\s?[^\d<>=~≈±:]{1,12}?)\s*[:=]?\s*(?=[<>≤≥~≈±]?\s*\d)")
+_LEADING = re.compile(
+    r"\s*([^\W\d_°º][^\d<>=~≈±:]{0,18}?|%[^\d<>=~≈±:,;]{0,18}?|[°º]\s?[^\d<>=~≈±:]{1,12}?)\s*[:=]?\s*(?=[<>≤≥~≈±]?\s*\d)"
+)
 
 
 @lru_cache(maxsize=8192)
@@ -88,7 +90,7 @@ def _unit_at_first(text: str, numbers: list[re.Match[str]]) -> Split:
         unit = parse_unit(gap[: len(gap) - len(shorter)])
         if unit and shorter.strip() and _all_words_allowed(shorter + text[numbers[1].end() :]):
             return text[: numbers[0].end()] + shorter + text[numbers[1].start() :], unit
-    return text, None
+    return _leading_unit(text)
 
 
 # "1.55 (8.6 %)": the sign belongs to the strength in the bracket, not to the figure.
@@ -160,13 +162,12 @@ def _gap_without_unit(gap: str, unit: Unit | None) -> str:
 
 
 def _leading_unit(text: str) -> Split:
-    """ "pH 5.85", "EBC: 3.5": units that may stand before the number."""
+    """ "pH 5.85", "EBC: 3.5", "% 4.3": units before the number; of those that are words as well only some may."""
     match = _LEADING.match(text)
     unit = parse_unit(match[1]) if match else None
-    if match and unit and unit_table().entries[unit.code].before:
-        rest = text[match.end() :]
-        if _all_words_allowed(rest):
-            return rest.strip(), unit
+    first = unit is not None and (unit.is_plain or unit_table().entries[unit.code].before)
+    if match and first and _all_words_allowed(text[match.end() :]):
+        return text[match.end() :].strip(), unit
     return text, None
 
 

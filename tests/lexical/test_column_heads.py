@@ -125,3 +125,16 @@ def test_shortened_and_paraphrased_heads(text: str, role: str) -> None:
 @pytest.mark.parametrize("text", ["Onder 2,2 mm", "Boven 2,5 mm", "Højst 2,2 mm", "Malt", "Farbe nach Kochen", "Lot"])
 def test_words_of_heads_make_no_heads_of_labels(text: str) -> None:
     assert column_role(text) is None
+
+
+@pytest.mark.parametrize(
+    ("head", "role"),
+    [("≥", "min"), ("(≤)", "max"), (">=", "min"), ("Spec. ≥", "min"), ("Limit <=", "max"), ("Result ≥", "result")],
+)
+def test_signs_name_the_side_of_limits_alone_or_behind_a_word_for_limits(head: str, role: str) -> None:
+    assert column_role(head) == role
+
+
+@pytest.mark.parametrize("head", ["Friability >", "≥ 2.5 mm", "> 2.8", "Tol. -", "Tol. +"])
+def test_signs_in_other_heads_name_no_side(head: str) -> None:
+    assert column_role(head) not in ("min", "max")

@@ -305,7 +305,7 @@ def test_long_cells_take_no_time(piece: str) -> None:
     "text",
     [
         "≤ 4.5 max", "≥ 4.5 max", "max min 4.5", "4 - < 5", "n.d. 0.5 0.7", "> 0.5 n.d.", "0.5 n.d.", "between 4",
-        "from 4", "< 4.5 (4 - 5)", "4/5/6/7/8/9/1", "4.5 -", "- - 5", "--5", "4.5++", "+ + 4", "4 + 5", "< 98+",
+        "tra 4", "< 4.5 (4 - 5)", "4/5/6/7/8/9/1", "4.5 -", "- - 5", "--5", "4.5++", "+ + 4", "4 + 5", "< 98+",
         "< 4 ± 0.2", "4 ± < 0.2", "4;", "/4", "( )", "((4))", "(4", "4)", "- <4", "-(4)", "4 (5 - 6) 7", "max. 4 to 5",
         "+", "±4", "4 ±", "4 (", ") 4", "max", "~", "4 and", "4 < 5 max min",
     ],
@@ -408,3 +408,13 @@ def test_readings_are_held_together_by_value_not_by_bits() -> None:
     assert same_number(one, other)
     assert not same_number(one, replace(one, value=0.3 * (1 + 1e-8)))
     assert same_number(read("0"), replace(read("0"), value=1e-13))
+
+
+@pytest.mark.parametrize("text", ["from 82", "ab 82", "à partir de 82", "dès 82", "da 82", "fra 82", "desde 82"])
+def test_a_word_for_the_lower_end_alone_is_a_least_value(text: str) -> None:
+    number = read_number(text, None)
+    assert number is not None
+    assert (number.bound, number.value) == ("min", 82.0)
+    both = read_number("from 80 to 82", None)
+    assert both is not None
+    assert (both.bound, both.low, both.high) == ("range", 80.0, 82.0)

@@ -207,3 +207,24 @@ def test_sloppy_spellings(text: str, code: str, basis: str | None) -> None:
     unit = split_unit(text)[1]
     assert unit is not None
     assert (unit.code, unit.basis) == (code, basis)
+
+
+@pytest.mark.parametrize(
+    ("text", "value", "code"),
+    [
+        ("% 4,3", "4,3", "%"),
+        ("% 4.0 - 5.0", "4.0 - 5.0", "%"),
+        ("mPa s 1,561", "1,561", "mPa·s"),
+        ("WK 280", "280", "WK"),
+        ("mg/l 150", "150", "mg/L"),
+    ],
+)
+def test_units_before_their_number(text: str, value: str, code: str) -> None:
+    rest, unit = split_unit(text)
+    assert unit is not None
+    assert (rest, unit.code) == (value, code)
+
+
+@pytest.mark.parametrize("text", ["min 36", "L 24", "t 25", "mm 2.5", "%, 4.5", "°C 20"])
+def test_words_letters_and_sizes_before_a_number_are_no_unit_of_it(text: str) -> None:
+    assert split_unit(text)[1] is None

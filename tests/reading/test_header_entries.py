@@ -74,3 +74,32 @@ def test_narrow_letters_that_follow_each_other_are_no_double_print() -> None:
     printed = [char("l", 53.28), char("l", 55.33), char("o", 57.38)]
     again = [c._replace(box=Box(c.box.x0 + 0.25, 40, c.box.x1 + 0.25, 51)) for c in printed]
     assert "".join(c.text for c in _without_doubles([*printed, *again])) == "llo"
+
+
+@pytest.mark.parametrize(
+    ("title", "malt"),
+    [
+        ("Analysis certificate Pilsner malt", "Pilsner malt"),
+        ("Analysenzertifikat Wiener Malz", "Wiener Malz"),
+        ("Crystal malt 150 analysis report", "Crystal malt 150"),
+        ("Analyserapport pilsnermout", "pilsnermout"),
+    ],
+)
+def test_a_malt_that_only_the_title_names_is_offered(tmp_path: Path, title: str, malt: str) -> None:
+    field = header(tmp_path, (50, 60, title))["malt"]
+    assert (field.value, field.state) == (malt, "review")
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Certificate of malt analysis",
+        "Wheat malt analysis",
+        "Analysis certificate Pilsner malt and Munich malt",
+        "Test report Hollowmere Maltings Pilsner malt",
+    ],
+)
+def test_a_title_that_names_no_malt_or_several_offers_none(tmp_path: Path, title: str) -> None:
+    assert "malt" not in header(tmp_path, (50, 60, title))
+    named = header(tmp_path, (50, 60, title), (50, 90, "Malt: Lager malt"))
+    assert accepted(named)["malt"] == "Lager malt"

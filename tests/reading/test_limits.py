@@ -71,6 +71,26 @@ FORMS: dict[str, list[Text]] = {
         ("Parameter", "Unit", "Result", "Specification"),
         [(*row[:3], f"{row[3] or '-'} / {row[4] or '-'}") for row in ROWS],
     ),
+    "stroke-under-min-max": under(
+        ("Parameter", "Unit", "Result", "Min / Max"),
+        [(*row[:3], f"{row[3] or '-'} / {row[4] or '-'}") for row in ROWS],
+    ),
+    "stroke-under-max-min": under(
+        ("Parameter", "Unit", "Result", "Limits max / min"),
+        [(*row[:3], f"{row[4] or '–'} / {row[3] or '–'}") for row in ROWS],
+    ),
+    "signs-as-heads": under(("Parameter", "Unit", "Result", "≥", "≤"), ROWS),
+    "signs-behind-words": under(("Parameter", "Unit", "Result", "Spec. >=", "Spec. <="), ROWS),
+    "narrow-heads": table(
+        [("Parameter", "Einheit", "Ergebnis", "Spez. min.", "Spez. max."), *ROWS], 130, (54, 200, 270, 340, 384.5)
+    ),
+    "from": under(
+        ("Parameter", "Unit", "Result", "Limits"), [(*row[:3], limit(row, "from {}", "{} max")) for row in ROWS]
+    ),
+    "a-partir-de": under(
+        ("Parameter", "Unit", "Result", "Limits"), [(*row[:3], limit(row, "à partir de {}", "{} max")) for row in ROWS]
+    ),
+    "ab": under(("Parameter", "Unit", "Result", "Limits"), [(*row[:3], limit(row, "ab {}", "bis {}")) for row in ROWS]),
     "head-that-says-nothing": under(
         ("Parameter", "Unit", "Result", "Brewhouse"), [(*row[:3], limit(row, "≥ {}", "≤ {}")) for row in ROWS]
     ),
@@ -109,6 +129,22 @@ def test_single_values_beside_the_result_set_no_limit(tmp_path: Path, head: str)
     rows = [(*row[:3], row[3] or row[4]) for row in ROWS]
     figures = found(read(tmp_path, [*HEAD, *under(("Parameter", "Unit", "Result", head), rows)]).analyses[0])
     assert figures == {name: (value, None, None) for name, (value, _, _) in EXPECTED.items()}
+
+
+@pytest.mark.parametrize(
+    "heads", [("Tol. -", "Tol. +"), ("Tol. +", "Tol. -"), ("Tolerance -", "Tolerance +"), ("Toleranz -", "Toleranz +")]
+)
+def test_bare_numbers_of_tolerances_set_no_limit(tmp_path: Path, heads: Sequence[str]) -> None:
+    rows = [(*row[:3], "0.5", "0.7") for row in ROWS]
+    texts = table([("Parameter", "Unit", "Result", *heads), *rows], 130, (54, 200, 270, 340, 420))
+    figures = found(read(tmp_path, [*HEAD, *texts]).analyses[0])
+    assert figures == {name: (value, None, None) for name, (value, _, _) in EXPECTED.items()}
+
+
+def test_ends_in_another_order_than_their_head_says_are_no_limits_on_the_wrong_side(tmp_path: Path) -> None:
+    rows = [(*row[:3], "11.2 / 9.8") for row in ROWS if row[0].startswith("Total")]
+    texts = under(("Parameter", "Unit", "Result", "Min / Max"), rows)
+    assert found(read(tmp_path, [*HEAD, *texts]).analyses[0]) == {"total_protein": (10.5, None, None)}
 
 
 BATCHES = ("L24-1174", "L24-1175", "L24-1176")
