@@ -9,6 +9,7 @@ from importer.meaning.possible import possible_range, within_possible
 from importer.meaning.recognised import Doubt, Recognised
 from importer.printed import PrintedFigure
 from importer.reading.numbers import Convention, Number, read_number, same_number
+from importer.vocabulary.caption_words import caption_table, caption_words
 from importer.vocabulary.column_heads import column_roles
 from importer.vocabulary.result_words import result_words
 from importer.vocabulary.units import parse_unit, parse_units, split_unit
@@ -74,7 +75,8 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
 
 def _is_strange_head(head: str) -> bool:
     """True for words that head no column that is known; numbers may be those of batches."""
-    known = not head or column_roles(head) or split_unit(head)[1] is not None
+    caption = caption_table().worded.get(" ".join(caption_words(head)))  # "Batch" over the results of the only one
+    known = not head or column_roles(head) or caption == "batch" or split_unit(head)[1] is not None
     return not known and not any(character.isdigit() for character in head)
 
 
