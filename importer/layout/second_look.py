@@ -17,7 +17,7 @@ ALIKE = 0.7
 
 
 def look_again(lines: Sequence[Line], second: Sequence[SecondReading], terms: Terms) -> list[Line]:
-    """The lines with the words of ``second`` where only those name a column or a parameter. Numbers stay as they are."""
+    """The lines with the words of ``second`` where only those name a column or a parameter; numbers stay."""
     if not second:
         return list(lines)
     return [_line(line, _level(line.box, second), terms) for line in lines]
@@ -42,7 +42,7 @@ def _cell(cell: Cell, second: Sequence[SecondReading], terms: Terms, heads: bool
     found: dict[tuple[str, ...], None] = {}
     for words in _readings(cell, second):
         text = " ".join(words)
-        names = heads and terms.roles(text) or terms.is_plainer(text, cell.text)
+        names = (heads and terms.roles(text)) or terms.is_plainer(text, cell.text)
         if names and _is_same(cell, words):
             found[words] = None
     if len({" ".join(words).casefold() for words in found}) != 1:
