@@ -88,3 +88,12 @@ def test_a_verdict_with_letters_read_as_digits_is_no_number() -> None:
 @pytest.mark.parametrize(("head", "strange"), [("Lote", False), ("Charge", False), ("Lxte", True), ("vatore", True)])
 def test_the_caption_of_a_batch_over_results_was_read_cleanly(head: str, strange: bool) -> None:
     assert _is_strange_head(head) is strange
+
+
+@pytest.mark.parametrize(
+    ("seen", "kept"),
+    [("= mPas", "mPas"), ("58,9 =", "58,9"), ("= 36,36", "= 36,36"), ("Kolbach =", "Kolbach ="), ("=", "=")],
+)
+def test_the_rest_of_a_rule_is_no_part_of_a_unit_or_a_number(seen: str, kept: str) -> None:
+    page = Page(1, 1000, 800, _row("Viskosität", seen), "ocr")
+    assert find_lines(page)[0].cells[1].text == kept
