@@ -264,6 +264,19 @@ def make_cell(words: Iterable[Word], after_leader: bool = False) -> Cell:
     return Cell(" ".join(word.text for word in kept), box, kept, after_leader)
 
 
+def _without_stroke(cell: Cell) -> Cell:
+    """The cell of a scan without the rest of a rule that was read as "=" before words or behind a number.
+
+    Before a number it may be what is left of a limit, and between words it says something.
+    """
+    first, *rest = cell.words
+    if rest and first.text == "=" and not any(sign.isdigit() for word in rest for sign in word.text):
+        return make_cell(rest, cell.after_leader)
+    if rest and rest[-1].text == "=" and _DECIMAL.match(" ".join(word.text for word in cell.words[:-1])):
+        return make_cell(cell.words[:-1], cell.after_leader)
+    return cell
+
+
 def find_lines(page: Page) -> list[Line]:
     """All lines of a page, top to bottom, each split into cells."""
     em = page_em(page)
@@ -285,6 +298,8 @@ def find_lines(page: Page) -> list[Line]:
         cells = _cells(_split_leaders(group), line_em, widest, (*cuts, *strokes) if typed and strokes else cuts)
         if not cells:
             continue
+        if not typed:
+            cells = [_without_stroke(cell) for cell in cells]
         box = cells[0].box
         for cell in cells[1:]:
             box = box.union(cell.box)

@@ -9,6 +9,7 @@ from importer.meaning.labels import LabelQuery, examined, ideas_of, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
 from importer.vocabulary.captions import column_roles, document_title, header_caption
+from importer.vocabulary.result_words import result_words
 from importer.vocabulary.units import parse_unit, split_unit
 
 VALUE_KINDS = ("number", "range", "not-detected", "several")
@@ -32,6 +33,9 @@ _METHOD = re.compile(
 _COUNTED = re.compile(r"^\d{1,2}[.)]\s+(?=[^\W\d_])")
 # Letters joined to many digits are the number of a batch or a vehicle ("HL593622"), no name with a number behind it.
 _CODE = re.compile(r"^[^\W\d_]{1,4}-?\d{4,}$")
+
+
+_AS_LETTERS = str.maketrans("10", "io")
 
 
 class SheetTerms:
@@ -69,9 +73,19 @@ class SheetTerms:
     def is_telling(self, word: str) -> bool:
         return not (word[:1].isalpha() and any(c.isdigit() for c in word)) and bool(ideas_of(word) - {"FILLER", "AND"})
 
+    def is_plainer(self, other: str, text: str) -> bool:
+        if not _is_wording(text) or not _is_wording(other):
+            return False
+        own, seen = recognise(LabelQuery(text=text)), recognise(LabelQuery(text=other))
+        return own.state != "sure" and seen.state == "sure" and own.parameter in (None, seen.parameter)
+
     def is_sure_caption(self, text: str) -> bool:
         found = _caption(text)
         return found is not None and found[1] >= SURE_CAPTION
+
+
+def _is_wording(text: str) -> bool:
+    return 2 < len(text) <= MAX_LABEL and any(sign.isalpha() for sign in text)
 
 
 def _is_letter(text: str) -> bool:
@@ -107,13 +121,18 @@ def _is_value(text: str) -> bool:
     numbered = _COUNTED.match(text)
     if numbered and _is_label(text[numbered.end() :]):
         return False
-    if not text or len(text) > MAX_VALUE:
+    if not text or len(text) > MAX_VALUE or _is_word_in_digits(text):
         return False
     for candidate in (text, split_value(text)[0]):
         number = read_number(candidate, None)
         if number is not None and number.kind in VALUE_KINDS:
             return True
     return split_number(text) is not None
+
+
+def _is_word_in_digits(text: str) -> bool:
+    """True for a known word of results whose letters were read as digits ("1.0." for "i.O."): no number ends so."""
+    return text.endswith(".") and text.translate(_AS_LETTERS) in result_words().described_as_written
 
 
 @lru_cache(maxsize=8192)

@@ -16,7 +16,7 @@ from importer.vocabulary.units import parse_unit, parse_units, split_unit
 from importer.words import Box, Page, SecondReading
 
 SURE_WORD = 0.8
-NEAR = 1.5  # of its height, behind a figure
+NEAR, LONGEST_UNIT = 1.5, 4  # of its height, behind a figure; words of a unit
 WHOLE = 0.8  # of a label's width and height, from which a reading is one of all of it
 # What is left of letters that could not be read.
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
@@ -98,18 +98,19 @@ def nameless_beside(figure: PrintedFigure, unknown: Sequence[PrintedFigure]) -> 
 
 def other_unit_behind(figure: Recognised, page: Page) -> list[Doubt]:
     """A doubt where another unit stands right behind the figure than the one that its label or column gave it."""
-    box = figure.printed.box
+    box, unit = figure.printed.box, figure.unit
     level = [w for w in page.words if w.x0 >= box.x1 - 1 and w.top < box.middle < w.bottom]
-    behind = min(level, key=lambda w: w.x0, default=None)
-    if behind is None or behind.x0 - box.x1 > NEAR * box.height:
+    behind = sorted(level, key=lambda w: w.x0)[:LONGEST_UNIT]
+    if unit is None or not behind or behind[0].x0 - box.x1 > NEAR * box.height:
         return []
-    unit = parse_unit(behind.text)
+    texts = [" ".join(word.text for word in behind[: count + 1]) for count in range(len(behind))]
+    found = [other for text in texts if (other := parse_unit(text)) is not None]
+    # What the parameter is never given in is no unit of it ("min." before a limit).
+    found = [other for other in found if possible_range(figure.parameter, other.code) is not None]
     own = {parse_unit(figure.printed.unit or ""), *parse_units(figure.printed.unit or "")}
-    if unit is None or figure.unit is None or unit.code == figure.unit or unit in own:
+    if not found or any(other.code == unit or other in own for other in found):
         return []
-    return [
-        Doubt("unit-assumed", f"“{behind.text}” stands behind the figure, which is taken for one in {figure.unit}.")
-    ]
+    return [Doubt("unit-assumed", f"“{behind[0].text}” stands behind the figure, which is taken for one in {unit}.")]
 
 
 def _is_known_word(figure: Recognised) -> bool:

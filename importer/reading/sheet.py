@@ -10,6 +10,7 @@ from importer.layout.beside import part_blocks
 from importer.layout.heads import find_heads
 from importer.layout.keys import spelled_out
 from importer.layout.lines import Line, find_lines
+from importer.layout.second_look import look_again
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
@@ -61,7 +62,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     carried = _Carried()
     key: dict[str, str] = {}
     for page in pages:
-        lines, key = spelled_out(find_lines(page), terms, key)
+        lines, key = spelled_out(look_again(find_lines(page), page.second, terms), terms, key)
         found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)

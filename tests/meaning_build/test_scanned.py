@@ -93,7 +93,9 @@ def test_a_batch_number_of_a_scan_is_read_twice_with_every_stroke(batch: str, re
     assert built(row("Friability", "86"), batch=batch, page=page).header["batch"].state == state
 
 
-@pytest.mark.parametrize(("behind", "state"), [("SRM", "review"), ("EBC", "accepted"), ("4.7.1", "accepted")])
+@pytest.mark.parametrize(
+    ("behind", "state"), [("SRM", "review"), ("EBC", "accepted"), ("4.7.1", "accepted"), ("min.", "accepted")]
+)
 def test_another_unit_right_behind_the_figure_is_a_doubt(behind: str, state: str) -> None:
     """Where the unit is that of the label, the one behind the figure may have been missed."""
     page = Page(1, 595, 842, (Word(behind, VALUE_BOX.x1 + 6, 20, VALUE_BOX.x1 + 24, 32),), "text")
