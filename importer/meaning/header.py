@@ -7,6 +7,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from rapidfuzz.fuzz import ratio
+
 from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
@@ -103,6 +105,7 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
 
 # In a number every stroke counts: "23/858" is no 23858.
 _NUMBERED = ("batch", "certificate", "order")
+_NEARLY, _LINE = 85.0, 6.0  # percent of the letters of two names; points within which words stand on a line
 _SCRAPS = re.compile(r"[|©®_~=¢]|^\s*[—–-]")
 
 
@@ -114,10 +117,20 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False  # large letters stand apart: "Malting Company" may be a part of the name
     if _SCRAPS.search(entry.text) or (entry.key == "quantity" and split_unit(entry.text)[1] is None):
         return False  # what is left of a rule, and a unit that was not read
+    if entry.key == "supplier" and _is_spelt_otherwise(entry.text, page):
+        return False
     same = _as_numbered if entry.key in _NUMBERED else _plain
     wanted = same(entry.text)
     seen = [same(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
     return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
+
+
+def _is_spelt_otherwise(name: str, page: Page) -> bool:
+    """Whether nearly the same name stands elsewhere on the page, in the letterhead or at its foot."""
+    wanted, count = _plain(name), len(name.split())
+    words = sorted(page.words, key=lambda word: (round(word.bottom / _LINE), word.x0))
+    runs = (_plain("".join(word.text for word in words[at : at + count])) for at in range(len(words) - count + 1))
+    return any(run != wanted and ratio(run, wanted) >= _NEARLY for run in runs)
 
 
 def _is_kind(caption: str) -> bool:

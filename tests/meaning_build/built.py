@@ -23,6 +23,7 @@ def built(
     batch: str | None = "A-114",
     sure: bool = True,
     malt: str | None = None,
+    supplier: str | None = None,
     notes: tuple[str, ...] = ("Methods: EBC",),
     specification: bool = False,
     page: Page | None = None,
@@ -31,6 +32,7 @@ def built(
     """The analysis of these rows as one batch on a page of text."""
     header = [PrintedHeader("batch", "Batch", batch, 1, BOX, sure=sure)] if batch else []
     header += [PrintedHeader("malt", "Malt", malt, 1, BOX)] if malt else []
+    header += [PrintedHeader("supplier", "Supplier", supplier, 1, BOX)] if supplier else []
     printed = PrintedAnalysis((1,), tuple(header), rows, notes=notes, is_specification=specification)
     convention = decide_convention([figure.value for figure in rows])
     pages = {1: page or Page(1, 595, 842, (), "text")}

@@ -114,3 +114,13 @@ def test_a_unit_that_holds_a_number_is_no_other_reading_of_the_result() -> None:
     readings = tuple(SecondReading(text, VALUE_BOX, "other", 0.99) for text in ("663", "mg/100"))
     printed = PrintedFigure("Soluble nitrogen", "663", "mg/100 g", 1, VALUE_BOX, label_box=LABEL_BOX, second=readings)
     assert not any("mg/100" in reason for reason in only(built(printed, page=PAGE), "soluble_nitrogen").reasons)
+
+
+@pytest.mark.parametrize(("head", "state"), [("Tarnlow", "accepted"), ("Tarmlow", "review")])
+def test_a_supplier_of_a_scan_that_is_spelt_otherwise_in_the_letterhead_is_a_doubt(head: str, state: str) -> None:
+    """Both readers may misread the small print in one way; they hardly misread the large print so, too."""
+    places = [(100.0, "Malt"), (140.0, "Company")]
+    words = tuple(Word(text, x, 300, x + 30, 312) for x, text in [(50.0, head), *places])
+    page = replace(PAGE, words=words, second=(SecondReading("Tarnlow Malt Company", BOX, "other", 0.99),))
+    analysis = built(row("Friability", "86"), supplier="Tarnlow Malt Company", page=page)
+    assert analysis.header["supplier"].state == state
