@@ -12,7 +12,8 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.extremes import sums_up
 from importer.reading.malt_names import is_malt_name, names_one_malt
-from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.readings import readings_at, unread_beside
+from importer.reading.rows import clean_label
 from importer.reading.shifted import may_be_shifted
 from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch

@@ -9,7 +9,8 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure
 from importer.reading.events import Event, Place
 from importer.reading.numbers import is_word
-from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.readings import readings_at, unread_beside
+from importer.reading.rows import clean_label
 from importer.reading.values import split_value
 from importer.words import Box, Page
 

@@ -17,7 +17,8 @@ from importer.reading.malt_names import is_malt_name
 from importer.reading.numbers import is_word
 from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.pieces import Piece, joined, pieces_of, running_lines
-from importer.reading.rows import clean_label, readings_at, unread_beside
+from importer.reading.readings import readings_at, unread_beside
+from importer.reading.rows import clean_label
 from importer.reading.running_text import told_events
 from importer.reading.surroundings import of_other_kind
 from importer.reading.under import has_unit, more_below, value_under

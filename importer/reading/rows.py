@@ -21,9 +21,10 @@ from importer.reading.limit_cells import are_extremes, in_order_of, with_limits_
 from importer.reading.listed import value_parts
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
+from importer.reading.readings import readings_at, unread_beside
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.units import parse_unit, split_unit
-from importer.words import Box, Page, SecondReading
+from importer.words import Page
 
 _NO_RESULTS = {"typical", "previous", "min", "max", "spec", "precision", "date", "number", "method", "unit"}
 ASTRAY = Concern("label-doubtful", "Its value stands outside of the column of results.")
@@ -357,41 +358,3 @@ def _figure(
         second=readings_at(page, cell.box),
         doubts=(*base.doubts, *unread_beside(page, cell.box)),
     )
-
-
-def readings_at(page: Page, box: Box) -> tuple[SecondReading, ...]:
-    """Independent readings of a place on a scan."""
-    return tuple(_part(page, r, box) for r in page.second if _covers(r.box, box))
-
-
-def _part(page: Page, reading: SecondReading, box: Box) -> SecondReading:
-    """The part of a reading in the box, where it covers more and agrees with all of the page's words there."""
-    if reading.box.width <= box.width + box.height:
-        return reading
-    under = sorted(
-        (w for w in page.words if _covers(w.box, reading.box) and _covers(reading.box, w.box)), key=lambda w: w.x0
-    )
-    if _plain(" ".join(w.text for w in under)) != _plain(reading.text):
-        return reading
-    inside = " ".join(w.text for w in under if box.x0 - 1 <= (w.x0 + w.x1) / 2 <= box.x1 + 1)
-    return reading._replace(text=inside, box=box) if inside else reading
-
-
-def _plain(text: str) -> str:
-    return "".join(text.split()).replace(",", ".")
-
-
-def _covers(reading: Box, box: Box) -> bool:
-    across = min(reading.x1, box.x1) - max(reading.x0, box.x0)
-    down = min(reading.bottom, box.bottom) - max(reading.top, box.top)
-    return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
-
-
-def unread_beside(page: Page, box: Box) -> tuple[Concern, ...]:
-    """A doubt where ink that nobody could read stands in or just left of a value."""
-    reach = 1.2 * box.height
-    for lost in page.lost:
-        down = min(lost.bottom, box.bottom) - max(lost.top, box.top)
-        if down > 0.2 * box.height and lost.x1 > box.x0 - reach and lost.x0 < box.x1:
-            return (Concern("reading-doubtful", "There is ink beside the figure that could not be read."),)
-    return ()

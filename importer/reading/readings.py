@@ -1,0 +1,59 @@
+"""What the readers of a scan make of one place on its page."""
+
+from __future__ import annotations
+
+import re
+
+from rapidfuzz.fuzz import ratio
+
+from importer.printed import Concern
+from importer.words import Box, Page, SecondReading
+
+LINE_ALIKE = 80.0  # percent of the characters of a line that two readings of it share
+# Numbers with their signs: these have to be the same.
+_FIGURES = re.compile(r"[<>≤≥±+-]|\d+(?:\.\d+)*")
+
+
+def readings_at(page: Page, box: Box) -> tuple[SecondReading, ...]:
+    """Independent readings of a place on a scan."""
+    return tuple(_part(page, r, box) for r in page.second if _covers(r.box, box))
+
+
+def _part(page: Page, reading: SecondReading, box: Box) -> SecondReading:
+    """The part of a reading in the box, where it covers more and agrees with all of the page's words there."""
+    if reading.box.width <= box.width + box.height:
+        return reading
+    under = sorted(
+        (w for w in page.words if _covers(w.box, reading.box) and _covers(reading.box, w.box)), key=lambda w: w.x0
+    )
+    if not _same_line(" ".join(w.text for w in under), reading.text):
+        return reading
+    inside = " ".join(w.text for w in under if box.x0 - 1 <= (w.x0 + w.x1) / 2 <= box.x1 + 1)
+    return reading._replace(text=inside, box=box) if inside else reading
+
+
+def _same_line(one: str, other: str) -> bool:
+    """The same numbers and signs in the same order, and letters that differ by accents and a few misread ones only."""
+    one, other = _plain(one), _plain(other)
+    alike = one == other or ratio(one, other) >= LINE_ALIKE
+    return alike and _FIGURES.findall(one) == _FIGURES.findall(other)
+
+
+def _plain(text: str) -> str:
+    return "".join(text.split()).replace(",", ".")
+
+
+def _covers(reading: Box, box: Box) -> bool:
+    across = min(reading.x1, box.x1) - max(reading.x0, box.x0)
+    down = min(reading.bottom, box.bottom) - max(reading.top, box.top)
+    return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
+
+
+def unread_beside(page: Page, box: Box) -> tuple[Concern, ...]:
+    """A doubt where ink that nobody could read stands in or just left of a value."""
+    reach = 1.2 * box.height
+    for lost in page.lost:
+        down = min(lost.bottom, box.bottom) - max(lost.top, box.top)
+        if down > 0.2 * box.height and lost.x1 > box.x0 - reach and lost.x0 < box.x1:
+            return (Concern("reading-doubtful", "There is ink beside the figure that could not be read."),)
+    return ()
