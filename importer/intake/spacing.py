@@ -17,7 +17,7 @@ import numpy as np
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
-    from importer.intake.prepare.ink import Marks
+    from importer.intake.prepare.ink import Marks, Mask
 
     Floats = NDArray[np.float64]
 
@@ -28,6 +28,7 @@ EXPECTED = np.array([0.78, 0.39, 0.55, 0.82, -0.12, -0.03, -0.10])
 # How many figures' worth of evidence the expectation counts for.
 STIFFNESS = 2.0
 LEAST_FIGURES = 4
+OWN_WIDTHS = 8  # so many figures of one size of print have widths of their own
 NARROW = 40.0  # percentile of the pieces that starts the learning
 SAME_SIZE = 0.25
 # Two sizes of print on a page differ by at least this share, with nothing between them.
@@ -169,17 +170,36 @@ def too_wide(cells: Sequence[Sequence[Piece]]) -> list[bool]:
     flat = [piece for cell in cells for piece in cell]
     if len(flat) < LEAST_FIGURES:
         return [False] * len(cells)
+    usual = [min(piece.steps) for piece in flat if piece.steps and len(piece.steps) > 1]
+    step = float(np.median(usual)) if len(usual) >= LEAST_FIGURES else None
+    wide = np.zeros(len(flat), dtype=bool)
+    for own in _by_size(flat):
+        wide[own] = _wide_of([flat[index] for index in own.tolist()], step)
+    ends = np.cumsum([len(cell) for cell in cells])
+    return [bool(wide[end - len(cell) : end].any()) for cell, end in zip(cells, ends, strict=True)]
+
+
+def _by_size(flat: Sequence[Piece]) -> list[NDArray[np.int64]]:
+    """The pieces of each size of print with enough of them to learn from (large print is often bold), and the rest."""
+    heights = np.array([piece.height for piece in flat], dtype=float)
+    groups = [np.flatnonzero(own) for own in _sizes(heights)]
+    large = [group for group in groups if len(group) >= OWN_WIDTHS]
+    rest = np.setdiff1d(np.arange(len(flat)), np.concatenate(large)) if large else np.arange(len(flat))
+    if len(rest) < LEAST_FIGURES:  # too few to be told from: they are measured with all others
+        return [np.arange(len(flat))] if not large else [*large[:-1], np.concatenate([large[-1], rest])]
+    return [*large, rest]
+
+
+def _wide_of(flat: Sequence[Piece], step: float | None) -> Mask:
+    """Which pieces of one kind of print are too wide; ``step`` is the usual distance of two digits on the page."""
     surplus, point = surpluses(flat)
     spread = 1.4826 * float(np.median(np.abs(surplus - np.median(surplus))))
     low, high = max(LEAST_SURPLUS, SURPLUS * point), max(LEAST_SURPLUS, MOST_SURPLUS * point)
     limit = min(max(low, 3.0 * spread), high)
-    usual = [min(piece.steps) for piece in flat if piece.steps and len(piece.steps) > 1]
-    step = float(np.median(usual)) if len(usual) >= LEAST_FIGURES else None
     # Bold type and type of one width for all signs are wide, too; there the digits stand evenly.
     even = np.array([_stands_evenly(piece, step) for piece in flat])
-    wide = ((surplus > limit) & ~even) | np.array([_has_gap(piece, step) for piece in flat])
-    ends = np.cumsum([len(cell) for cell in cells])
-    return [bool(wide[end - len(cell) : end].any()) for cell, end in zip(cells, ends, strict=True)]
+    found: Mask = ((surplus > limit) & ~even) | np.array([_has_gap(piece, step) for piece in flat])
+    return found
 
 
 def _stands_evenly(piece: Piece, usual: float | None) -> bool:
@@ -220,13 +240,17 @@ def _print_sizes(heights: Floats) -> Floats:
     """The middle height of each piece's size of print: surer than one piece's own, which is off by a pixel."""
     usual = float(np.median(heights))
     sizes = np.where(np.abs(heights - usual) <= SAME_SIZE * usual, usual, heights)
-    steps = np.sort(heights)
-    bounds = [*steps[:-1][np.diff(steps) > SIZE_STEP * steps[:-1]], steps[-1]]
-    for low, high in zip([0.0, *bounds[:-1]], bounds, strict=True):
-        own = (heights > low) & (heights <= high)
+    for own in _sizes(heights):
         if np.count_nonzero(own) >= LEAST_FIGURES:
             sizes[own] = np.median(heights[own])
     return sizes
+
+
+def _sizes(heights: Floats) -> list[Mask]:
+    """Which pieces have each size of print: sizes that nothing lies between are two."""
+    steps = np.sort(heights)
+    bounds = [*steps[:-1][np.diff(steps) > SIZE_STEP * steps[:-1]], steps[-1]]
+    return [(heights > low) & (heights <= high) for low, high in zip([0.0, *bounds[:-1]], bounds, strict=True)]
 
 
 def _learnt(counts: Floats, widths: Floats) -> Floats:

@@ -85,6 +85,7 @@ def test_a_method_that_is_the_same_in_all_families_tells_of_none() -> None:
     ("batch", "reading", "state"),
     [
         *[("ZA 23/858", "Batch: ZA 23/858", "accepted"), ("ZA23-858", "ZA 23–858", "accepted")],
+        *[("25 4805", "25 4805", "review"), ("ZA 254805", "ZA 254805", "accepted")],
         *[("ZA 23858", "ZA 23/858", "review"), ("254125-B", "254125-8", "review"), ("— 23/858", "— 23/858", "review")],
     ],
 )
