@@ -70,6 +70,31 @@ def test_what_is_no_reading_of_the_same_is_not_taken(row: tuple[str, ...], cell:
     assert _looked(row, cell, other) == list(row)
 
 
+def _marks(row: tuple[str, ...], seen: dict[int, str]) -> list[str]:
+    page = Page(1, 1400, 800, _row(*row), "ocr")
+    (line,) = find_lines(page)
+    second = [SecondReading(text, line.cells[n].box, "other", 0.9) for n, text in seen.items()]
+    return [cell.text for cell in look_again([line], second, TERMS)[0].cells]
+
+
+def test_marks_that_count_on_are_taken_from_the_other_reader() -> None:
+    assert _marks(("Charge", "Gd)", "@", "(3)", "6)"), {1: "(1)", 2: "(2)", 4: "(4)"}) == [
+        "Charge",
+        *("(1)", "(2)", "(3)", "(4)"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("row", "seen"),
+    [
+        (("Charge", "Gd)", "@", "(3)"), {1: "(1)", 2: "(7)"}),  # they do not count on
+        (("Charge", "Gd)", "(3)"), {1: "(2)"}),  # too few of them
+    ],
+)
+def test_marks_that_count_nothing_stay(row: tuple[str, ...], seen: dict[int, str]) -> None:
+    assert _marks(row, seen) == list(row)
+
+
 def test_two_other_readings_that_differ_settle_nothing() -> None:
     assert _looked(("Druh", "Jednotka", "Mix."), 2, "Min.")[2] == "Min."
     assert _looked(("Druh", "Jednotka", "Mix."), 2, "Min.", "Max.")[2] == "Mix."
