@@ -19,6 +19,8 @@ ALIKE = 0.7
 # "(3)" over a column; fewer in a line count nothing.
 _MARK = re.compile(r"\(\d{1,2}\)")
 FEWEST_MARKS = 3
+# Nobody prints a sum as a result.
+_SUM = re.compile(r"\d+(?:[.,]\d+)?\+\d+(?:[.,]\d+)?")
 
 
 def look_again(lines: Sequence[Line], second: Sequence[SecondReading], terms: Terms) -> list[Line]:
@@ -63,8 +65,11 @@ def _mark(cell: Cell, second: Sequence[SecondReading]) -> str:
 
 
 def _cell(cell: Cell, second: Sequence[SecondReading], terms: Terms, heads: bool) -> Cell:
-    if terms.is_value(cell.text) or terms.is_unit(cell.text) or terms.roles(cell.text):
+    if _SUM.fullmatch("".join(cell.text.split())):
+        return _with_tolerance(cell, second)
+    if terms.is_value(cell.text) or terms.roles(cell.text):
         return cell
+    heads = heads and not terms.is_unit(cell.text)
     found: dict[tuple[str, ...], None] = {}
     for words in _readings(cell, second):
         text = " ".join(words)
@@ -76,6 +81,15 @@ def _cell(cell: Cell, second: Sequence[SecondReading], terms: Terms, heads: bool
     words = next(iter(found))
     read = [word._replace(text=text) for word, text in zip(cell.words, words, strict=True)]
     return make_cell(read, cell.after_leader)
+
+
+def _with_tolerance(cell: Cell, second: Sequence[SecondReading]) -> Cell:
+    """The cell with "±" for "+" between two numbers, where the other reader saw that and all else the same."""
+    seen = {"".join(one.text.split()) for one in second if _holds(cell.box, one.box)}
+    plain = "".join(cell.text.split())
+    if seen != {plain.replace("+", "±")}:
+        return cell
+    return make_cell([word._replace(text=word.text.replace("+", "±")) for word in cell.words], cell.after_leader)
 
 
 def _readings(cell: Cell, second: Sequence[SecondReading]) -> list[tuple[str, ...]]:

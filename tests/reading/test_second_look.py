@@ -43,6 +43,8 @@ def _looked(row: tuple[str, ...], cell: int, *others: str, level: float = 0) -> 
         (("Caractéristique", "Unité", "Résultat", "+"), 3, "±"),
         (("Granos viítreos (fribilímetro)", "1,9", "%"), 0, "Granos vitreos (friabilimetro)"),
         (("Pilky a zlomky", "0,9", "%"), 0, "Půlky a zlomky"),
+        (("Hot water extract", "L%/kg dry", "306.0"), 1, "L°/kg dry"),
+        (("Retained on 2.5 mm", "93,8+1,9", "%"), 1, "93,8±1,9"),
     ],
 )
 def test_a_name_that_the_other_reader_saw_is_taken(row: tuple[str, ...], cell: int, other: str) -> None:
@@ -60,6 +62,11 @@ def test_a_name_that_the_other_reader_saw_is_taken(row: tuple[str, ...], cell: i
         (("Moisture", "4.5", "%"), 1, "45"),
         # The sizes of a sieve are not a matter of spelling.
         (("uber 2,8 nm", "94,5", "%"), 0, "über 2,5 mm"),
+        # Another unit or basis, and a unit that was read well.
+        (("Hot water extract", "L%/kg dry", "306.0"), 1, "L°/kg wet"),
+        (("Wort colour", "°L", "3.1"), 1, "%L"),
+        # The other reader saw another number.
+        (("Retained on 2.5 mm", "93,8+1,9", "%"), 1, "98,8±1,9"),
         # A word more may be another parameter.
         (("Extrakt Feinschrct", "81,0", "%"), 0, "Feinschrot"),
         # A head without any known beside it.
