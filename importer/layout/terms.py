@@ -36,7 +36,7 @@ class Terms(Protocol):
         """True for a word that says something in the name of a parameter: neither unknown nor an article."""
 
     def is_plainer(self, other: str, text: str) -> bool:
-        """True where ``other`` surely names a parameter that ``text`` may name, but not surely."""
+        """True where ``other`` surely names a parameter, or a unit, that ``text`` may name, but not surely."""
 
     def is_method(self, text: str) -> bool:
         """True for the reference of a method and nothing else ("EBC 4.5.1", "R-205.01.080")."""

@@ -227,7 +227,7 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
         if len(lines[k].cells) > 1 or _goes_on(lines[k], lines, heads):
             used_heads.append(k)
     units = tuple(_unit(texts.get(i, []), terms) for i in range(len(spans)))
-    joined = tuple(_joined(texts.get(i, []), terms) for i in range(len(spans)))
+    joined = tuple(_joined(texts.get(i, []), em, terms) for i in range(len(spans)))
     values = _value_columns(body, spans, terms)
     labels = [i for i in values if terms.is_label(joined[i])]
     if len(labels) < MIN_VALUES or len(labels) < KNOWN_SHARE * len(values):
@@ -294,14 +294,15 @@ def _as_read(cells: Sequence[Cell]) -> list[Cell]:
     return sorted(cells, key=lambda cell: -cell.box.middle if upwards else cell.box.middle)
 
 
-def _joined(cells: Sequence[Cell], terms: Terms) -> str:
+def _joined(cells: Sequence[Cell], em: float, terms: Terms) -> str:
     ordered = _as_read(cells)
     if _unit(cells, terms):
         ordered = ordered[:-1]
     kept = ordered[-1:]
     for cell in reversed(ordered[:-1]):
-        # A title above the heads is no part of them: it stands farther off than the lines of one head do.
-        if kept[0].box.top - cell.box.bottom > WRAP_GAP * cell.box.height and _is_known(_text(kept), terms):
+        # A title above the heads is no part of them: it stands farther off than the lines of one head do. The boxes
+        # of a scan hold the ink alone, which is lower than the letters are set.
+        if kept[0].box.top - cell.box.bottom > WRAP_GAP * max(em, cell.box.height) and _is_known(_text(kept), terms):
             break
         kept.insert(0, cell)
     return _text(kept)

@@ -7,8 +7,9 @@ from bisect import bisect_left
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 
+from importer.meaning.tables import table
 from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.column_heads import head_table
 from importer.vocabulary.lexicon import Lexicon, concepts
@@ -111,7 +112,10 @@ def respell(
                 result.append(Token(word, word, "word"))
                 place = run
                 continue
-        if token.kind == "word" and token.text not in spelling.known:
+        if token.text in misread() and not _plain(token, words):
+            token = _respelt(token, misread()[token.text])
+            costs[len(result)] = LOOK_ALIKE
+        elif token.kind == "word" and token.text not in spelling.known:
             beside = (found[place - 1].text if place else "", found[place + 1].text if place + 1 < len(found) else "")
             word = _completed(token.text, words, spelling) if token.text in cut_off else None
             cost = LOOK_ALIKE
@@ -120,10 +124,20 @@ def respell(
             if cost:
                 costs[len(result)] = cost
             if word:
-                token = Token(word, word, "word", token.dotted, token.glued)
+                token = _respelt(token, word)
         result.append(token)
         place += 1
     return result, costs
+
+
+def _respelt(token: Token, word: str) -> Token:
+    return Token(word, word, "word", token.dotted, token.glued)
+
+
+@cache
+def misread() -> dict[str, str]:
+    """Short words by what they are misread as, from mappings/misread.toml."""
+    return {seen: word for word, line in table("misread")["words"].items() for seen in line.split(", ")}
 
 
 def _completed(text: str, words: Lexicon, spelling: _Spelling) -> str | None:

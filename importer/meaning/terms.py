@@ -74,6 +74,9 @@ class SheetTerms:
         return not (word[:1].isalpha() and any(c.isdigit() for c in word)) and bool(ideas_of(word) - {"FILLER", "AND"})
 
     def is_plainer(self, other: str, text: str) -> bool:
+        if (unit := parse_unit(text)) is not None:
+            sound = parse_unit(other) if unit.damaged else None
+            return sound is not None and not sound.damaged and (sound.code, sound.basis) == (unit.code, unit.basis)
         if not _is_wording(text) or not _is_wording(other):
             return False
         own, seen = recognise(LabelQuery(text=text)), recognise(LabelQuery(text=other))

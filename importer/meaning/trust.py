@@ -17,6 +17,7 @@ from importer.words import Box, Page, SecondReading
 
 SURE_WORD = 0.8
 NEAR, LONGEST_UNIT = 1.5, 4  # of its height, behind a figure; words of a unit
+UNIT_START = 2  # letters that a misread unit has in common with the printed one
 WHOLE = 0.8  # of a label's width and height, from which a reading is one of all of it
 # What is left of letters that could not be read.
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
@@ -52,7 +53,7 @@ def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> li
         ]
     if figure.number.kind == "word" and _is_known_word(figure):
         return []
-    if figure.number.kind == "not-detected" and _is_read_twice(figure):
+    if figure.number.kind in ("word", "not-detected") and _is_read_twice(figure):
         return []
     if figure.number.kind not in ("number", "range"):
         return [
@@ -120,8 +121,13 @@ def _is_known_word(figure: Recognised) -> bool:
 
 
 def _is_read_twice(figure: Recognised) -> bool:
-    """True where a second reader saw the same letters ("n.n.")."""
-    return any(_bare(reading.text) == _bare(figure.printed.value) for reading in figure.printed.second)
+    """True where a second reader saw the same letters ("n.n."), as a whole or word by word."""
+    own = _bare(figure.printed.value)
+    ordered = sorted(figure.printed.second, key=lambda reading: reading.box.x0)
+    joined = {
+        _bare("".join(one.text for one in ordered if one.reader == name)) for name in {one.reader for one in ordered}
+    }
+    return own != "" and (own in joined or any(_bare(reading.text) == own for reading in ordered))
 
 
 def _bare(text: str) -> str:
@@ -184,8 +190,16 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
     tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text, figure))
+    tries += _before_unit(text, unit or "")
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
+
+
+def _before_unit(text: str, unit: str) -> tuple[str, ...]:
+    """What a reading has before a unit that begins as the printed one does and was misread behind ("181 mg.lI-1")."""
+    start = unit.strip(" ([")[:UNIT_START]
+    at = text.casefold().find(start.casefold()) if len(start) == UNIT_START and start.isalpha() else -1
+    return (text[:at].strip(),) if at > 0 else ()
 
 
 def _may_be_number(text: str) -> bool:

@@ -279,6 +279,8 @@ def _is_doubtful(table: UnitTable, printed: str) -> bool:
 
 
 _OPEN_ENDS = "-–—−~÷±<>/"
+# The lower ring of a percent sign, read once more as a sign of its own.
+_RING = re.compile(r"(?<=%)[$§]")
 
 
 @lru_cache(maxsize=8192)
@@ -288,7 +290,7 @@ def parse_unit(text: str) -> Unit | None:
     Several names for one unit ("LAA/MT or L/MT") are that unit; names of different units are None
     (see ``parse_units``). A heading of several words may end with a colon ("in %:").
     """
-    printed = text.strip()
+    printed = _RING.sub("", text.strip())
     if printed.endswith(":") and " " in printed:
         printed = printed[:-1].rstrip()
     if not printed or len(printed) > LONGEST:

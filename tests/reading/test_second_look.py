@@ -43,6 +43,8 @@ def _looked(row: tuple[str, ...], cell: int, *others: str, level: float = 0) -> 
         (("Caractéristique", "Unité", "Résultat", "+"), 3, "±"),
         (("Granos viítreos (fribilímetro)", "1,9", "%"), 0, "Granos vitreos (friabilimetro)"),
         (("Pilky a zlomky", "0,9", "%"), 0, "Půlky a zlomky"),
+        (("Hot water extract", "L%/kg dry", "306.0"), 1, "L°/kg dry"),
+        (("Retained on 2.5 mm", "93,8+1,9", "%"), 1, "93,8±1,9"),
     ],
 )
 def test_a_name_that_the_other_reader_saw_is_taken(row: tuple[str, ...], cell: int, other: str) -> None:
@@ -60,6 +62,11 @@ def test_a_name_that_the_other_reader_saw_is_taken(row: tuple[str, ...], cell: i
         (("Moisture", "4.5", "%"), 1, "45"),
         # The sizes of a sieve are not a matter of spelling.
         (("uber 2,8 nm", "94,5", "%"), 0, "über 2,5 mm"),
+        # Another unit or basis, and a unit that was read well.
+        (("Hot water extract", "L%/kg dry", "306.0"), 1, "L°/kg wet"),
+        (("Wort colour", "°L", "3.1"), 1, "%L"),
+        # The other reader saw another number.
+        (("Retained on 2.5 mm", "93,8+1,9", "%"), 1, "98,8±1,9"),
         # A word more may be another parameter.
         (("Extrakt Feinschrct", "81,0", "%"), 0, "Feinschrot"),
         # A head without any known beside it.
@@ -68,6 +75,31 @@ def test_a_name_that_the_other_reader_saw_is_taken(row: tuple[str, ...], cell: i
 )
 def test_what_is_no_reading_of_the_same_is_not_taken(row: tuple[str, ...], cell: int, other: str) -> None:
     assert _looked(row, cell, other) == list(row)
+
+
+def _marks(row: tuple[str, ...], seen: dict[int, str]) -> list[str]:
+    page = Page(1, 1400, 800, _row(*row), "ocr")
+    (line,) = find_lines(page)
+    second = [SecondReading(text, line.cells[n].box, "other", 0.9) for n, text in seen.items()]
+    return [cell.text for cell in look_again([line], second, TERMS)[0].cells]
+
+
+def test_marks_that_count_on_are_taken_from_the_other_reader() -> None:
+    assert _marks(("Charge", "Gd)", "@", "(3)", "6)"), {1: "(1)", 2: "(2)", 4: "(4)"}) == [
+        "Charge",
+        *("(1)", "(2)", "(3)", "(4)"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("row", "seen"),
+    [
+        (("Charge", "Gd)", "@", "(3)"), {1: "(1)", 2: "(7)"}),  # they do not count on
+        (("Charge", "Gd)", "(3)"), {1: "(2)"}),  # too few of them
+    ],
+)
+def test_marks_that_count_nothing_stay(row: tuple[str, ...], seen: dict[int, str]) -> None:
+    assert _marks(row, seen) == list(row)
 
 
 def test_two_other_readings_that_differ_settle_nothing() -> None:
