@@ -110,13 +110,15 @@ def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int
     first = {*figures[0].section, *figures[0].heading} if figures else set()
     found: dict[int, Concern] = {}
     row: PrintedFigure | None = None
+    said = ""
     for at, figure in enumerate(figures):
-        if at and not terms.is_label(figure.label) and names_another_sample(f"{figure.label} {figure.value}"):
-            row = figure
+        whole = " ".join(part for part in (figure.label, figure.unit, figure.value) if part)
+        if at and not terms.is_label(figure.label) and names_another_sample(whole):
+            row, said = figure, whole
             continue
         row = row if row is not None and (row.page, row.section) == (figure.page, figure.section) else None
         texts = [text for text in (*figure.section, *figure.heading) if text not in first]
-        text = row.label if row is not None else next((text for text in texts if names_another_sample(text)), None)
+        text = said if row is not None else next((text for text in texts if names_another_sample(text)), None)
         if text is not None:
             found[at] = Concern("label-doubtful", f"It stands under the heading “{text}”.")
     return found

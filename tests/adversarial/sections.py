@@ -306,7 +306,7 @@ for _number, _heading in enumerate(
         "Quality control of the laboratory: control malt",
         "Repeat analysis",
         "Rückstellmuster",
-        "Échantillon de référence",
+        "Malt de référence",
     )
 ):
     sheet(
@@ -348,4 +348,12 @@ Protein, dry | % | 10.5
 Friability | % | 83
 """,
     truth("H8702", moisture="4.3", total_protein="10.5", friability="83"),
+)
+
+sheet(
+    "later-rows-below-a-chopped-heading",
+    "The words of the heading fall into the columns of the table above it, none of them into that of the results.",
+    _LATER.format(batch="H8703", heading="Échantillon de référence"),
+    truth("H8703", moisture="4.3", total_protein="10.5", shown="83 3.2"),
+    fails="a row without a result is dropped before its words are taken for a heading",
 )
