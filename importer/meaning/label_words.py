@@ -9,6 +9,7 @@ from itertools import pairwise, product
 from typing import NamedTuple
 
 from importer.meaning.label_limits import without_limits
+from importer.meaning.label_numbers import number_left
 from importer.meaning.label_sizes import measures
 from importer.meaning.label_spelling import respell
 from importer.models import Family
@@ -24,6 +25,7 @@ MOST_TOKENS = 7
 SHORT = 2
 """Letters of a label that a number beside them makes doubtful."""
 FILLER: Ideas = frozenset({"FILLER"})
+SMALL: Ideas = FILLER | {"AND"}
 
 
 class Hit(NamedTuple):
@@ -62,7 +64,8 @@ class Part:
 class Wording:
     """A label as understood word by word. ``halves`` are the parts between strokes, empty where there is one part.
 
-    ``limits`` are comparison signs of the label that belong to no sieve.
+    ``limit_sign`` is a comparison sign of the label that belongs to no sieve, ``number`` one at its end that nothing
+    explains.
     """
 
     text: str
@@ -73,6 +76,7 @@ class Wording:
     method_family: Family | None
     parameter: str | None = None
     limit_sign: str = ""
+    number: str = ""
 
 
 _METHOD = re.compile(
@@ -111,7 +115,10 @@ def understand(text: str, with_unit: bool = False) -> Wording:
     sizes = measures(found, [(hit.start, hit.end, _ideas_of(hit)) for hit in hits])
     whole, halves = _parts(found, hits, sizes.at, sizes.used)
     sign = next((token.raw for i, token in enumerate(found) if token.raw in "<>≤≥" and i not in sizes.used), "")
-    return Wording(cleaned, whole, halves, unit or limit_unit, bare, method, known, sign)
+    telling = [hit for hit in hits if _ideas_of(hit) - SMALL]
+    explained = {i for hit in telling for i in range(hit.start, hit.end)} | sizes.used | sizes.at.keys()
+    number = number_left(cleaned, found, explained)
+    return Wording(cleaned, whole, halves, unit or limit_unit, bare, method, known, sign, number)
 
 
 # "Sorte/n", "Sorte(n)": one or several; "(s)" may be seconds.

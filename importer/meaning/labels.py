@@ -42,7 +42,7 @@ class Match:
     ``parameter`` is None where it is none of the parameters (``state`` is then "unknown" and ``why`` says why).
     ``score`` runs from 0 to 100; ``rivals`` are other parameters it could mean. ``basis``, ``family``, ``mash`` and
     ``limit`` are None where the wording says nothing; ``unit`` is the unit inside the label; ``matrix`` what was
-    examined.
+    examined; ``number`` a number at the end of the label that nothing explains.
     """
 
     parameter: str | None
@@ -56,6 +56,7 @@ class Match:
     limit: Limit | None = None
     matrix: Matrix = "malt"
     why: str = ""
+    number: str = ""
 
 
 def describe(text: str, unit: str | Unit | None = None, family: Family | None = None) -> Match:
@@ -94,6 +95,7 @@ def recognise(query: LabelQuery) -> Match:
         limit=_limit(ideas, parameter, wording),
         matrix=_matrix(ideas, sections),
         why=verdict.why or ("the label names both dry malt and malt as is" if clash else ""),
+        number=wording.number,
     )
 
 

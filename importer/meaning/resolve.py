@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from importer.meaning.convert import at_basis, needs_basis
 from importer.meaning.family import FamilyJudgement, judge_family, said_family
 from importer.meaning.footnotes import footnote_doubts, footnotes, footnotes_of, without_footnotes
+from importer.meaning.label_numbers import may_be_result
 from importer.meaning.label_sizes import is_congress_strength
 from importer.meaning.labels import Match, describe
 from importer.meaning.look import (
@@ -131,6 +132,9 @@ def _settle(
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
     doubts += _unit_cell_doubts(look, printed_unit)
+    if may_be_result(match.number, entry.name, unit):
+        reason = f"Its label ends in a number, “{match.number}”, which may be the result."
+        doubts.append(Doubt("label-doubtful", reason))
     basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, notes, unit)
     doubts += basis_doubts
     number, text, number_doubts = _number(entry, look, specification)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from importer.layout.terms import Terms
 from importer.reading.entries import SENTENCE_WORDS
 from importer.reading.listed import listed
+from importer.reading.numbers import read_number
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.values import split_value
@@ -41,6 +42,7 @@ def value_inside(piece: Piece, terms: Terms) -> Inside | None:
             return Inside(_label(words, cut), _text(words[cut:]), _box(words[cut:]))
     for cut in reversed(cuts):
         if terms.is_value(_text(words[cut:])):
+            cut = _range_begins(words, cuts, cut)
             return _first_value(words, cuts, cut, terms) or Inside(
                 _label(words, cut), _text(words[cut:]), _box(words[cut:])
             )
@@ -50,6 +52,15 @@ def value_inside(piece: Piece, terms: Terms) -> Inside | None:
 def _begins_value(words: Sequence[Word], cut: int) -> bool:
     text = words[cut].text
     return (text[:1].isdigit() or text[:1] in "<>≤≥+-–−") and not words[cut - 1].text.endswith(",")
+
+
+def _range_begins(words: Sequence[Word], cuts: Sequence[int], last: int) -> int:
+    """Where a range begins whose end is the value from ``last`` on ("10 - 15 min"); ``last`` where there is none."""
+    for cut in cuts:
+        number = read_number(split_value(_text(words[cut:]))[0], None) if cut < last else None
+        if number is not None and number.bound == "range":
+            return cut
+    return last
 
 
 def _first_value(words: Sequence[Word], cuts: Sequence[int], last: int, terms: Terms) -> Inside | None:

@@ -33,6 +33,7 @@ from importer.reading.surroundings import (
     of_other_kind,
     of_other_maltster,
     of_other_number,
+    of_other_samples,
     of_several_batches,
     titles_of_others,
     under_title,
@@ -78,10 +79,12 @@ def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
     named = numbers_named(texts, terms)
     several = of_several_batches(analysis.header)
     other = titles_of_others(analysis.figures, analysis.header)
+    samples = of_other_samples(analysis.figures, terms)
     figures = []
-    for figure in analysis.figures:
+    for at, figure in enumerate(analysis.figures):
         concern = (
             of_other_number(figure, named, analysis.header)
+            or samples.get(at)
             or under_title(figure, other)
             or of_other_maltster(figure, analysis.header)
             or several

@@ -11,6 +11,7 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
 from importer.reading.malt_names import names_one_malt
 from importer.vocabulary.captions import document_title, looks_like_batch
+from importer.vocabulary.statements import names_another_sample
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
 NEAR = 3.0
@@ -99,6 +100,28 @@ def of_other_maltster(figure: PrintedFigure, headers: Sequence[PrintedHeader]) -
     if not others or any(own in name or name in own for name in others):
         return None
     return Concern("label-doubtful", "Its page names another maltster; it may be of another batch.")
+
+
+def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int, Concern]:
+    """Doubts by the place of the figure, where a heading below the first figures speaks of another sample.
+
+    Such a heading may have been read as a row: it then holds for the rows of its section that follow.
+    """
+    first = {*figures[0].section, *figures[0].heading} if figures else set()
+    found: dict[int, Concern] = {}
+    row: PrintedFigure | None = None
+    said = ""
+    for at, figure in enumerate(figures):
+        whole = " ".join(part for part in (figure.label, figure.unit, figure.value) if part)
+        if at and not terms.is_label(figure.label) and names_another_sample(whole):
+            row, said = figure, whole
+            continue
+        row = row if row is not None and (row.page, row.section) == (figure.page, figure.section) else None
+        texts = [text for text in (*figure.section, *figure.heading) if text not in first]
+        text = said if row is not None else next((text for text in texts if names_another_sample(text)), None)
+        if text is not None:
+            found[at] = Concern("label-doubtful", f"It stands under the heading “{text}”.")
+    return found
 
 
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:

@@ -51,6 +51,7 @@ class _Statements:
     units: frozenset[str]
     mashes: dict[Mash, _Phrases]
     harmless: _Phrases
+    another: _Phrases
 
 
 _TOKEN = re.compile(r"[^\W_]+")
@@ -100,6 +101,7 @@ def _statements() -> _Statements:
                 "isothermal-65": _phrases(raw["mash"]["isothermal-65"], "mash.isothermal-65"),
             },
             harmless=_phrases(raw["footnote"]["harmless"], "footnote.harmless"),
+            another=_phrases(raw["another"]["sample"], "another.sample"),
         )
     except (KeyError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/statements.toml: {fault}") from fault
@@ -273,3 +275,9 @@ def mash_statement(text: str) -> Mash | None:
 def is_harmless_footnote(text: str) -> bool:
     """True for a footnote that changes nothing about the result that it belongs to: of accreditation, say."""
     return bool(text) and len(text) <= LONGEST_NOTE and _first(_statements().harmless, _tokens(text), text) >= 0
+
+
+@lru_cache(maxsize=2048)
+def names_another_sample(text: str) -> bool:
+    """True for a heading over figures of a reference sample, an earlier lot, an average, guaranteed values ..."""
+    return bool(text) and len(text) <= LONGEST_TITLE and _first(_statements().another, _tokens(text), text) >= 0

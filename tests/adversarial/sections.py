@@ -282,3 +282,78 @@ Real degree of fermentation | % | 66.1
 """,
     truth("T7116", moisture="4.3", shown="66.1"),
 )
+
+_LATER = """
+# Certificate of Analysis
+Pilsner malt   Batch: {batch}    Methods: EBC
+
+Parameter | Unit | Result
+Moisture | % | 4.3
+Protein, dry | % | 10.5
+
+{heading}
+Friability | % | 83
+Colour | EBC | 3.2
+"""
+
+for _number, _heading in enumerate(
+    (
+        "Retained sample of lot D1099",
+        "Averages of the last 12 months",
+        "Limits of the contract",
+        "Tolerances",
+        "Recommended for lager",
+        "Quality control of the laboratory: control malt",
+        "Repeat analysis",
+        "Rückstellmuster",
+        "Malt de référence",
+    )
+):
+    sheet(
+        f"later-rows-of-another-sample-{_number}",
+        f"Rows under '{_heading}' below the results: nothing of the delivered batch.",
+        _LATER.format(batch=f"H86{_number}0", heading=_heading),
+        truth(f"H86{_number}0", moisture="4.3", total_protein="10.5", shown="83 3.2"),
+    )
+
+sheet(
+    "annex-of-a-reference-sample",
+    "The second page has results of a reference sample.",
+    """
+# Certificate of Analysis
+Pilsner malt   Batch: H8701    Methods: EBC
+
+Parameter | Unit | Result
+Moisture | % | 4.3
+Protein, dry | % | 10.5
+===
+Annex: reference sample
+Parameter | Unit | Result
+Friability | % | 83
+Colour | EBC | 3.2
+""",
+    truth("H8701", moisture="4.3", total_protein="10.5", shown="83 3.2"),
+)
+
+sheet(
+    "values-of-control-malt-throughout",
+    "The heading stands over all rows: the sheet is about this sample.",
+    """
+# Certificate of Analysis: reference malt
+Pilsner malt   Batch: H8702    Methods: EBC
+
+Parameter | Unit | Result
+Moisture | % | 4.3
+Protein, dry | % | 10.5
+Friability | % | 83
+""",
+    truth("H8702", moisture="4.3", total_protein="10.5", friability="83"),
+)
+
+sheet(
+    "later-rows-below-a-chopped-heading",
+    "The words of the heading fall into the columns of the table above it, none of them into that of the results.",
+    _LATER.format(batch="H8703", heading="Échantillon de référence"),
+    truth("H8703", moisture="4.3", total_protein="10.5", shown="83 3.2"),
+    fails="a row without a result is dropped before its words are taken for a heading",
+)

@@ -57,11 +57,35 @@ def moisture(folder: Path, text: str) -> Figure:
         "Moisture 4.3 typical 4.5",
         "Moisture 4.3 5.0",
         "Moisture 4.3 %, 4.5",
+        "Moisture 4.3 / 5.0 %",
+        "Moisture 4.3 | 5.0 %",
+        "Moisture 4.3 % | 5.0 %",
+        "Moisture 4 of 5 %",
     ],
 )
 def test_a_second_value_is_never_the_result(tmp_path: Path, text: str) -> None:
     figure = moisture(tmp_path, text)
     assert figure.state == "review" or (figure.value, figure.limits.high) == (4.3, 4.5)
+
+
+@pytest.mark.parametrize("text", ["10 - 15 min", "10 – 15 min", "10-15 min", "10 to 15 min"])
+def test_a_range_with_spaces_is_read_as_one(tmp_path: Path, text: str) -> None:
+    figures = read(tmp_path, [*HEAD, *lines("Moisture 4.3 %", f"Saccharification time {text}")]).analyses[0].figures
+    assert [(f.range, f.state) for f in figures[1:]] == [((10.0, 15.0), "accepted")]
+
+
+def test_a_number_at_the_end_of_a_label_may_be_the_result(tmp_path: Path) -> None:
+    rows = [("Moisture 4.3", "5.0 %"), ("Protein, dry 10.5 %", "11.5 %"), ("Friability", "86 %")]
+    figures = read(tmp_path, [*HEAD, *table(rows, 130, (54, 300))]).analyses[0].figures
+    assert [f.parameter for f in figures if f.state == "accepted"] == ["friability"]
+
+
+@pytest.mark.parametrize("label", ["VZ 45", "Moisture EBC 4.2", "Moisture 1", "Moisture (max. 5.0)"])
+def test_sizes_methods_footnotes_and_limits_end_labels_without_a_doubt(tmp_path: Path, label: str) -> None:
+    value = "38.5 %" if "45" in label else "4.3 %"
+    rows = [(label, value), ("Friability", "86 %")]
+    figures = read(tmp_path, [*HEAD, *table(rows, 130, (54, 300))]).analyses[0].figures
+    assert [f.state for f in figures] == ["accepted", "accepted"]
 
 
 @pytest.mark.parametrize("label", ["Extract 0.2 mm, dry", "Extract fine grind 0.2 mm dry"])
