@@ -106,6 +106,7 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
 # In a number every stroke counts: "23/858" is no 23858.
 _NUMBERED = ("batch", "certificate", "order")
 _NEARLY, _LINE = 85.0, 6.0  # percent of the letters of two names; points within which words stand on a line
+_OPENING, _CLOSING = re.compile(r"(?<!\S)['\"‘“„]"), re.compile(r"['\"’”“](?!\S)")
 _GAP = re.compile(r"\d\s+\d")
 _SCRAPS = re.compile(r"[|©®_~=¢]|^\s*[—–-]")
 
@@ -118,6 +119,8 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False  # large letters stand apart: "Malting Company" may be a part of the name
     if _SCRAPS.search(entry.text) or (entry.key == "quantity" and split_unit(entry.text)[1] is None):
         return False  # what is left of a rule, and a unit that was not read
+    if len(_OPENING.findall(entry.text)) != len(_CLOSING.findall(entry.text)):
+        return False  # one of a pair of quotation marks was lost
     if entry.key in _NUMBERED and _GAP.search(entry.text):
         return False  # both readers can lose the same stroke
     if entry.key == "supplier" and _is_spelt_otherwise(entry.text, page):

@@ -125,3 +125,17 @@ def test_a_supplier_of_a_scan_that_is_spelt_otherwise_in_the_letterhead_is_a_dou
     page = replace(PAGE, words=words, second=(SecondReading("Tarnlow Malt Company", BOX, "other", 0.99),))
     analysis = built(row("Friability", "86"), supplier="Tarnlow Malt Company", page=page)
     assert analysis.header["supplier"].state == state
+
+
+@pytest.mark.parametrize(
+    ("malt", "state"),
+    [
+        ("Lager malt 'Lark'", "accepted"),
+        ("Malt d'orge", "accepted"),
+        ("Lager malt 'Lark", "review"),
+        ("Lark'", "review"),
+    ],
+)
+def test_a_lost_quotation_mark_is_a_doubt(malt: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading(malt, BOX, "other", 0.99),))
+    assert built(row("Friability", "86"), malt=malt, page=page).header["malt"].state == state
