@@ -31,7 +31,9 @@ LEGACY_ENLARGE = 2
 # What letters a figure may have been misread as: only cells of these are worth a second look where no digit is.
 LIKE_DIGITS = frozenset("OoDQIil|!SsBZzgqeabG.,:;'’-–—−~_<>≤≥=+±°*/\\()[]{}$&@§¢£¥«»")
 FIGURE = re.compile(r"(?:<|>|≤|≥|[mM](?:ax|in)\.?)?\s*[-−–]?\d+(?:[.,]\d+)?(?:\s*[-–±]\s*\d+(?:[.,]\d+)?)?\s*%?")
-LEAST_CERTAINTY = 0.5
+LEAST_CERTAINTY, SURE_ANSWER = 0.5, 0.9
+# A short number with letters in it.
+GARBLED = re.compile(r"(?=.*\d)(?=.*[A-Za-z])[\w.,]{2,5}")
 STROKES = frozenset("-–—_|¦=~.'‘’`")  # what rules, edges and dirt are taken for
 # Ink that a figure's reading does not account for: how far beside it is looked for, how much of it is a stroke (of the
 # glyph height squared), and how much higher than the others a digit may be.
@@ -159,6 +161,8 @@ def _compare_figures(page: Prepared, cells: Sequence[Cell], answers: Sequence[se
                 settled.readings.append(Reading(witness.text, cell.box, ocr.LEGACY, witness.confidence))
             elif index in pointed:
                 settled.readings.append(_second_reading(cell, answer))
+            elif _has_digit(cell.text):
+                settled.readings += _main_reading(cell, answer)
         elif two_kinds and settled.reword(cell, answer):
             continue
         elif answer.text and (cell.words or answer.confidence >= LEAST_CERTAINTY):
@@ -264,7 +268,13 @@ def _takes_over(cell: Cell, answer: second.Read, confirmed: bool, glyph: float) 
         return figure or confirmed  # nothing was read there at all
     slack = 0.6 * glyph
     inside = all(cell.box.x0 - slack <= w.x0 and w.x1 <= cell.box.x1 + slack for w in cell.words)
-    return inside and (confirmed or (figure and not _has_digit(cell.text)))
+    return inside and (confirmed or (figure and (not _has_digit(cell.text) or _is_garbled(cell, answer))))
+
+
+def _is_garbled(cell: Cell, answer: second.Read) -> bool:
+    """Whether letters among the digits of a short number are a misread point: "7A" where the other one has "7.1"."""
+    pointed = any(sign in spacing.SEPARATORS for sign in answer.text)
+    return pointed and answer.confidence >= SURE_ANSWER and GARBLED.fullmatch(cell.text) is not None
 
 
 def _second(page: Prepared, cells: Sequence[Cell]) -> list[second.Read]:

@@ -16,7 +16,7 @@ from importer.intake import cellwise, ocr, scan, second, spacing
 from importer.intake.picture import open_pictures, read_picture
 from importer.intake.prepare.ink import Marks, thickened
 from importer.intake.prepare.page import prepare
-from importer.words import Page
+from importer.words import Box, Page
 from tests.scans import degrade, tables
 
 tesseract = pytest.mark.skipif(shutil.which("tesseract") is None, reason="the tesseract program is not installed")
@@ -250,3 +250,18 @@ def test_heavy_noise_is_kept_from_the_main_reader() -> None:
     freed = scan._without_dirt(page)
     assert ((freed < scan.WHITE) & beside).mean() == 0
     assert np.array_equal(freed[page.ink], page.even[page.ink])
+
+
+@pytest.mark.parametrize(
+    ("main", "other", "taken"),
+    [
+        ("7A", "7.1", True),
+        ("7A", "71", False),
+        ("A12345", "8.12345", False),
+        ("7.4", "7.1", False),
+        ("EBC", "7.1", True),
+    ],
+)
+def test_letters_in_a_number_give_way_to_a_point(main: str, other: str, taken: bool) -> None:
+    cell = cellwise.Cell(Box(10, 10, 60, 26), (ocr.Seen(main, 10, 10, 60, 26, 0.6),))
+    assert cellwise._takes_over(cell, second.Read(other, 0.99), False, 16.0) is taken
