@@ -145,3 +145,16 @@ def test_a_tick_that_stands_alone_is_taken_out_of_a_grey_page() -> None:
 def test_large_letters_are_no_ticks(text: str) -> None:
     even, mask = ticked(text, letters=True)
     assert find_ticks(even, mask, connected(mask), 16.0, 20, 255) is None
+
+
+def test_a_large_figure_in_colour_is_no_stroke_of_a_pen() -> None:
+    """Even one that stands alone, and a few printed in the colour of the stamp that lies over one of them."""
+    page = table().image
+    pen = ImageDraw.Draw(page)
+    pen.text((2250, 1250), "7", font=ImageFont.truetype(tables.installed_faces()["DejaVuSans"], 90), fill=RED)
+    assert part(page).taken is None
+    small = ImageFont.truetype(tables.installed_faces()["DejaVuSans"], 36)
+    for y in (230, 1350, 1450):
+        pen.text((2050, y), "5.8", font=small, fill=RED)
+    ring(page, 1900, 60, RED)
+    assert part(page).taken is None

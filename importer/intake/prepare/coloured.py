@@ -13,6 +13,7 @@ import numpy as np
 from PIL import Image
 
 from importer.intake.prepare import ink
+from importer.intake.prepare.ticks import is_tick, whole_mark
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -33,7 +34,7 @@ STAMP, STROKE, LONGEST_STROKE = 11.0, 3.5, 25.0
 SLENDER = 0.34  # of its box that a stroke or an outline covers at most
 STRAIGHT = 0.3  # of a mark's pixels in long level or upright runs: a ruled table, not a stamp
 # Marks of the same colour that look like letters: so many, and the colour is that of print.
-PRINTED, LETTER = 20, 3.5
+PRINTED, LETTER = 4, 3.5
 ALIKE = 0.96  # cosine between two inks
 # Of the brightest channel of the stroke: darker pixels are print that shows through it.
 OVERPRINT = 0.75
@@ -97,8 +98,9 @@ def _areas(mask: Mask, marks: Marks, millimetre: float) -> list[tuple[int, int, 
     found = []
     for index in np.flatnonzero(stamps | strokes).tolist():
         box = marks.box(index)
-        alone = stamps[index] or not _in_a_row(marks, index)
-        if alone and not _is_ruled(mask[box[1] : box[3], box[0] : box[2]], millimetre):
+        inside = mask[box[1] : box[3], box[0] : box[2]]
+        meant = stamps[index] or (is_tick(whole_mark(inside)) and not _in_a_row(marks, index))
+        if meant and not _is_ruled(inside, millimetre):
             found.append(box)
     return found
 

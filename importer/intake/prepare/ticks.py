@@ -30,7 +30,7 @@ def find_ticks(even: Grey, mask: Mask, marks: Marks, glyph: float, darkest: floa
     for index in ticks.tolist() if len(ticks) <= MOST else ():
         x0, top, x1, bottom = marks.box(index)
         shape = whole_mark(mask[top:bottom, x0:x1])
-        if _is_tick(shape):
+        if is_tick(shape):
             taken[top:bottom, x0:x1] |= shape
     if not taken.any():
         return None
@@ -49,7 +49,7 @@ def whole_mark(mask: Mask) -> Mask:
     return shape
 
 
-def _is_tick(shape: Mask) -> bool:
+def is_tick(shape: Mask) -> bool:
     """Whether a mark goes down a little from its left end and up from there to the right, far above that end."""
     height, width = shape.shape
     rows, columns = np.nonzero(shape)
