@@ -29,6 +29,9 @@ class Terms(Protocol):
     def is_other_matter(self, text: str) -> bool:
         """True for a text that speaks of barley, beer or another product, and not of malt."""
 
+    def is_sieving(self, text: str) -> bool:
+        """True for a heading over fractions by sieves ("Sieving (mm)")."""
+
     def is_title(self, text: str) -> bool:
         """True for the title of a sheet of results ("Certificate of analysis")."""
 

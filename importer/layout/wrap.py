@@ -77,8 +77,22 @@ def _with_content_roles(
     return [named(column) for column in range(len(roles))]
 
 
-def _is_anchor(cells: dict[int, Cell], roles: Sequence[tuple[str, ...]], label: int, terms: Terms) -> bool:
+def _is_cut_heading(line: Line, cells: dict[int, Cell], label: int, terms: Terms) -> bool:
+    """True for one run of words that falls into several columns ("Échantillon de | référence") and holds no result."""
+    named = cells.get(label)
+    if named is None or len(line.cells) > 1 or len(cells) < 2 or ":" in line.text or terms.is_label(named.text):
+        return False
+    behind = [cell.text for column, cell in cells.items() if column != label]
+    if any(terms.is_value(text) for text in behind):
+        return False
+    key = terms.caption(named.text)
+    return key in (None, "ignore") or not any(text[0].isupper() or any(map(str.isdigit, text)) for text in behind)
+
+
+def _is_anchor(line: Line, cells: dict[int, Cell], roles: Sequence[tuple[str, ...]], label: int, terms: Terms) -> bool:
     """True for a line that carries a row of its own: a value, or a known label with a unit and an empty result."""
+    if _is_cut_heading(line, cells, label, terms):
+        return False
     known = any(_is_value_column(names) for names in roles)
     for column, cell in cells.items():
         if column == label:
@@ -120,7 +134,7 @@ def merge_rows(
     label = _label_column(kept, roles, terms)
     roles = _with_content_roles(kept, roles, label, terms)
     items = [
-        _Item(i, line, cells, _is_anchor(cells, roles, label, terms), cells[label].text if label in cells else "")
+        _Item(i, line, cells, _is_anchor(line, cells, roles, label, terms), cells[label].text if label in cells else "")
         for i, line, cells in kept
     ]
     anchors = [item for item in items if item.anchor]

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from importer.meaning.checks import CheckInput, run_checks
 from importer.meaning.convert import Context, Outcome, Start, convert_alike, lovibond_of_pair, stands_on, to_basis
 from importer.meaning.derive import derive
+from importer.meaning.glued_marks import glued_mark
 from importer.meaning.header import build_header, with_said_header
 from importer.meaning.look import NUMBER_KINDS
 from importer.meaning.outward import BOUNDS, also_printed, to_printed, unrecognised
@@ -100,6 +101,7 @@ def build(
     malt = header["malt"].value if "malt" in header else ""
     malt_class = class_of(malt)
     weighed = [_weighed(figure, pages, convention, malt_class, resolved.unknown) for figure in resolved.figures]
+    weighed = [_marked(figure, weighed, printed.notes, convention) for figure in weighed]
     groups = _groups(weighed, options.basis)
     plain = [_check_input(figure) for group in groups for figure in group if _is_plain(figure)]
     checks = run_checks(plain, malt_class)
@@ -157,6 +159,15 @@ def _weighed(
             elif figure.number.bound is None and not within_typical(figure.parameter, figure.unit, value, malt_class):
                 doubts.append(Doubt("unusual-for-malt", f"{value:g} {figure.unit} is unusual for {title}."))
     return replace(figure, doubts=tuple(dict.fromkeys(doubts)))
+
+
+def _marked(
+    figure: Recognised, figures: Sequence[Recognised], notes: Sequence[str], convention: Convention
+) -> Recognised:
+    if figure.said is not None and figure.said.value is not None:
+        return figure
+    doubts = glued_mark(figure, figures, notes, convention)
+    return replace(figure, doubts=(*figure.doubts, *doubts)) if doubts else figure
 
 
 def _ends(figure: Recognised) -> list[float]:

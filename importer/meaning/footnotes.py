@@ -52,6 +52,11 @@ def _marked_texts(figure: PrintedFigure) -> Sequence[str]:
     return figure.label, figure.value, figure.unit or ""
 
 
+def signs_behind(figure: PrintedFigure) -> set[str]:
+    """The marks behind label, value and unit of a row."""
+    return {sign for text in _marked_texts(figure) for sign in _sign_behind(text)}
+
+
 def _sign_behind(text: str) -> list[str]:
     found = _BEHIND.search(text)
     return [found["sign"].translate(_PLAIN)] if found else []

@@ -49,6 +49,7 @@ class Rules:
     families: dict[str, Family]
     mashes: dict[str, Mash]
     doubts: dict[str, str]
+    doubts_of_labels: dict[str, str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +76,9 @@ def rules() -> Rules:
     raw = table("label_rules")
     every = tuple(read_rule(number, entry) for number, entry in enumerate(raw["rule"], 1))
     twins = {entry["parameter"]: Twins(tuple(entry["twins"]), bool(entry.get("switch"))) for entry in raw["twins"]}
-    return Rules(every, twins, dict(raw["families"]), dict(raw["mashes"]), dict(raw["doubts"]))
+    return Rules(
+        every, twins, dict(raw["families"]), dict(raw["mashes"]), dict(raw["doubts"]), dict(raw["doubts_of_labels"])
+    )
 
 
 def read_rule(number: int, raw: dict[str, Any]) -> Rule:

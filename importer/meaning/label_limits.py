@@ -13,12 +13,12 @@ from importer.vocabulary.units import Unit, parse_unit
 _GROUP = re.compile(r"[(\[]([^()\[\]]{2,40})[)\]]")
 _REPEATS = re.compile(r"[(\[]?\bn\s?=\s?\d{1,2}\b[)\]]?")
 """Number of determinations: "(n = 2)"."""
-_LIMITS: Ideas = frozenset({"LIMIT_MAX", "LIMIT_MIN", "MIN"})
+_LIMITS: Ideas = frozenset({"LIMIT_MAX", "LIMIT_MIN", "MIN", "AGREED"})
 _BOUNDS = "<>≤≥±"
 
 
 def without_limits(text: str) -> tuple[str, Unit | None]:
-    """The label without brackets that hold a limit (numbers with a limit word, a sign or a range, and a unit at most),
+    """The label without brackets that hold a limit (numbers with a word for limits, a sign or a range, and a unit),
     and that unit; without the number of determinations.
 
     Sizes of sieves and mills stay ("(2.5 – 2.8 mm)"), and so does a number by itself ("(65 °C)").
@@ -59,6 +59,8 @@ def _is_limit(body: str, units: list[Unit]) -> bool:
         ideas = frozenset().union(*(said for one in known[0] for said in one.meanings)) if known else frozenset()
         if token.raw in _BOUNDS or ideas & _LIMITS:
             bound = True
+        elif token.raw == ":" and i < numbers[0]:
+            continue
         elif token.kind != "number" and not (numbers[0] < i < numbers[-1] and _joins(token.raw)):
             rest += token.raw if token.glued or token.raw in "/°" else f" {token.raw}"
     if not bound:

@@ -147,7 +147,8 @@ def _title(candidate: Candidate) -> str:
 
 def _own_doubts(best: Candidate, part: Part, evidence: _Evidence) -> list[str]:
     name = best.parameter or ""
-    doubts = [best.rule.doubt, *_idea_doubts(best.ideas)]
+    of_label = [why for idea, why in rules().doubts_of_labels.items() if idea in best.ideas - best.rule.named]
+    doubts = [best.rule.doubt, *_idea_doubts(best.ideas), *of_label]
     if part.unexplained:
         doubts.append(f"“{part.unexplained[0]}” in the label is not known")
     agrees = not best.against and (

@@ -9,6 +9,7 @@ from importer.meaning.labels import LabelQuery, examined, ideas_of, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
 from importer.vocabulary.captions import column_roles, document_title, header_caption
+from importer.vocabulary.column_heads import listed_role
 from importer.vocabulary.result_words import result_words
 from importer.vocabulary.units import parse_unit, split_unit
 
@@ -67,6 +68,9 @@ class SheetTerms:
     def is_method(self, text: str) -> bool:
         return _METHOD.match(text.strip()) is not None
 
+    def is_sieving(self, text: str) -> bool:
+        return len(text) <= MAX_LABEL and "SIEVE" in ideas_of(text)
+
     def is_title(self, text: str) -> bool:
         return document_title(text) == "certificate"
 
@@ -99,8 +103,12 @@ def _is_letter(text: str) -> bool:
 
 @lru_cache(maxsize=8192)
 def _roles(text: str) -> tuple[str, ...]:
-    if len(text) > MAX_LABEL or _is_value(text) or _is_letter(text):
+    if len(text) > MAX_LABEL or _is_value(text):
         return ()
+    if _is_letter(text):
+        # "n" counts the determinations, "r" is their repeatability; capitals are names of samples.
+        role = listed_role(text) if text.islower() else None
+        return (role,) if role in ("number", "precision") else ()
     return tuple(column_roles(text))
 
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from importer.layout.cards import Card
 from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
@@ -26,6 +27,10 @@ from importer.vocabulary.captions import document_title
 from importer.words import Page
 
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
+# A value with more words behind it is a sentence.
+MOST_WORDS = 8
+_NUMBERS = re.compile(r"[<>≤≥~]?\s?\d[\d.,]*\s.*\d")
+NAME_UNDER = "The name was found under the value; it may belong to another value."
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
 
 
@@ -63,6 +68,18 @@ def free_events(
         if not any(event.figure or (event.header and len(line.cells) > 1) for event in found):
             silent.append(number)
     return [*events, *told_events(lines, silent, page, terms)]
+
+
+def card_events(cards: Sequence[Card], page: Page, terms: Terms) -> list[Event]:
+    """Figures whose names stand under them, in doubt."""
+    events: list[Event] = []
+    for card in cards:
+        name, value = Piece(card.name.text, card.name, False), Piece(card.value.text, card.value, False)
+        event, _ = _figure(clean_label(name.text), name, [name, value], 0, card.line, page, terms, ())
+        if event.figure is not None and card.limit:
+            event = replace(event, figure=replace(event.figure, spec=card.limit))
+        events.append(_in_doubt(event, NAME_UNDER))
+    return events
 
 
 def box_events(rows: Sequence[Line], page: Page, terms: Terms) -> list[Event]:
@@ -103,7 +120,12 @@ def _line_events(
         piece = pieces[i]
         following = pieces[i + 1] if i + 1 < len(pieces) else None
         label = _label_of(piece, terms)
-        if terms.is_label(label) and following is not None and not following.colon and _is_result(following, terms):
+        if (
+            terms.is_label(label)
+            and following is not None
+            and not following.colon
+            and _follows(piece, following, terms)
+        ):
             event, step = _figure(label, piece, pieces, i, line, page, terms, section)
             yield event
             i += step
@@ -210,6 +232,14 @@ def _is_unknown_result(piece: Piece, following: Piece, label: str, terms: Terms)
     if label.count("(") != label.count(")"):
         return False
     return led and not following.colon and has_unit(following.text, terms) and len(label.split()) <= 8
+
+
+def _follows(piece: Piece, following: Piece, terms: Terms) -> bool:
+    """True for a result behind its name, and for words among several numbers behind a colon ("4.3 against 5.0 %")."""
+    if _is_result(following, terms):
+        return True
+    led = piece.colon or following.cell.after_leader
+    return led and len(following.text.split()) <= MOST_WORDS and _NUMBERS.match(following.text) is not None
 
 
 def _is_result(piece: Piece, terms: Terms) -> bool:

@@ -8,6 +8,7 @@ from statistics import median
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
+from importer.reading.fractions import Entry, fractions_in
 from importer.words import Word
 
 MAX_CAPTION_WORDS = 6
@@ -34,7 +35,9 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
 
     One list a line, or one an entry where marks part the entries of a running text.
     """
-    if len(line.cells) == 1 and _is_list(line.cells[0]):
+    if fractions := fractions_in([word for cell in line.cells for word in cell.words], terms):
+        return [_pair(entry, terms) for entry in fractions]
+    if len(line.cells) == 1 and _is_list(line.cells[0]) and not _is_listed_value(line.cells[0], terms):
         return [_cut(cell, terms) for cell in _entries(line.cells[0])]
     pieces: list[Piece] = []
     for number, cell in enumerate(line.cells):
@@ -48,6 +51,18 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
             pieces[-1] = Piece(pieces[-1].text, pieces[-1].cell, True)
         pieces += _cut(_without_colon(cell), terms)
     return [pieces]
+
+
+def _pair(entry: Entry, terms: Terms) -> list[Piece]:
+    """The name and the value of one fraction."""
+    cells = [make_cell(words) for words in entry]
+    return [Piece(cell.text, cell, colon=n == 0 and terms.is_label(cell.text)) for n, cell in enumerate(cells)]
+
+
+def _is_listed_value(cell: Cell, terms: Terms) -> bool:
+    """True for one caption with several values ("Sieving (> 2.8 / < 2.2 mm): 85.1 / 1.2 %")."""
+    colons = [i for i, word in enumerate(cell.words) if word.text.endswith(_COLONS)]
+    return len(colons) == 1 and terms.is_value(" ".join(word.text for word in cell.words[colons[0] + 1 :]))
 
 
 def _is_dash_before_name(cells: Sequence[Cell], at: int, terms: Terms) -> bool:

@@ -7,10 +7,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from importer.layout.beside import part_blocks
+from importer.layout.cards import find_cards
 from importer.layout.heads import find_heads
 from importer.layout.keys import spelled_out
 from importer.layout.lines import Line, find_lines
 from importer.layout.second_look import look_again
+from importer.layout.sizes import with_sizes_named
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
@@ -24,7 +26,8 @@ from importer.reading.left_over import left_over_events
 from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
 from importer.reading.limit_cells import with_listed_limits
-from importer.reading.pairs import box_events, free_events
+from importer.reading.limit_rows import with_results_among_limits
+from importer.reading.pairs import box_events, card_events, free_events
 from importer.reading.parts import Part, parts_of
 from importer.reading.rows import BatchColumns, table_events
 from importer.reading.surroundings import (
@@ -38,6 +41,7 @@ from importer.reading.surroundings import (
     titles_of_others,
     under_title,
 )
+from importer.reading.years import of_other_years
 from importer.vocabulary.captions import looks_like_batch
 from importer.words import Page
 
@@ -64,6 +68,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     key: dict[str, str] = {}
     for page in pages:
         lines, key = spelled_out(look_again(find_lines(page), page.second, terms), terms, key)
+        lines = with_sizes_named(lines, terms)
         found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)
@@ -80,11 +85,13 @@ def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
     several = of_several_batches(analysis.header)
     other = titles_of_others(analysis.figures, analysis.header)
     samples = of_other_samples(analysis.figures, terms)
+    years = of_other_years(analysis.figures, analysis.header, terms)
     figures = []
     for at, figure in enumerate(analysis.figures):
         concern = (
             of_other_number(figure, named, analysis.header)
             or samples.get(at)
+            or years.get(at)
             or under_title(figure, other)
             or of_other_maltster(figure, analysis.header)
             or several
@@ -122,6 +129,10 @@ def _page_events(
     events = box_events(form.rows, page, terms)
     boxes = {id(lines[i]) for i in form.used}
     lines = [line for line in lines if id(line) not in boxes]
+    cards = find_cards(lines, terms)
+    events += card_events(cards.cards, page, terms)
+    boxes |= {id(lines[i]) for i in cards.lines}
+    lines = [line for line in lines if id(line) not in boxes]
     used: set[int] = set()
     for transposed in find_transposed(lines, page, terms):
         events += batch_row_events(transposed, page, lines, terms)
@@ -135,10 +146,11 @@ def _page_events(
     consumed: set[int] = set()
     batches = carried.batches
     titles = page_titles(page, rest, terms)
-    figures = carried.figures or bool(form.rows)
+    figures = carried.figures or bool(form.rows or cards.cards)
     for table in tables:
         found, batches = table_events(table, page, terms, batches, titles, batches_by_head(table, rest))
         if found:
+            found = with_results_among_limits(found, terms)
             first = min(table.lines) if table.head_line is None else table.head_line
             events += _under(heading_above(rest, first, consumed), found, terms) if figures else found
             consumed |= table.lines

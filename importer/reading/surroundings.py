@@ -17,6 +17,8 @@ from importer.vocabulary.statements import names_another_sample
 NEAR = 3.0
 MAX_LINES = 4
 _AGREED = {"spec", "typical", "previous"}
+# Heads of columns that say of a section within a table that its figures are none of the batch.
+_NO_RESULTS = _AGREED | {"min", "max", "precision"}
 _OF_ONE_BATCH = frozenset({"malt", "batch", "certificate", "quantity", *DATES})
 _NUMBERS = ("batch", "order", "certificate")
 
@@ -103,7 +105,7 @@ def of_other_maltster(figure: PrintedFigure, headers: Sequence[PrintedHeader]) -
 
 
 def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int, Concern]:
-    """Doubts by the place of the figure, where a heading below the first figures speaks of another sample.
+    """Doubts by the place of the figure, where its label or a heading below the first figures speaks of another sample.
 
     Such a heading may have been read as a row: it then holds for the rows of its section that follow.
     """
@@ -118,10 +120,16 @@ def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int
             continue
         row = row if row is not None and (row.page, row.section) == (figure.page, figure.section) else None
         texts = [text for text in (*figure.section, *figure.heading) if text not in first]
-        text = said if row is not None else next((text for text in texts if names_another_sample(text)), None)
+        text = said if row is not None else next((text for text in texts if _is_of_another(text, terms)), None)
         if text is not None:
             found[at] = Concern("label-doubtful", f"It stands under the heading “{text}”.")
+        elif names_another_sample(figure.label):
+            found[at] = Concern("label-doubtful", f"“{figure.label}” may be of another sample.")
     return found
+
+
+def _is_of_another(heading: str, terms: Terms) -> bool:
+    return names_another_sample(heading) or bool(_NO_RESULTS & set(terms.roles(heading)))
 
 
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:

@@ -24,6 +24,10 @@ _PHONE = re.compile(r"(?:\+|00)\d[\d\s()/.-]{6,}$|\(?0\d{1,5}\)?[\s/-]\d[\d\s/-]
 _METHOD = re.compile(
     r"\b(?:EBC|IoB|IOB|ASBC|MEBAK|ISO|DIN|EN|AOAC|ICC|NEN|ČSN|STN|GOST|ГОСТ|Malt-\d+|Wort-\d+)\b|^R-\d{3}\."
 )
+# "4.5.1", "EBC4.9.1", "B-400.08.080": a method where no caption says that it is a batch.
+_BARE_METHOD = re.compile(
+    r"(?:EBC|MEBAK|ASBC|IoB|IOB)?[ -]?\d(?:\.\d{1,2}){2,3}[A-Za-z]?(?::\d{4})?|[A-Z]-\d{3}\.\d{2}\.\d{3}"
+)
 _SIZE = re.compile(r"\d\s?(?:mm|cm|kg|g|mg|ml|l|t|h|min|EUR|USD|GBP|in|°C)\b|\d/64", re.IGNORECASE)
 _WORDS = re.compile(r"[^\W\d_]+")
 _LONGEST_WORD = 5
@@ -42,6 +46,8 @@ def looks_like_batch(text: str) -> bool:
     if not SHORTEST <= len(body) <= LONGEST or digits < 2 or len(body.split()) > _MOST_PARTS:
         return False
     if _DATE.match(body) or _YEAR.match(body) or _PHONE.match(body) or _METHOD.search(body) or _SIZE.search(body):
+        return False
+    if body == text.strip().strip(".,;:*") and _BARE_METHOD.fullmatch(re.split(r"\s*[/;+]\s*", body.strip("() "))[0]):
         return False
     if _FIGURE_BEHIND.match(body) or not any(mark.isdigit() for mark in _DATE_INSIDE.sub("", body)):
         return False

@@ -122,6 +122,10 @@ def listed_role(text: str) -> str | None:
     return table.alone.get(words) or table.phrases.get(words)
 
 
+# "Bestimmungs- grenze", set on two lines.
+_BROKEN = re.compile(r"(?<=[^\W\d_]{3})-\s*(?=[a-zà-ÿ]{3})")
+# "SpecMin".
+_GLUED = re.compile(r"(?<=[a-zà-ÿ]{3})(?=[A-Z][a-z]{2})")
 _PARTS = re.compile(r"\s*[/|;()\[\]\n:]\s*|\s+[-–—]\s+|,\s+")
 
 
@@ -145,6 +149,9 @@ def _column_roles(text: str) -> tuple[str, ...]:
         return ("spec",)
     if _is_crop(text):
         return ("previous",)
+    for mended in (_BROKEN.sub("", text), _GLUED.sub(" ", text)):
+        if mended != text and (found := _column_roles(mended)):
+            return found
     if table.words.isdisjoint(whole):
         return ()
     roles = _roles_of(whole)
