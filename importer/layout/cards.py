@@ -12,7 +12,7 @@ from importer.layout.terms import Terms
 # Cards below each other hold one value a line; fewer than so many may be a value and the name of the next row.
 FEWEST_ALONE = 3
 # A name stands under its value within so many em, and nearer to it than to the line below.
-NEAR = 1.8
+NEAR, SAME = 1.8, 0.1
 # Lines of values, of units and of names in turn; in every card, or in none, a limit stands below the name.
 _PLAIN, _LIMITED = re.compile("(?:VU?N)+"), re.compile("(?:VU?NV)+")
 
@@ -76,8 +76,9 @@ def _of_run(lines: Sequence[Line], kinds: Sequence[str], first: int, end: int) -
         if kinds[i] != "N":
             continue
         units = lines[i - 1] if kinds[i - 1] == "U" else None
-        pairs = _pairs(lines[i - 2] if units is not None else lines[i - 1], units, lines[i])
-        if not pairs or (not limited and i + 1 < end and not _nearer(lines[i - 1], lines[i], lines[i + 1])):
+        at = i - 2 if units is not None else i - 1
+        pairs = _pairs(lines[at], units, lines[i])
+        if not pairs or not _apart(lines, at, i, first, i + 1 if limited else end):
             return []
         cards += [_with_limit(card, lines[i + 1]) for card in pairs] if limited else pairs
     return cards
@@ -92,10 +93,14 @@ def _is_single(lines: Sequence[Line]) -> bool:
     return all(len(line.cells) == 1 for line in lines)
 
 
-def _nearer(above: Line, names: Line, below: Line) -> bool:
-    """True where names do not stand nearer to the values below them."""
-    up, down = names.box.top - above.box.bottom, below.box.top - names.box.bottom
-    return up <= down + 0.1 * names.em and up < NEAR * names.em
+def _apart(lines: Sequence[Line], value: int, name: int, start: int, end: int) -> bool:
+    """True where a line of names is no farther from its values than these from the line above them and than the names
+    from the line below; the line above the first values of a run is farther off."""
+    inside, same = lines[name].box.top - lines[name - 1].box.bottom, SAME * lines[name].em
+    above = lines[value].box.top - lines[value - 1].box.bottom if value else inside + 1
+    below = lines[name + 1].box.top - lines[name].box.bottom if name + 1 < end else inside + 1
+    near_above = inside < above - same if value == start else inside <= above + same
+    return near_above and inside <= below + same and inside < NEAR * lines[name].em
 
 
 def _pairs(values: Line, units: Line | None, names: Line) -> list[Card]:

@@ -77,21 +77,24 @@ def _with_content_roles(
     return [named(column) for column in range(len(roles))]
 
 
-def _is_cut_heading(line: Line, cells: dict[int, Cell], label: int, terms: Terms) -> bool:
+def _is_cut_heading(
+    line: Line, cells: dict[int, Cell], roles: Sequence[tuple[str, ...]], label: int, terms: Terms
+) -> bool:
     """True for one run of words that falls into several columns ("Échantillon de | référence") and holds no result."""
     named = cells.get(label)
     if named is None or len(line.cells) > 1 or len(cells) < 2 or ":" in line.text or terms.is_label(named.text):
         return False
-    behind = [cell.text for column, cell in cells.items() if column != label]
-    if any(terms.is_value(text) for text in behind):
-        return False
+    results = [cell.text for column, cell in cells.items() if column != label and _is_value_column(roles[column])]
     key = terms.caption(named.text)
-    return key in (None, "ignore") or not any(text[0].isupper() or any(map(str.isdigit, text)) for text in behind)
+    if key in (None, "ignore"):
+        return not any(terms.is_value(text) for text in results)
+    # The entry of a caption stands in a column of results.
+    return not any(text[0].isupper() or any(map(str.isdigit, text)) for text in results)
 
 
 def _is_anchor(line: Line, cells: dict[int, Cell], roles: Sequence[tuple[str, ...]], label: int, terms: Terms) -> bool:
     """True for a line that carries a row of its own: a value, or a known label with a unit and an empty result."""
-    if _is_cut_heading(line, cells, label, terms):
+    if _is_cut_heading(line, cells, roles, label, terms):
         return False
     known = any(_is_value_column(names) for names in roles)
     for column, cell in cells.items():

@@ -9,21 +9,23 @@ from importer.meaning.footnotes import signs_behind
 from importer.meaning.recognised import Doubt, Recognised
 from importer.reading.numbers import Convention, read_number
 from importer.reading.values import split_value
+from importer.vocabulary.parameters import parameters
 
 # "1) not accredited", "¹ by NIR", "1 calculated": a note of its own, which begins with its mark.
-_NOTE = re.compile(r"\s*[(\[]?([1-9¹²³⁴⁵⁶⁷⁸⁹])[)\].:=]?\s+[^\W\d_]{2}")
+_NOTE = re.compile(r"\s*(?:[(\[]?([1-9])[)\]]|([¹²³⁴⁵⁶⁷⁸⁹])[)\]]?|([1-9])(?=\s+[^\W\d_A-Z]))\s*[^\W\d_]{2}")
 _PLAIN = str.maketrans("¹²³⁴⁵⁶⁷⁸⁹", "123456789")
 
 
 def glued_mark(
     figure: Recognised, figures: Sequence[Recognised], notes: Iterable[str], convention: Convention
 ) -> list[Doubt]:
-    """A doubt where the last digit is the mark of a note, and limits or the figures beside it have fewer decimals."""
+    """A doubt where the last digit is the mark of a note, and is one more than usual and than the limits have, or the
+    figures beside it."""
     number = figure.number
-    if number.kind != "number" or number.decimals < 1:
+    if number.kind != "number" or number.decimals <= parameters()[figure.parameter].decimals:
         return []
     last = next((sign for sign in reversed(figure.printed.value) if sign.isdigit()), "")
-    listed = {found[1].translate(_PLAIN) for note in notes if (found := _NOTE.match(note))}
+    listed = {"".join(filter(None, found.groups())).translate(_PLAIN) for note in notes if (found := _NOTE.match(note))}
     if last not in listed or last in signs_behind(figure.printed):
         return []
     others = _decimals_of_limits(figure, convention) or _decimals_beside(figure, figures)

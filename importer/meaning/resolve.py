@@ -135,6 +135,8 @@ def _settle(
     if may_be_result(match.number, entry.name, unit):
         reason = f"Its label ends in a number, “{match.number}”, which may be the result."
         doubts.append(Doubt("label-doubtful", reason))
+    if match.limit is not None and not specification and _is_bare_limit(look):
+        doubts.append(Doubt("label-doubtful", f"“{look.printed.label}” names a limit; it may be no result."))
     basis, basis_doubts = _basis(entry, look, match, printed_unit, sheet_basis, but_some, notes, unit)
     doubts += basis_doubts
     number, text, number_doubts = _number(entry, look, specification)
@@ -158,6 +160,12 @@ def _settle(
         row=look.row,
         said=look.said,
     )
+
+
+def _is_bare_limit(look: Look) -> bool:
+    """True for "Colour max." without a number of its own or limits beside the value."""
+    row = look.printed
+    return not (row.low or row.high or row.spec or any(map(str.isdigit, row.label)))
 
 
 def _section_unit(figure: PrintedFigure, known: set[str]) -> Unit | None:

@@ -22,8 +22,9 @@ from importer.reading.readings import readings_at, unread_beside
 from importer.reading.rows import clean_label
 from importer.reading.running_text import told_events
 from importer.reading.surroundings import of_other_kind
-from importer.reading.under import has_unit, more_below, value_under
+from importer.reading.under import has_unit, more_below, nearer_above, value_under
 from importer.vocabulary.captions import document_title
+from importer.vocabulary.statements import names_another_sample
 from importer.words import Page
 
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
@@ -160,7 +161,10 @@ def _line_events(
         under = value_under(piece.cell, label, line, number, lines, used, terms)
         if under is not None and (following is None or not terms.is_value(following.text)):
             figure, _ = _figure(label, piece, [piece, Piece(under.text, under, False)], 0, line, page, terms, section)
-            yield _in_doubt(figure, SEVERAL_RESULTS) if more_below(under, lines, used, terms) else figure
+            unsure = more_below(under, lines, used, terms) or nearer_above(
+                piece.cell, under, line, number, lines, terms
+            )
+            yield _in_doubt(figure, SEVERAL_RESULTS) if unsure else figure
             i += 1
             continue
         if caption is not None and not (terms.is_label(label) and not piece.colon and following is None):
@@ -188,7 +192,7 @@ def _line_events(
 def _entry_inside(piece: Piece, line: Line, terms: Terms) -> Iterator[Event]:
     """An entry among other words ("Analysis of lot 24-0815")."""
     inner = caption_inside(piece, terms)
-    if inner is not None:
+    if inner is not None and not names_another_sample(line.text):
         key, text, value = inner
         box, confidence = piece.cell.box, piece.cell.confidence
         found = PrintedHeader(key, text, value, line.page, box, sure=False, confidence=confidence)

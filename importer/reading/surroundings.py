@@ -129,7 +129,11 @@ def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int
 
 
 def _is_of_another(heading: str, terms: Terms) -> bool:
-    return names_another_sample(heading) or bool(_NO_RESULTS & set(terms.roles(heading)))
+    if names_another_sample(heading) or _AGREED & set(terms.roles(heading)):
+        return True
+    # "min" may be the unit of the rows below it ("EBC 4.5.1 min.").
+    plain = not terms.is_unit(heading) and not any(map(str.isdigit, heading))
+    return plain and bool(_NO_RESULTS & set(terms.roles(heading)))
 
 
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:

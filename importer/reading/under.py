@@ -13,6 +13,8 @@ from importer.reading.values import split_value
 BELOW = 1.6
 # Where a whole line of captions has an entry for each, in boxes, the entries may stand farther off.
 BELOW_IN_BOXES = 3.0
+# Distances are alike within this many em.
+SAME = 0.1
 
 
 def has_unit(text: str, terms: Terms) -> bool:
@@ -69,6 +71,18 @@ def more_below(value: Cell, lines: Sequence[Line], used: frozenset[int], terms: 
     found = (below(value, lines[i], i, lines, used, terms) for i in range(at, min(at + 3, len(lines))))
     nearest = next((cell for cell in found if cell is not None), None)
     return nearest is not None and _is_plain_value(nearest.text, terms)
+
+
+def nearer_above(name: Cell, value: Cell, line: Line, number: int, lines: Sequence[Line], terms: Terms) -> bool:
+    """True where another value stands right above the name, nearer than the one found below it."""
+    over = [cell for cell in lines[number - 1].cells if _share_width(cell, name)] if number else []
+    if len(over) != 1 or not _is_plain_value(over[0].text, terms):
+        return False
+    return name.box.top - over[0].box.bottom < value.box.top - name.box.bottom - SAME * line.em
+
+
+def _share_width(one: Cell, other: Cell) -> bool:
+    return min(one.box.x1, other.box.x1) > max(one.box.x0, other.box.x0)
 
 
 def _is_plain_value(text: str, terms: Terms) -> bool:

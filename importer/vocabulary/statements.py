@@ -52,6 +52,7 @@ class _Statements:
     mashes: dict[Mash, _Phrases]
     harmless: _Phrases
     another: _Phrases
+    another_alone: _Phrases
 
 
 _TOKEN = re.compile(r"[^\W_]+")
@@ -102,6 +103,7 @@ def _statements() -> _Statements:
             },
             harmless=_phrases(raw["footnote"]["harmless"], "footnote.harmless"),
             another=_phrases(raw["another"]["sample"], "another.sample"),
+            another_alone=_phrases(raw["another"]["alone"], "another.alone"),
         )
     except (KeyError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/statements.toml: {fault}") from fault
@@ -280,4 +282,7 @@ def is_harmless_footnote(text: str) -> bool:
 @lru_cache(maxsize=2048)
 def names_another_sample(text: str) -> bool:
     """True for a heading over figures of a reference sample, an earlier lot, an average, guaranteed values ..."""
-    return bool(text) and len(text) <= LONGEST_TITLE and _first(_statements().another, _tokens(text), text) >= 0
+    if not text or len(text) > LONGEST_TITLE:
+        return False
+    words = _tokens(text)
+    return words in _statements().another_alone.known or _first(_statements().another, words, text) >= 0
