@@ -14,6 +14,8 @@ FEWEST = 2
 # Sizes of one column begin, or end, no farther apart than this (em), and few lines apart.
 ALIGNED = 3.0
 NEAR_LINES = 3
+# Characters: "between 2.5 and 2.8".
+LONGEST = 24
 
 
 def with_sizes_named(lines: Sequence[Line], terms: Terms) -> list[Line]:
@@ -23,42 +25,28 @@ def with_sizes_named(lines: Sequence[Line], terms: Terms) -> list[Line]:
     """
     marked: dict[int, int] = {}
     run: list[tuple[int, int]] = []
-    headed = False
     for i, line in enumerate(lines):
-        at = _size_at(line, terms, headed)
+        at = _size_at(line, terms)
         if at is None:
-            if terms.is_sieving(line.text):
-                headed = True
-            elif i - (run[-1][0] if run else -NEAR_LINES) >= NEAR_LINES or _names_row(line, terms):
-                headed = False
-                marked |= _whole(run, lines)
-                run = []
             continue
-        if run and not _aligned(lines[run[-1][0]], run[-1][1], line, at):
-            marked |= _whole(run, lines)
+        if run and not (i - run[-1][0] <= NEAR_LINES and _aligned(lines[run[-1][0]], run[-1][1], line, at)):
+            marked |= _whole(run, lines, terms)
             run = []
         run.append((i, at))
-    marked |= _whole(run, lines)
+    marked |= _whole(run, lines, terms)
     return [_named(line, marked[i]) if i in marked else line for i, line in enumerate(lines)]
 
 
-def _size_at(line: Line, terms: Terms, headed: bool) -> int | None:
-    """The cell of a line that is a bare size with a value behind it; a running number may stand before it."""
-    for at, cell in enumerate(line.cells[:2]):
-        if any(terms.is_value(other.text) for other in line.cells[at + 1 :]) and _is_size(cell.text, terms, headed):
-            return at if at == 0 or line.cells[0].text.strip(".)").isdigit() else None
-    return None
-
-
-def _is_size(text: str, terms: Terms, headed: bool) -> bool:
-    if not terms.is_value(text) or terms.is_label(text) or text[-1:].isalpha():
-        return False
-    plain = text.replace(".", "").replace(",", "").isdigit()
-    return (headed or not plain) and terms.is_label(f"{text} {MM}")
-
-
-def _names_row(line: Line, terms: Terms) -> bool:
-    return any(terms.is_label(cell.text) for cell in line.cells)
+def _size_at(line: Line, terms: Terms) -> int | None:
+    """The cell of a line that may be a bare size with a value behind it; a running number may stand before it."""
+    at = int(line.cells[0].text.strip(".)").isdigit())
+    if at + 1 >= len(line.cells):
+        return None
+    text = line.cells[at].text
+    if len(text) > LONGEST or not any(map(str.isdigit, text)) or not terms.is_value(text) or terms.is_label(text):
+        return None
+    behind = any(terms.is_value(cell.text) for cell in line.cells[at + 1 :])
+    return at if behind and terms.is_label(f"{text} {MM}") else None
 
 
 def _aligned(above: Line, at: int, line: Line, other: int) -> bool:
@@ -66,9 +54,14 @@ def _aligned(above: Line, at: int, line: Line, other: int) -> bool:
     return min(abs(one.x0 - two.x0), abs(one.x1 - two.x1)) < ALIGNED * line.em
 
 
-def _whole(run: Sequence[tuple[int, int]], lines: Sequence[Line]) -> dict[int, int]:
-    texts = {lines[i].cells[at].text for i, at in run}
-    return dict(run) if len(run) == len(texts) >= FEWEST else {}
+def _whole(run: Sequence[tuple[int, int]], lines: Sequence[Line], terms: Terms) -> dict[int, int]:
+    """The run where it is one of sizes, each another one."""
+    texts = [lines[i].cells[at].text for i, at in run]
+    if not len(set(texts)) == len(texts) >= FEWEST:
+        return {}
+    plain = all(text.replace(".", "").replace(",", "").isdigit() for text in texts)
+    above = lines[max(0, run[0][0] - NEAR_LINES) : run[0][0]]
+    return {} if plain and not any(terms.is_sieving(line.text) for line in above) else dict(run)
 
 
 def _named(line: Line, at: int) -> Line:

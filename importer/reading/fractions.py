@@ -18,9 +18,13 @@ Entry = tuple[Sequence[Word], Sequence[Word]]
 
 def fractions_in(words: Sequence[Word], terms: Terms) -> list[Entry]:
     """The name and the value of each fraction of a line; none where the line holds anything else but a heading."""
-    if sum(map(_parts, words)) < FEWEST - 1:
+    if sum(map(_has_digit, words)) < 2 * FEWEST - 1 or sum(map(_parts, words)) < FEWEST - 1:
         return []
     return _listed(words, terms) or _in_two_lists(words, terms)
+
+
+def _has_digit(word: Word) -> bool:
+    return any(map(str.isdigit, word.text))
 
 
 def _listed(words: Sequence[Word], terms: Terms) -> list[Entry]:
@@ -33,7 +37,8 @@ def _listed(words: Sequence[Word], terms: Terms) -> list[Entry]:
         if _parts(word):
             parts.append([])
     parts = [part for part in parts if part]
-    if len(parts) < FEWEST:
+    # A name and a value have a number each.
+    if len(parts) < FEWEST or any(sum(map(_has_digit, part)) < 2 for part in parts):
         return []
     entries = [_entry(part, terms) for part in (_without_heading(parts[0], terms), *parts[1:])]
     found = [entry for entry in entries if entry is not None]
@@ -43,19 +48,16 @@ def _listed(words: Sequence[Word], terms: Terms) -> list[Entry]:
 def _in_two_lists(words: Sequence[Word], terms: Terms) -> list[Entry]:
     """All names and then all values: "Sieving (> 2.8 / 2.5-2.8 / < 2.2 mm): 85.1 / 9.0 / 1.2 %"."""
     colon = next((i for i, word in enumerate(words) if word.text.endswith(":")), len(words))
-    last = words[-1]
-    unit = [last] if terms.is_unit(last.text) else []
+    unit = [words[-1]] if not _has_digit(words[-1]) and terms.is_unit(words[-1].text) else []
     values = _by_strokes(words[colon + 1 : len(words) - len(unit)])
+    if len(values) < FEWEST or not all(_is_result(value, terms) for value in values):
+        return []
     start = next((i for i in range(1, colon + 1) if terms.is_sieving(_text(words[:i]))), 0)
     bare = [word._replace(text=word.text.strip("():,")) for word in words[start : colon + 1]]
     names = [_with_unit(name, terms) for name in _by_strokes([word for word in bare if word.text])]
-    if not len(names) == len(values) >= FEWEST or not all(_is_size(name, terms) for name in names):
+    if len(names) != len(values) or not all(_is_size(name, terms) for name in names):
         return []
-    return (
-        [(name, [*value, *unit]) for name, value in zip(names, values, strict=True)]
-        if all(_is_result(value, terms) for value in values)
-        else []
-    )
+    return [(name, [*value, *unit]) for name, value in zip(names, values, strict=True)]
 
 
 def _by_strokes(words: Sequence[Word]) -> list[list[Word]]:
