@@ -21,7 +21,7 @@ from importer.reading.pieces import Piece, joined, pieces_of, running_lines
 from importer.reading.readings import readings_at, unread_beside
 from importer.reading.rows import clean_label
 from importer.reading.running_text import told_events
-from importer.reading.surroundings import of_other_kind
+from importer.reading.surroundings import is_of_another, of_other_kind
 from importer.reading.under import has_unit, more_below, nearer_above, value_under
 from importer.vocabulary.captions import document_title
 from importer.vocabulary.statements import names_another_sample
@@ -58,7 +58,7 @@ def free_events(
         if heading is not None:
             section = (heading,)
         if heading is not None or (len(line.cells) == 1 and line.text.rstrip().endswith(":")):
-            concern = of_other_kind((line.text,), terms, later)
+            concern = of_other_kind((line.text,), terms, later or any(event.figure for event in events))
         found = [
             event
             for pieces in pieces_of(line, terms)
@@ -101,6 +101,9 @@ def _heading(line: Line, terms: Terms) -> str | None:
     if len(line.cells) != 1:
         return None
     text = clean_label(line.cells[0].text)
+    other = is_of_another(text, terms) or (":" not in text and terms.is_other_matter(text))
+    if other and len(text.split()) <= MOST_WORDS and not terms.is_label(text):
+        return text
     if not text or ":" in text or len(text.split()) > 5 or any(c.isdigit() for c in text) or terms.caption(text):
         return None
     return text

@@ -11,7 +11,7 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
 from importer.reading.malt_names import names_one_malt
 from importer.vocabulary.captions import document_title, looks_like_batch
-from importer.vocabulary.statements import names_another_sample
+from importer.vocabulary.statements import heads_another_sample, names_another_sample
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
 NEAR = 3.0
@@ -115,12 +115,12 @@ def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int
     said = ""
     for at, figure in enumerate(figures):
         whole = " ".join(part for part in (figure.label, figure.unit, figure.value) if part)
-        if at and not terms.is_label(figure.label) and names_another_sample(whole):
+        if at and not terms.is_label(figure.label) and is_of_another(whole, terms):
             row, said = figure, whole
             continue
         row = row if row is not None and (row.page, row.section) == (figure.page, figure.section) else None
         texts = [text for text in (*figure.section, *figure.heading) if text not in first]
-        text = said if row is not None else next((text for text in texts if _is_of_another(text, terms)), None)
+        text = said if row is not None else next((text for text in texts if is_of_another(text, terms)), None)
         if text is not None:
             found[at] = Concern("label-doubtful", f"It stands under the heading “{text}”.")
         elif names_another_sample(figure.label):
@@ -128,8 +128,9 @@ def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int
     return found
 
 
-def _is_of_another(heading: str, terms: Terms) -> bool:
-    if names_another_sample(heading) or _AGREED & set(terms.roles(heading)):
+def is_of_another(heading: str, terms: Terms) -> bool:
+    """True for a heading over figures of another sample, harvest or delivery, or over limits and typical values."""
+    if heads_another_sample(heading) or _AGREED & set(terms.roles(heading)):
         return True
     # "min" may be the unit of the rows below it ("EBC 4.5.1 min.").
     plain = not terms.is_unit(heading) and not any(map(str.isdigit, heading))

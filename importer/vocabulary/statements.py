@@ -53,6 +53,8 @@ class _Statements:
     harmless: _Phrases
     another: _Phrases
     another_alone: _Phrases
+    another_nouns: _Phrases
+    another_own: _Phrases
 
 
 _TOKEN = re.compile(r"[^\W_]+")
@@ -104,6 +106,8 @@ def _statements() -> _Statements:
             harmless=_phrases(raw["footnote"]["harmless"], "footnote.harmless"),
             another=_phrases(raw["another"]["sample"], "another.sample"),
             another_alone=_phrases(raw["another"]["alone"], "another.alone"),
+            another_nouns=_phrases(raw["another"]["nouns"], "another.nouns"),
+            another_own=_phrases(raw["another"]["own"], "another.own"),
         )
     except (KeyError, tomllib.TOMLDecodeError) as fault:
         raise DataError(f"mappings/statements.toml: {fault}") from fault
@@ -286,3 +290,14 @@ def names_another_sample(text: str) -> bool:
         return False
     words = _tokens(text)
     return words in _statements().another_alone.known or _first(_statements().another, words, text) >= 0
+
+
+@lru_cache(maxsize=2048)
+def heads_another_sample(heading: str) -> bool:
+    """The same for a heading between figures, where a word like "sample", "customer" or "average" is enough."""
+    if names_another_sample(heading):
+        return True
+    if not heading or len(heading) > LONGEST_TITLE or ":" in heading or document_title(heading) is not None:
+        return False
+    said, words = _statements(), _tokens(heading)
+    return _first(said.another_nouns, words) >= 0 > _first(said.another_own, words)
