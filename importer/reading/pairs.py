@@ -23,6 +23,7 @@ from importer.reading.rows import clean_label
 from importer.reading.running_text import told_events
 from importer.reading.surroundings import is_of_another, of_other_kind
 from importer.reading.under import has_unit, more_below, nearer_above, value_under
+from importer.reading.years import heads_harvest
 from importer.vocabulary.captions import document_title
 from importer.vocabulary.statements import names_another_sample
 from importer.words import Page
@@ -101,7 +102,9 @@ def _heading(line: Line, terms: Terms) -> str | None:
     if len(line.cells) != 1:
         return None
     text = clean_label(line.cells[0].text)
-    other = is_of_another(text, terms) or (":" not in text and terms.is_other_matter(text))
+    other = (
+        is_of_another(text, terms) or heads_harvest(text, terms) or (":" not in text and terms.is_other_matter(text))
+    )
     if other and len(text.split()) <= MOST_WORDS and not terms.is_label(text):
         return text
     if not text or ":" in text or len(text.split()) > 5 or any(c.isdigit() for c in text) or terms.caption(text):

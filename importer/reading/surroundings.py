@@ -10,6 +10,7 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
 from importer.reading.malt_names import names_one_malt
+from importer.reading.years import heads_harvest
 from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.vocabulary.statements import heads_another_sample, names_another_sample
 
@@ -130,6 +131,8 @@ def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int
 
 def is_of_another(heading: str, terms: Terms) -> bool:
     """True for a heading over figures of another sample, harvest or delivery, or over limits and typical values."""
+    if heads_harvest(heading, terms):
+        return False
     if heads_another_sample(heading) or _AGREED & set(terms.roles(heading)):
         return True
     # "min" may be the unit of the rows below it ("EBC 4.5.1 min.").

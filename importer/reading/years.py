@@ -36,6 +36,12 @@ def of_other_years(
     return found
 
 
+def heads_harvest(heading: str, terms: Terms) -> bool:
+    """True for "Crop 2023" and nothing else: of another harvest than that of the sheet, or of the same."""
+    words = [word for word in heading.split() if not any(map(str.isdigit, word))]
+    return len(words) < len(heading.split()) and terms.caption(" ".join(words).strip(" .:")) == CROP
+
+
 def _is_below(entry: PrintedHeader, figure: PrintedFigure) -> bool:
     return (entry.page, entry.box.top) > (figure.page, figure.box.bottom)
 

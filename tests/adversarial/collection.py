@@ -1,6 +1,8 @@
 """All misleading sheets, by name."""
 
 from tests.adversarial import (
+    bare_names,
+    beside_results,
     columns,
     drawing,
     entries_and_captions,
@@ -11,6 +13,7 @@ from tests.adversarial import (
     lots_in_rows,
     measures,
     occasions,
+    other_samples,
     papers,
     parts_of_documents,
     sections,
@@ -23,6 +26,8 @@ from tests.adversarial.case import SHEETS
 __all__ = ["SHEETS"]
 
 _PARTS = (
+    bare_names,
+    beside_results,
     columns,
     drawing,
     entries_and_captions,
@@ -33,6 +38,7 @@ _PARTS = (
     lots_in_rows,
     measures,
     occasions,
+    other_samples,
     papers,
     parts_of_documents,
     sections,
