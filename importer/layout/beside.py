@@ -10,6 +10,8 @@ from importer.layout.terms import Terms
 
 # So many captions beside a table make a block of entries; one may be a remark or a group of rows.
 CAPTIONS = 2
+# "This lot", "Last delivery": groups of rows rather than captions.
+_SAMPLES = frozenset({"result", "previous", "typical"})
 
 
 def part_blocks(lines: Sequence[Line], heads: Sequence[Head], terms: Terms) -> tuple[list[Line], list[list[Line]]]:
@@ -51,7 +53,8 @@ def _is_over_entries(head: HeadCell, below: Sequence[Line], terms: Terms) -> boo
 
 
 def _is_caption(text: str, terms: Terms) -> bool:
-    return terms.caption(text.rstrip(": ")) is not None and not terms.is_label(text.rstrip(": "))
+    text = text.rstrip(": ")
+    return terms.caption(text) is not None and not terms.is_label(text) and not _SAMPLES & set(terms.roles(text))
 
 
 def _is_entry(text: str, terms: Terms) -> bool:
@@ -80,6 +83,10 @@ def _block(
     others = sum(terms.is_label(text) or terms.is_value(text) for text in texts)
     if captions == len(texts):
         # Captions whose entries stand on the other side of the edge are parted from them by nothing but chance.
+        return []
+    named = [text for text in texts if _is_caption(text, terms)]
+    if len(set(named)) < len(named) or any("result" in terms.roles(text) for text in texts):
+        # A block has each caption once, and nothing in it is "this lot".
         return []
     if captions < CAPTIONS or others > captions or all(len(line.cells) == len(lines[i].cells) for i, line in found):
         return []

@@ -8,7 +8,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from importer.meaning.recognised import Doubt
 from importer.models import Family
 from importer.printed import PrintedFigure
-from importer.vocabulary.captions import basis_statement, family_statement, is_harmless_footnote
+from importer.vocabulary.captions import basis_statement, column_roles, family_statement, is_harmless_footnote
+from importer.vocabulary.statements import names_another_sample
 
 _SIGN = r"\*{1,4}|\(\*{1,4}\)|[†‡§#]|[¹²³⁴⁵⁶⁷⁸⁹]|\(?[1-9]\)|\(?[a-e]\)"
 _BEHIND = re.compile(rf"(?<=\S)\s*(?P<sign>{_SIGN})\s*$")
@@ -41,7 +42,15 @@ def footnotes_of(figure: PrintedFigure, known: Mapping[str, str]) -> list[str]:
 def footnote_doubts(figure: PrintedFigure, known: Mapping[str, str], family: Family) -> list[Doubt]:
     """Doubt where a footnote of the result itself says something that is not understood."""
     texts = [known[sign] for sign in _sign_behind(figure.value) if sign in known]
-    return [Doubt("reading-doubtful", f"A footnote belongs to it: “{t}”.") for t in texts if not _understood(t, family)]
+    others = [t for t in footnotes_of(figure, known) if t not in texts and _is_of_another(t)]
+    return [
+        Doubt("reading-doubtful", f"A footnote belongs to it: “{t}”.")
+        for t in (*(t for t in texts if not _understood(t, family)), *others)
+    ]
+
+
+def _is_of_another(text: str) -> bool:
+    return names_another_sample(text) or bool({"typical", "previous"} & set(column_roles(text)))
 
 
 def _understood(text: str, family: Family) -> bool:

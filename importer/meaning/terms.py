@@ -116,7 +116,8 @@ def _roles(text: str) -> tuple[str, ...]:
 def _is_label(text: str) -> bool:
     if not text or len(text) > MAX_LABEL or not any(c.isalpha() for c in text):
         return False
-    if _METHOD.match(text.strip()) or _CODE.match(text.strip()):
+    if _METHOD.match(text.strip()) or _CODE.match(text.strip()) or (_is_letter(text) and text.islower()):
+        # "n" counts the determinations; nitrogen is "N".
         return False
     if _is_value(text):
         # "> 2.5 mm" is the name of a sieve fraction; "8.4 EBC" is a value.

@@ -22,6 +22,7 @@ from importer.reading.listed import value_parts
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
 from importer.reading.readings import readings_at, unread_beside
+from importer.reading.surroundings import is_remark_of_another
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Page
@@ -187,6 +188,8 @@ def _row_events(
     if caption is not None and not terms.is_label(label):
         return _caption_events(caption, label, row, panel, lanes, table, terms)
     base = _base_figure(table, panel, row, label, label_cell, section)
+    if (other := _other_sample_beside(panel, row, terms)) is not None:
+        base = replace(base, doubts=(*base.doubts, other))
     events: list[Event] = []
     cells = [(column, family, row.cells.get(column)) for column, family in panel.results]
     if panel.limits_only and not any(cell is not None for _, _, cell in cells):
@@ -206,6 +209,16 @@ def _row_events(
         place = Place(table.page, row.box.middle, figure.box.x0)
         events.append(Event(place, figure, lane=lanes.get(column), limits_only=panel.limits_only, in_table=True))
     return events
+
+
+def _other_sample_beside(panel: Panel, row: Row, terms: Terms) -> Concern | None:
+    """A doubt where a remark of the row says that it is of another sample ("retained sample")."""
+    known = {panel.label, panel.method, panel.low, panel.high, panel.spec, panel.sublabel, *panel.units}
+    known |= {column for column, _ in panel.results}
+    for column, cell in row.cells.items():
+        if column not in known and is_remark_of_another(cell.text, terms):
+            return Concern("label-doubtful", f"Its row says “{cell.text}”.")
+    return None
 
 
 def _with_sublabel(table: Table, label: int, column: int, row: Row) -> Cell | None:

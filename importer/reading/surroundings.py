@@ -140,6 +140,11 @@ def is_of_another(heading: str, terms: Terms) -> bool:
     return plain and bool(_NO_RESULTS & set(terms.roles(heading)))
 
 
+def is_remark_of_another(text: str, terms: Terms) -> bool:
+    """True for a remark beside a row that says of what other sample it is."""
+    return names_another_sample(text) or bool({"typical", "previous"} & set(terms.roles(text)))
+
+
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:
     text = next((text for text in figure.section if text in titles), None)
     return Concern("label-doubtful", f"It stands under the heading “{text}”.") if text is not None else None

@@ -11,7 +11,7 @@ from importer.reading.dates import parse_crop_year, parse_date
 from importer.reading.entry_kinds import DATES
 
 # "2023", "2023/24"; the year of a standard stands behind a colon or a hyphen ("EN 12345:2017").
-_YEAR = re.compile(r"(?<![\d.,/:\-–])((?:19|20)\d\d)(?:\s?/\s?((?:19|20)?\d\d))?(?![\d.,/\-–]\d|\d)")
+_YEAR = re.compile(r"(?<![\d.,:\-–])((?:19|20)\d\d)(?:\s?/\s?((?:19|20)?\d\d))?(?![\d.,/\-–]\d|\d)")
 CROP = "crop_year"
 # Words of a caption of the harvest ("crop year").
 LONGEST_CAPTION = 3
