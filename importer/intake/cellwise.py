@@ -11,9 +11,8 @@ import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second, spacing
+from importer.intake.cell_boxes import Cell, cells_of
 from importer.intake.lettering import agrees, read_unsure, reworded
-from importer.intake.prepare.cells import find_cells
-from importer.intake.prepare.ink import joined
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
 
@@ -42,18 +41,6 @@ TOUCHING = 0.5  # of the glyph height beside a cell: coloured ink that near may 
 DASHES = str.maketrans(
     {"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "±": "+", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"}
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Cell:
-    """One cell of the page: box in pixels of the prepared page, the main reader's words in it."""
-
-    box: Box
-    words: tuple[ocr.Seen, ...]
-
-    @property
-    def text(self) -> str:
-        return " ".join(word.text for word in self.words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,43 +182,6 @@ def _main_reading(cell: Cell, answer: second.Read) -> list[Reading]:
     if agrees(cell.text, answer.text):
         return [_second_reading(cell, answer)]
     return [Reading(cell.text, cell.box, ocr.NAME, min(word.confidence for word in cell.words))] if cell.words else []
-
-
-def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
-    """The cells of a page, each with the words whose middle lies in it; pieces of one word are one cell."""
-    found = find_cells(page.marks, page.upright_rules, page.glyph)
-    boxes = [Box(*map(float, box)) for box in zip(found.x0, found.top, found.x1, found.bottom, strict=True)]
-    boxes = _whole(boxes, words)
-    held: list[list[ocr.Seen]] = [[] for _ in boxes]
-    if boxes:
-        edges = np.array(boxes)
-        for word in words:
-            x, y = (word.x0 + word.x1) / 2, (word.top + word.bottom) / 2
-            inside = (edges[:, 0] <= x) & (x <= edges[:, 2]) & (edges[:, 1] <= y) & (y <= edges[:, 3])
-            for index in np.flatnonzero(inside)[:1].tolist():
-                held[index].append(word)
-    return [Cell(box, tuple(sorted(own, key=lambda w: w.x0))) for box, own in zip(boxes, held, strict=True)]
-
-
-def _whole(boxes: list[Box], words: Sequence[ocr.Seen]) -> list[Box]:
-    """Join cells that lie side by side under one word of the main reader: wide-set type is one cell all the same."""
-    if not boxes:
-        return boxes
-    edges = np.array(boxes)
-    middle_x, middle_y = (edges[:, 0] + edges[:, 2]) / 2, (edges[:, 1] + edges[:, 3]) / 2
-    first, other = [], []
-    for word in words:
-        under = (middle_x > word.x0) & (middle_x < word.x1) & (middle_y > word.top - 2) & (middle_y < word.bottom + 2)
-        covered = np.flatnonzero(under)
-        first += covered[:-1].tolist()
-        other += covered[1:].tolist()
-    if not first:
-        return boxes
-    group = joined(len(boxes), np.array(first), np.array(other))
-    whole: dict[int, Box] = {}
-    for index, box in zip(group.tolist(), boxes, strict=True):
-        whole[index] = whole[index].union(box) if index in whole else box
-    return list(whole.values())
 
 
 def may_hold_figure(cell: Cell) -> bool:
