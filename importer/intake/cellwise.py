@@ -297,12 +297,14 @@ def _unexplained(page: Prepared, cells: Sequence[Cell], answers: Sequence[second
     Either the ink is wider than the characters read, so a point or a sign was not seen; or more ink stands right
     beside the cell or sticks out of it: a stamp or a pen stroke that has swallowed a digit.
     """
-    found, crowded = [], []
-    for cell, answer in zip(cells, answers, strict=True):
-        own = _marks_in(page, cell.box)
-        text = answer.text or cell.text
-        found.append(spacing.pieces(own, text, page.glyph))
-        more = _ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph)
+    texts = [answer.text or cell.text for cell, answer in zip(cells, answers, strict=True)]
+    inks = [_marks_in(page, cell.box) for cell in cells]
+    found = [spacing.pieces(own, text, page.glyph) for own, text in zip(inks, texts, strict=True)]
+    heights = [piece.height for pieces in found for piece in pieces]
+    usual = float(np.median(heights)) if len(heights) >= spacing.LEAST_FIGURES else page.glyph
+    crowded = []
+    for cell, own, text in zip(cells, inks, texts, strict=True):
+        more = _ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph, usual)
         crowded.append(_has_digit(text) and (more or spacing.unread_points(own, text, page.glyph)))
     wide = spacing.too_wide(found)
     return [cell.box for cell, a, b in zip(cells, wide, crowded, strict=True) if a or b]
@@ -325,12 +327,12 @@ def _is_touched(page: Prepared, box: Box) -> bool:
     return bool(page.taken[top:bottom, max(0, x0 - reach) : x1 + reach].any())
 
 
-def _sticks_out(own: Marks, text: str, glyph: float) -> bool:
-    """Whether a mark of a figure is much higher than its other digits."""
+def _sticks_out(own: Marks, text: str, glyph: float, digit: float) -> bool:
+    """Whether a mark of a figure is much higher than its other digits, or than a ``digit`` of the page."""
     if FIGURE.fullmatch(text) is None:
         return False
     heights = own.height[own.height >= 0.5 * glyph]
     if not len(heights):
         return False
-    usual = float(np.median(heights)) if len(heights) >= 3 else glyph
+    usual = float(np.median(heights)) if len(heights) >= 3 else digit
     return float(heights.max()) > MOST_HEIGHT * usual
