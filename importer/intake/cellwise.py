@@ -37,6 +37,7 @@ STROKES = frozenset("-–—_|¦=~.'‘’`")  # what rules, edges and dirt are 
 # Ink that a figure's reading does not account for: how far beside it is looked for, how much of it is a stroke (of the
 # glyph height squared), and how much higher than the others a digit may be.
 BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
+UPRIGHT = 2.5  # times its width: so high is no digit
 TOUCHING = 0.5  # of the glyph height beside a cell: coloured ink that near may have hidden a sign or a digit
 DASHES = str.maketrans(
     {"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "±": "+", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"}
@@ -99,7 +100,7 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     answers = _second(page, asked)
     stray = _strays(words, cells)
     settled = _Settled({id(word): word for word in words if id(word) not in stray}, [], [], [])
-    _compare_figures(page, asked, answers, settled)
+    pointed = _compare_figures(page, asked, answers, settled)
     if second.available():
         _compare_words(page, [cell for cell in cells if not may_hold_figure(cell)], settled)
     unexplained = _unexplained(page, asked, answers)
@@ -108,24 +109,45 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
         (*settled.kept.values(), *settled.added),
         tuple(settled.readings),
         (*settled.lost, *unexplained, *hidden),
-        *_agreement(page, asked, answers, unexplained),
+        *_agreement(page, asked, answers, pointed, unexplained),
     )
 
 
 def _agreement(
-    page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], unexplained: Sequence[Box]
+    page: Prepared,
+    cells: Sequence[Cell],
+    answers: Sequence[second.Read],
+    pointed: set[int],
+    unexplained: Sequence[Box],
 ) -> tuple[int, int, int]:
-    """How many cells hold a digit, are read the same twice, and hold unread ink; those under a stamp do not count."""
+    """How many cells hold a digit, are read the same twice, and hold unread ink.
+
+    Those under a stamp do not count, nor upright strokes that only the second reader takes for a 1: the edge of the
+    paper. A reading whose point the ink shows is one that both agree on.
+    """
     if not (second.available() or ocr.legacy_data()):
         return 0, 0, 0
-    pairs = [(c.text, a.text) for c, a in zip(cells, answers, strict=True) if not _is_touched(page, c.box)]
-    figures = [(one, other) for one, other in pairs if _has_digit(one) or _has_digit(other)]
-    same = sum(alike(other, one) or agrees(one, other) for one, other in figures)
-    return len(figures), same, sum(not _is_touched(page, box) for box in unexplained)
+    counted = [
+        index
+        for index, (cell, answer) in enumerate(zip(cells, answers, strict=True))
+        if (_has_digit(cell.text) or _has_digit(answer.text))
+        and not _is_touched(page, cell.box)
+        and (cell.words or cell.box.height < UPRIGHT * cell.box.width)
+    ]
+    same = sum(
+        index in pointed
+        or alike(answers[index].text, cells[index].text)
+        or agrees(cells[index].text, answers[index].text)
+        for index in counted
+    )
+    boxes = {cells[index].box for index in counted}
+    return len(counted), same, sum(box in boxes for box in unexplained)
 
 
-def _compare_figures(page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], settled: _Settled) -> None:
-    """Settle what stands in cells that may hold a figure.
+def _compare_figures(
+    page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], settled: _Settled
+) -> set[int]:
+    """Settle what stands in cells that may hold a figure; tells of which ones the ink showed the point.
 
     A figure of the main reader is replaced only where two readers of other kinds agree on another one, or where it is
     no figure at all and the second reader sees one; such a reading is then not its own witness: only a third one is
@@ -156,6 +178,7 @@ def _compare_figures(page: Prepared, cells: Sequence[Cell], answers: Sequence[se
             settled.readings.append(_second_reading(cell, answer))
         elif not cell.words:
             settled.lost.append(cell.box)
+    return pointed
 
 
 def _compare_words(page: Prepared, cells: Sequence[Cell], settled: _Settled) -> None:

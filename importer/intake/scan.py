@@ -90,7 +90,7 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
 
 def _enlarged(grey: Grey, enlarge: float) -> Image.Image:
     image = Image.fromarray(grey)
-    size = (round(image.width * enlarge), round(image.height * enlarge))
+    size = (max(1, round(image.width * enlarge)), max(1, round(image.height * enlarge)))
     # soft edges are wanted: sharp ones cost decimal points; and paper without a trace of tint, or rows are lost
     return image.point(_WHITENED).resize(size, Image.Resampling.BILINEAR)
 

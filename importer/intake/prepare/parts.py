@@ -40,8 +40,8 @@ def _parted(cells: Cells, glyph: float, whole: Part) -> list[Part]:
     split = _split(cells, glyph, whole)
     if split is None:
         return [whole]
-    x, top, bottom = split
     x0, first, x1, last = whole
+    x, top, bottom = split[0], max(first, split[1]), min(last, split[2])
     pieces = ((x0, first, x1, top), (x0, top, x, bottom), (x, top, x1, bottom), (x0, bottom, x1, last))
     out: list[Part] = []
     for piece in pieces:
