@@ -24,6 +24,7 @@ LONGEST_DOUBTFUL_WORD = 12
 # "Sieve > 2.8 mm" is a label; "Batch 48213" and "of 12.03.2024" hold something to be sure of.
 LETTERS_OF_LABEL = 5
 NUMBER_OR_DATE = re.compile(r"\d{4}|\d[./-]\d+[./-]\d")
+BEGINS_WITH_NUMBER = re.compile(r"[<>≤≥]?\s*\d")  # "5.6 EBC units" is a result, not a label
 # Of the glyph height, around a cell for the second reader.
 PAD_DOWN, PAD_ACROSS = 0.5, 0.3
 LEGACY_ENLARGE = 2
@@ -214,7 +215,8 @@ def may_hold_figure(cell: Cell) -> bool:
         return True
     sure = min(word.confidence for word in cell.words) >= SURE_WORD
     if _has_digit(text):
-        label = sum(character.isalpha() for character in text) >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text)
+        letters = sum(character.isalpha() for character in text)
+        label = letters >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text) and not BEGINS_WITH_NUMBER.match(text)
         return not (sure and label)
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False

@@ -117,8 +117,10 @@ def other_unit_behind(figure: Recognised, page: Page) -> list[Doubt]:
 
 
 def _is_known_word(figure: Recognised) -> bool:
-    """True for a word that describes results as it stands ("klar"): one misread is hardly ever another one."""
-    known = figure.printed.value.strip(" .").casefold() in result_words().described_as_written
+    """True for words that describe results as they stand ("klar", "clean, malty"): misread ones are hardly others."""
+    described = result_words().described_as_written
+    text = figure.printed.value.strip(" .").casefold()
+    known = text in described or all(part.strip() in described for part in text.split(","))
     return known and figure.printed.confidence >= SURE_WORD
 
 
