@@ -123,7 +123,17 @@ def _only_respells(old: str, new: str) -> bool:
         return False
     if _letters_for_digits(old, new) or _only_accents(old, new) or _digits_of_names(old, new):
         return True
-    return _same_word(old, new) and numbers(new) == numbers(old)
+    return _same_word(old, new) and numbers(new) == numbers(old) and not _other_digits(old, new)
+
+
+def _other_digits(old: str, new: str) -> bool:
+    """Whether a word has other digits in the new reading ("VZ65" for "VZ45"); none in the old one are no others."""
+    pairs = zip(map(_digits, old.split()), map(_digits, new.split()), strict=False)
+    return any(a and b and a != b for a, b in pairs)
+
+
+def _digits(text: str) -> str:
+    return "".join(character for character in text if character.isdigit())
 
 
 def numbers(text: str) -> list[str]:
