@@ -102,14 +102,13 @@ def _heading(line: Line, terms: Terms) -> str | None:
     if len(line.cells) != 1:
         return None
     text = clean_label(line.cells[0].text)
-    other = (
-        is_of_another(text, terms) or heads_harvest(text, terms) or (":" not in text and terms.is_other_matter(text))
-    )
-    if other and len(text.split()) <= MOST_WORDS and not terms.is_label(text):
-        return text
-    if not text or ":" in text or len(text.split()) > 5 or any(c.isdigit() for c in text) or terms.caption(text):
+    words = len(text.split())
+    if not text or ":" in text:
         return None
-    return text
+    other = is_of_another(text, terms) or heads_harvest(text, terms) or terms.is_other_matter(text)
+    if other and words <= MOST_WORDS and not terms.is_label(text):
+        return text
+    return None if words > 5 or any(c.isdigit() for c in text) or terms.caption(text) else text
 
 
 def _line_events(
