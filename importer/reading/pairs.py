@@ -126,12 +126,12 @@ def _line_events(
         piece = pieces[i]
         following = pieces[i + 1] if i + 1 < len(pieces) else None
         label = _label_of(piece, terms)
-        if (
-            terms.is_label(label)
-            and following is not None
-            and not following.colon
-            and _follows(piece, following, terms)
-        ):
+        own = _own_value(piece, following, terms)
+        if own is not None:
+            yield _inside_event(own, piece, line, page, section)
+            i += 1
+            continue
+        if terms.is_label(label) and following is not None and _follows(piece, following, terms):
             event, step = _figure(label, piece, pieces, i, line, page, terms, section)
             yield event
             i += step
@@ -194,6 +194,14 @@ def _line_events(
         i += 1
 
 
+def _own_value(piece: Piece, following: Piece | None, terms: Terms) -> Inside | None:
+    """The value within a piece that holds a name as well, beside another such piece ("Friability 86 %  pH 5.9")."""
+    if following is None or piece.colon or following.colon or not following.text[:1].isalpha():
+        return None
+    numbers = all(any(map(str.isdigit, text)) for text in (piece.text, following.text))
+    return value_inside(piece, terms) if numbers and value_inside(following, terms) is not None else None
+
+
 def _entry_inside(piece: Piece, line: Line, terms: Terms) -> Iterator[Event]:
     """An entry among other words ("Analysis of lot 24-0815")."""
     inner = caption_inside(piece, terms)
@@ -245,8 +253,8 @@ def _is_unknown_result(piece: Piece, following: Piece, label: str, terms: Terms)
 
 def _follows(piece: Piece, following: Piece, terms: Terms) -> bool:
     """True for a result behind its name, and for words among several numbers behind a colon ("4.3 against 5.0 %")."""
-    if _is_result(following, terms):
-        return True
+    if following.colon or _is_result(following, terms):
+        return not following.colon
     led = piece.colon or following.cell.after_leader
     return led and len(following.text.split()) <= MOST_WORDS and _NUMBERS.match(following.text) is not None
 

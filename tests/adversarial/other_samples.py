@@ -153,3 +153,65 @@ Colour (target 3.5) | EBC | 3.2
 """,
     truth("S1402", moisture="4.3", friability="86", colour="3.2"),
 )
+
+for _number, _sample in enumerate(("Reference malt", "Previous delivery", "Crop 2023", "Typical")):
+    sheet(
+        f"sample-in-a-merged-cell-{_number}",
+        "A merged cell beside the names says of which sample the rows are.",
+        f"""
+# Certificate of Analysis
+Pilsner malt   Batch: S15{_number}0   Methods: EBC
+
+Sample | Parameter | Unit | Result
+This lot | Moisture | % | 4.3
+^^ | Protein, dry | % | 10.5
+^^ | Friability | % | 86
+{_sample} | Viscosity | mPa.s | 1.52
+^^ | Kolbach index | % | 41
+""",
+        truth(f"S15{_number}0", moisture="4.3", total_protein="10.5", friability="86", shown="1.52 41"),
+    )
+    sheet(
+        f"sample-in-a-remark-{_number}",
+        "A remark behind the results says of which sample the row is.",
+        f"""
+# Certificate of Analysis
+Pilsner malt   Batch: S16{_number}0   Methods: EBC
+
+Parameter | Unit | Result | Remark
+Moisture | % | 4.3 | within limits
+Protein, dry | % | 10.5 |
+Viscosity | mPa.s | 1.52 | {_sample}
+""",
+        truth(f"S16{_number}0", moisture="4.3", total_protein="10.5", shown="1.52"),
+    )
+    sheet(
+        f"sample-in-a-footnote-{_number}",
+        "A footnote says of which sample the row is.",
+        f"""
+# Certificate of Analysis
+Pilsner malt   Batch: S17{_number}0   Methods: EBC
+
+Parameter | Unit | Result
+Moisture | % | 4.3
+Protein, dry | % | 10.5
+Viscosity * | mPa.s | 1.52
+
+~ * {_sample}
+""",
+        truth(f"S17{_number}0", moisture="4.3", total_protein="10.5", shown="1.52"),
+    )
+
+sheet(
+    "determinations-counted-in-a-row",
+    "Lots in rows, and a row that counts the determinations.",
+    """
+# Certificate of Analysis
+Pilsner malt   Methods: EBC
+
+Batch | Moisture, % | Protein, dry, % | Friability, %
+n | 2 | 2 | 2
+S1801 | 4.3 | 10.5 | 86
+""",
+    truth("S1801", moisture="4.3", total_protein="10.5", friability="86", doubtful="*"),
+)
