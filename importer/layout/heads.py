@@ -209,7 +209,11 @@ def holds_entries(line: Line, terms: Terms) -> bool:
     if len(line.cells) < 4 or terms.is_label(line.cells[0].text):
         return False
     # What stands behind a caption is its entry, whatever it sounds like ("Malt  Extra pale malt").
-    named = [n for n, cell in enumerate(line.cells) if terms.caption(cell.text.rstrip(": ")) is not None]
+    named = [
+        n
+        for n, cell in enumerate(line.cells)
+        if terms.caption(cell.text.rstrip(": ")) is not None and not terms.is_unit(cell.text)
+    ]
     if any(terms.is_label(cell.text) for n, cell in enumerate(line.cells) if n in named or n - 1 not in named):
         return False
     return len(named) > 1 and named[0] == 0 and all(b > a + 1 for a, b in pairwise(named))

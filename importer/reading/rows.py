@@ -188,7 +188,7 @@ def _row_events(
     if caption is not None and not terms.is_label(label):
         return _caption_events(caption, label, row, panel, lanes, table, terms)
     base = _base_figure(table, panel, row, label, label_cell, section)
-    if (other := _other_sample_beside(panel, row, terms)) is not None:
+    if (other := _other_sample_beside(table, panel, row, terms)) is not None:
         base = replace(base, doubts=(*base.doubts, other))
     events: list[Event] = []
     cells = [(column, family, row.cells.get(column)) for column, family in panel.results]
@@ -211,12 +211,14 @@ def _row_events(
     return events
 
 
-def _other_sample_beside(panel: Panel, row: Row, terms: Terms) -> Concern | None:
+def _other_sample_beside(table: Table, panel: Panel, row: Row, terms: Terms) -> Concern | None:
     """A doubt where a remark of the row says that it is of another sample ("retained sample")."""
     known = {panel.label, panel.method, panel.low, panel.high, panel.spec, panel.sublabel, *panel.units}
     known |= {column for column, _ in panel.results}
     for column, cell in row.cells.items():
-        if column not in known and is_remark_of_another(cell.text, terms):
+        # In a column of earlier values "typical" is such a value.
+        remarks = column not in known and set(table.columns[column].roles) <= {"remark"}
+        if remarks and is_remark_of_another(cell.text, terms):
             return Concern("label-doubtful", f"Its row says “{cell.text}”.")
     return None
 
