@@ -29,10 +29,11 @@ _IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
 _UNIT_BEGINS = re.compile(r"[^\W\d_]{1,3}\s*/\s*\d")
 # What is left of a unit that was misread ("81,5 op" for "81,5 %").
 _LETTERS_BEHIND = re.compile(r"(?<=\d)\s+[^\W\d_]{1,3}$")
+_WORDS_IN_BRACKETS = re.compile(r"(?<=[\d%])\s*[(\[][^\d()\[\]]*[)\]]?\s*$")
 # The only word of one letter between numbers ("de 2,2 à 2,5 mm"), and what it is taken for.
 _LONE_A, LIKE_A = re.compile(r"(?<!\w)[aàAÀ](?!\w)"), "4"
 # Nobody prints a sum as a result.
-_PLUS = re.compile(r"(?<=\d)\s*\+\s*(?=\d)")
+_PLUS = re.compile(r"(?<=\d)\s*[+土士]\s*(?=\d)")
 
 
 def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> list[Doubt]:
@@ -201,7 +202,7 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
     tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text, figure))
-    tries += (*_before_unit(text, unit or ""), _LETTERS_BEHIND.sub("", text))
+    tries += (*_before_unit(text, unit or ""), _LETTERS_BEHIND.sub("", text), _WORDS_IN_BRACKETS.sub("", text))
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
 
