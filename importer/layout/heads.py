@@ -118,10 +118,17 @@ def is_head_line(line: Line, terms: Terms) -> bool:
         return False
     if len(line.cells) == 1 or any(terms.is_label(cell.text) and not terms.roles(cell.text) for cell in line.cells):
         return False
+    if named and len({terms.basis(cell.text) for cell in line.cells} - {None}) == 2:
+        return not _is_captioned(line, terms)
     telling = {role for roles in named for role in roles if role in TELLING}
-    if len(named) >= 2 and telling:
+    if telling and (len(named) >= 2 or _heads_samples(line, terms)):
         return not _is_captioned(line, terms)
     return False
+
+
+def _heads_samples(line: Line, terms: Terms) -> bool:
+    """True for a caption of malts or batches before several of them ("Product  Unit  Pilsner malt  Munich malt")."""
+    return len(line.cells) > 3 and terms.caption(line.cells[0].text) in ("malt", "batch")
 
 
 def _says_methods(line: Line, terms: Terms) -> bool:

@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
-from importer.reading.entry_kinds import NUMBERED, fits_entry
+from importer.reading.entry_kinds import DATES, NUMBERED, fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import is_malt_name
+from importer.reading.malt_names import is_malt_name, names_brewer, names_maltster, names_one_malt
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.under import BELOW, below
@@ -53,6 +53,8 @@ def header_event(
     fits = fits_entry(key, text)
     # "Extra pale malt" names a malt and sounds like a label.
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
+    # "Grain", "Modification", "Nitrogen" side by side are headings of results.
+    other = other or (key == "variety" and not piece.colon and all(map(terms.is_telling, text.split())))
     if not text.strip(" -–—_.") or fits is False or other:
         return None, step
     several = (
@@ -236,6 +238,12 @@ def _is_code(text: str) -> bool:
     )
 
 
+def _says_it(key: str, value: str) -> bool:
+    """True for a value that leaves no doubt of its kind: a date, or a name with a word of its trade."""
+    named = {"customer": names_brewer, "supplier": names_maltster, "malt": names_one_malt}
+    return value[:1].isupper() and named[key](value) if key in named else key in DATES and bool(fits_entry(key, value))
+
+
 def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
     words = piece.text.split()
@@ -249,6 +257,8 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     for cut in range(min(len(words) - 1, 4), 0, -1):
         caption, value = " ".join(words[:cut]), " ".join(words[cut:])
         key = terms.caption(caption)
+        if key is not None and len(words) <= LONGEST_NAME and terms.is_sure_caption(caption) and _says_it(key, value):
+            return key, caption, value
         if (
             len(words) <= 6
             and key in ("certificate", "crop_year", "order")

@@ -32,6 +32,10 @@ def is_limit_text(text: str) -> bool:
     return bool(_LIMIT.search(text))
 
 
+def is_tolerance(text: str) -> bool:
+    return text.lstrip().startswith("±")
+
+
 def limit_share(table: Table, column: int) -> float:
     """The share of the cells of a column that could be limits."""
     texts = _texts(table, column)

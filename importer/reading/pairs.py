@@ -11,7 +11,7 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entries import caption_inside, header_event
 from importer.reading.events import Event, Place
-from importer.reading.inside import Inside, value_inside
+from importer.reading.inside import Inside, plain_value, value_inside
 from importer.reading.listed import value_parts
 from importer.reading.malt_names import is_malt_name
 from importer.reading.numbers import is_word
@@ -53,16 +53,33 @@ def free_events(
             section = (heading,)
         if heading is not None or (len(line.cells) == 1 and line.text.rstrip().endswith(":")):
             concern = of_other_kind((line.text,), terms, later)
-        found = [
-            event
-            for pieces in pieces_of(line, terms)
-            for event in _line_events(pieces, line, number, lines, used, page, terms, section)
-        ]
+        parts = pieces_of(line, terms)
+        told = [list(_line_events(pieces, line, number, lines, used, page, terms, section)) for pieces in parts]
+        if len(parts) > 1:
+            told = _with_unknown(parts, told, line, page, section)
+        found = [event for events in told for event in events]
         events += [_doubted(event, concern) for event in found] if concern is not None else found
         # Captions beside their entries are no sentence.
         if not any(event.figure or (event.header and len(line.cells) > 1) for event in found):
             silent.append(number)
     return [*events, *told_events(lines, silent, page, terms)]
+
+
+def _with_unknown(
+    parts: Sequence[Sequence[Piece]], told: Sequence[list[Event]], line: Line, page: Page, section: tuple[str, ...]
+) -> list[list[Event]]:
+    """The events of a list of results with those of its entries that nothing was made of ("on 7/64 68.1 %"). A caption
+    heads what follows it, up to the next."""
+    plain = [None if events else plain_value(pieces[-1]) for pieces, events in zip(parts, told, strict=True)]
+    figures = sum(any(event.figure for event in events) for events in told)
+    if figures + sum(value is not None for value in plain) < 2:
+        return list(told)
+    found: list[list[Event]] = []
+    head: tuple[str, ...] = ()
+    for pieces, events, value in zip(parts, told, plain, strict=True):
+        head = next(((clean_label(piece.text),) for piece in reversed(pieces) if piece.colon), head)
+        found.append(events if value is None else [_inside_event(value, pieces[-1], line, page, (*section, *head))])
+    return found
 
 
 def box_events(rows: Sequence[Line], page: Page, terms: Terms) -> list[Event]:
@@ -127,6 +144,13 @@ def _line_events(
             yield _in_doubt(event, NAME_BEHIND)
             i += 2
             continue
+        basis = plain_value(following) if piece.colon and following is not None and terms.is_label(label) else None
+        if basis is not None and terms.basis(basis.label) is not None:
+            # "Extract: as is 296 L°/kg; dry 306 L°/kg"
+            assert following is not None
+            yield _inside_event(basis, following, line, page, (*section, label))
+            i += 2
+            continue
         alone = value_inside(piece, terms) if not piece.colon else None
         if alone is not None:
             yield _inside_event(alone, piece, line, page, section)
@@ -155,9 +179,14 @@ def _line_events(
             i += step
             continue
         if piece.colon and caption is None and following is not None and not following.colon:
-            # What stands behind an unknown caption is its entry, no caption itself.
+            # What stands behind an unknown caption is its entry, no caption itself; it may head a list of results.
             i += 1
             piece = following
+            listed = value_inside(piece, terms)
+            if listed is not None:
+                yield _inside_event(listed, piece, line, page, (*section, label))
+                i += 1
+                continue
         if not piece.colon and caption is None:
             yield from _entry_inside(piece, line, terms)
         i += 1

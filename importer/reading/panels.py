@@ -2,23 +2,18 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
 
 from importer.layout.grid import Span
 from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
-from importer.reading.limit_cells import limit_share, unnamed_limits
-from importer.vocabulary.captions import sides_of
+from importer.reading.column_content import Test, content_role, share_of
+from importer.reading.limit_cells import is_tolerance, limit_share, unnamed_limits
+from importer.vocabulary.captions import basis_statement, sides_of
 
-_METHOD = re.compile(
-    r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
-)
 _LIMITS = frozenset({"spec", "min", "max", "typical", "previous"})
-Test = Callable[[str], bool]
 SEVERAL_RESULTS = "More than one column could hold the result, and no head says which."
 SHIFTED = "Units stand under a head of results or limits; the heads do not belong to the columns below them."
 NO_RESULT = "No value stands under the head of the results; it was found in another column."
@@ -30,7 +25,8 @@ class Panel:
 
     ``limits_only`` is true where the table has no result column but limits or typical values. ``doubt`` says why the
     result column is not sure, ``rivals`` are the other columns that could be it. ``sublabel`` is a column of words that
-    go on with the labels left of it, where one label stands for several rows.
+    go on with the labels left of it, where one label stands for several rows. ``tolerance`` is a column of "± 0.5"
+    that goes on with the target in ``spec``.
     """
 
     label: int
@@ -46,50 +42,7 @@ class Panel:
     batches: bool = False
     rivals: tuple[int, ...] = ()
     sublabel: int | None = None
-
-
-def _share(table: Table, column: int, test: Test) -> float:
-    texts = [row.cells[column].text for row in table.rows if row.has_value and column in row.cells]
-    if not texts:
-        return 0.0
-    return sum(bool(test(text)) for text in texts) / len(texts)
-
-
-def _content_role(table: Table, column: int, terms: Terms) -> str:
-    texts = [row.cells[column].text for row in table.rows if row.has_value and column in row.cells]
-    if not texts:
-        return "empty"
-    total = len(texts)
-
-    def share(hits: int) -> bool:
-        return hits >= 0.5 * total
-
-    if share(sum(terms.is_unit(text) for text in texts)):
-        return "unit"
-    if share(sum(terms.is_label(text) for text in texts)):
-        return "label"
-    if column == 0 and total > 2 and _is_count(texts):
-        return "number"
-    if column == 0 and total > 4 and _is_outline(texts):
-        return "number"
-    # "4.2 EBC" is a value.
-    if share(sum(bool(_METHOD.search(t)) and (terms.is_method(t) or not terms.is_value(t)) for t in texts)):
-        return "method"
-    if share(sum(terms.is_value(text) for text in texts)):
-        return "value"
-    return "text"
-
-
-def _is_count(texts: Sequence[str]) -> bool:
-    """True for a column of row numbers."""
-    numbers = [int(text.strip(".):")) for text in texts if text.strip(".):").isdigit()]
-    return len(numbers) >= 0.8 * len(texts) and all(b > a for a, b in pairwise(numbers))
-
-
-def _is_outline(texts: Sequence[str]) -> bool:
-    """True for a column of numbers of paragraphs ("1.1", "1.2", "2.1")."""
-    numbers = [tuple(map(int, text.split("."))) for text in texts if re.fullmatch(r"\d{1,2}\.\d{1,2}", text)]
-    return len(numbers) >= 0.9 * len(texts) and all(b > a for a, b in pairwise(numbers))
+    tolerance: int | None = None
 
 
 def find_panels(table: Table, terms: Terms, is_batch: Test, batch_spans: Sequence[Span] = ()) -> list[Panel]:
@@ -135,7 +88,7 @@ def _is_result(names: tuple[str, ...]) -> bool:
 
 def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     names = table.columns[column].roles
-    content = _content_role(table, column, terms)
+    content = content_role(table, column, terms)
     # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
     if not names or content == "unit":
         return (content,)
@@ -186,9 +139,9 @@ def _panel(
     labels = [i for i in range(first, last) if "label" in roles[i]]
     if not labels:
         return None
-    label = max(labels, key=lambda i: _share(table, i, terms.is_label))
+    label = max(labels, key=lambda i: share_of(table, i, terms.is_label))
     groups = tuple(i for i in range(first, label) if i in labels or roles[i] in (("text",),))
-    units = tuple(i for i in range(first, last) if "unit" in roles[i] and "result" not in roles[i])
+    units = tuple(i for i in range(first, last) if "unit" in roles[i] and "result" not in roles[i] and i != label)
     low, high = _first(roles, first, last, "min"), _first(roles, first, last, "max")
     spec = _first(roles, first, last, "spec")
     if low is not None and low == high:
@@ -218,7 +171,9 @@ def _panel(
     batches = False
     if unknown and results and not any(_is_filled(table, i) for i, _ in results):
         results, stated, doubt = [], [], NO_RESULT
-    if not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
+    if by_basis := _by_moisture_basis(table, stated or unknown):
+        results = [(i, _family(roles[i])) for i in by_basis]
+    elif not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
         results, batches = [(i, None) for i in unknown], True
     elif not results and unknown:
         results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
@@ -280,7 +235,14 @@ def _panel(
         batches,
         _others(table, roles, first, last, results, terms) if doubt else (),
         _sublabel(table, roles, label, results),
+        _tolerance(table, roles, spec, last),
     )
+
+
+def _by_moisture_basis(table: Table, columns: Sequence[int]) -> list[int]:
+    """The columns of the results on malt as is and on dry malt, by their heads; empty where there are not two."""
+    said = {i: basis for i in columns if (basis := basis_statement(table.columns[i].head))}
+    return list(said) if len(said) == len(columns) == len(set(said.values())) == 2 else []
 
 
 def _says_nothing(table: Table, column: int, terms: Terms) -> bool:
@@ -295,7 +257,7 @@ def _may_be_limit(table: Table, roles: Sequence[tuple[str, ...]], column: int, t
     if not table.headed or table.columns[column].head:
         return False
     beside = [i for i in (column - 1, column + 1) if 0 <= i < len(roles)]
-    single = any(roles[i] == ("spec",) and _share(table, i, terms.is_value) > limit_share(table, i) for i in beside)
+    single = any(roles[i] == ("spec",) and share_of(table, i, terms.is_value) > limit_share(table, i) for i in beside)
     return single or any({"typical", "previous"} & set(names) for names in roles)
 
 
@@ -314,7 +276,7 @@ def _others(
         for i in range(first, last)
         if i not in taken
         and not {"label", "number", "method"} & set(roles[i])
-        and _share(table, i, terms.is_value) >= 0.5
+        and share_of(table, i, terms.is_value) >= 0.5
     )
 
 
@@ -328,6 +290,14 @@ def _sublabel(
     rows = [row for row in table.rows if row.has_value]
     unnamed = [row for row in rows if label not in row.cells and column in row.cells]
     return column if unnamed and len(unnamed) < len(rows) else None
+
+
+def _tolerance(table: Table, roles: Sequence[tuple[str, ...]], spec: int | None, last: int) -> int | None:
+    """The column of tolerances behind a column of targets ("4.5 | ± 0.5")."""
+    if spec is None or share_of(table, spec, is_tolerance):
+        return None
+    behind = (i for i in range(spec + 1, last) if "spec" in roles[i] and share_of(table, i, is_tolerance) >= 0.5)
+    return next(behind, None)
 
 
 def _is_shifted(named: Sequence[str], found: Sequence[str]) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from statistics import median
 
 from importer.layout.lines import Cell, Line, make_cell
@@ -17,6 +18,8 @@ _COLONS = (":", "：")
 # A colon or an equals sign set apart from its caption; a stroke between two entries.
 _SIGNS = (*_COLONS, "=", "|")
 _DASHES = ("-", "–", "—")
+# Letters and signs with which a unit ends that no stop shortens ("mg/l", "%").
+_UNIT_ENDS = ("%", "l", "L", "g")
 _PARTING = (";", "/", "·", "•", "|", "–", "—")
 
 
@@ -34,8 +37,10 @@ def pieces_of(line: Line, terms: Terms) -> list[list[Piece]]:
 
     One list a line, or one an entry where marks part the entries of a running text.
     """
-    if len(line.cells) == 1 and _is_list(line.cells[0]):
-        return [_cut(cell, terms) for cell in _entries(line.cells[0])]
+    if len(line.cells) == 1:
+        sentences = _sentences(line.cells[0], terms)
+        if len(sentences) > 1 or _is_list(line.cells[0]):
+            return [_cut(cell, terms) for sentence in sentences for cell in _entries_of(sentence)]
     pieces: list[Piece] = []
     for number, cell in enumerate(line.cells):
         if _is_dash_before_name(line.cells, number, terms):
@@ -62,6 +67,58 @@ def _is_list(cell: Cell) -> bool:
     """True for a running text of several entries; for two, each must have its colon."""
     marks = sum(_parts(word) for word in cell.words)
     return marks > 1 or (marks == 1 and sum(word.text.endswith(_COLONS) for word in cell.words) > 1)
+
+
+def _sentences(cell: Cell, terms: Terms) -> list[Cell]:
+    """The entries that each end in a full stop ("Malt: Pale ale malt. Lot 24-0815. Crop 2024."), without the stops."""
+    starts = _run_of_captions(cell.words, terms)
+    if starts:
+        return [make_cell(cell.words[a:b]) for a, b in pairwise((*starts, len(cell.words)))]
+    runs: list[list[Word]] = [[]]
+    for at, word in enumerate(cell.words):
+        ends = word.text.endswith(".") and bool(runs[-1]) and _opens_entry(cell.words[at + 1 :], terms)
+        runs[-1].append(word._replace(text=word.text[:-1]) if ends and len(word.text) > 1 else word)
+        if ends:
+            runs.append([])
+    if len(runs) == 1:
+        return [cell]
+    last = runs[-1][-1]
+    if last.text.endswith(".") and len(last.text) > 1:
+        runs[-1][-1] = last._replace(text=last.text[:-1])
+    return [make_cell(run) for run in runs]
+
+
+def _run_of_captions(words: Sequence[Word], terms: Terms) -> list[int]:
+    """Where the entries begin in a line of captions without colons ("Lot 24-0815 Malt Pale ale malt Packed 3.2.2025");
+    empty where two of them with a number of their own are not enough to tell."""
+    if any(word.text.endswith(_COLONS) or word.text in _PARTING for word in words):
+        return []
+    numbered = [at for at in range(len(words)) if _opens_entry(words[at:], terms)]
+    if len(numbered) < 2 or numbered[0]:
+        return []
+    named = [
+        at
+        for at in range(1, len(words) - 1)
+        if terms.is_sure_caption(words[at].text)
+        and words[at + 1].text[0].isupper()
+        and at + 1 not in numbered
+        and any(c.isdigit() for c in words[at - 1].text)
+    ]
+    return sorted({*numbered, *named})
+
+
+def _opens_entry(words: Sequence[Word], terms: Terms) -> bool:
+    """True for words that begin with a sure caption and its colon, or with one and a number of its own."""
+    for count in range(1, min(len(words), 4)):
+        caption = " ".join(word.text for word in words[:count])
+        named = words[count - 1].text.endswith(_COLONS) or any(c.isdigit() for c in words[count].text)
+        if named and terms.is_sure_caption(caption) and not any(c.isdigit() for c in caption):
+            return True
+    return False
+
+
+def _entries_of(cell: Cell) -> list[Cell]:
+    return _entries(cell) if _is_list(cell) else [cell]
 
 
 def _entries(cell: Cell) -> list[Cell]:
@@ -155,15 +212,38 @@ def _cut(cell: Cell, terms: Terms) -> list[Piece]:
             if end:
                 pieces.append(_piece(cell, run[:end], colon=False))
                 run = run[end + 1 :]
-            caption = _caption_tail(cell, run, terms)
+            stop = _sentence_ends(cell, run, terms)
+            if stop:
+                pieces.append(_without_stop(_piece(cell, run[:stop], colon=False)))
+                run = run[stop:]
+            caption = _caption_tail(
+                cell, _behind_number(cell, run, terms) if pieces and pieces[-1].colon else run, terms
+            )
             rest = run[: len(run) - len(caption)]
             if rest:
-                pieces.append(_piece(cell, rest, colon=False))
+                pieces.append(_without_stop(_piece(cell, rest, colon=False)))
             pieces.append(_piece(cell, caption, colon=True))
             run = []
     if run:
         pieces.append(_piece(cell, run, colon=False))
     return pieces
+
+
+def _without_stop(piece: Piece) -> Piece:
+    """A unit at the end of a sentence without the full stop ("148 mg/l. Enzymes:")."""
+    *before, last = piece.cell.words
+    if not before or not last.text.endswith(".") or last.text[-2:-1] not in _UNIT_ENDS:
+        return piece
+    cell = make_cell([*before, last._replace(text=last.text[:-1])], piece.cell.after_leader)
+    return Piece(cell.text, cell, piece.colon)
+
+
+def _behind_number(cell: Cell, run: Sequence[int], terms: Terms) -> list[int]:
+    """The words behind a number that answers the caption before it, where they are a caption ("PH 3318 Type:")."""
+    last = max((n for n, i in enumerate(run) if any(c.isdigit() for c in cell.words[i].text)), default=-1)
+    rest = list(run[last + 1 :])
+    text = " ".join(cell.words[i].text for i in rest).rstrip(":：= ")
+    return rest if rest and terms.caption(text) is not None else list(run)
 
 
 def _value_ends(cell: Cell, run: Sequence[int], terms: Terms) -> int:
@@ -173,6 +253,16 @@ def _value_ends(cell: Cell, run: Sequence[int], terms: Terms) -> int:
             tails = (" ".join(cell.words[i].text for i in run[max(0, end - n) : end]) for n in (1, 2, 3))
             if any(tail[:1].isdigit() and terms.is_value(tail) for tail in tails):
                 return end
+    return 0
+
+
+def _sentence_ends(cell: Cell, run: Sequence[int], terms: Terms) -> int:
+    """Where in a run a value ends with its sentence, before a caption ("148 mg/l. / Enzymes:"); 0 for nowhere."""
+    for end in range(len(run) - 1, 1, -1):
+        unit = cell.words[run[end - 1]].text
+        stopped = unit.endswith(".") and unit[-2:-1] in _UNIT_ENDS and terms.is_unit(unit.rstrip("."))
+        if stopped and cell.words[run[end - 2]].text[:1].isdigit():
+            return end
     return 0
 
 

@@ -1,0 +1,61 @@
+"""What the cells of a column hold, whatever its head says: units, labels, numbers of rows, methods, values or words."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from itertools import pairwise
+
+from importer.layout.tables import Table
+from importer.layout.terms import Terms
+
+_METHOD = re.compile(
+    r"(\d+\.\d+(\.\d+)+|\b(EBC|MEBAK|IoB|IOB|ASBC|ISO|R-\d{3}|Malt-\d+|Wort-\d+|Analytica)\b)", re.IGNORECASE
+)
+Test = Callable[[str], bool]
+
+
+def share_of(table: Table, column: int, test: Test) -> float:
+    """The share of the rows with a value whose text in ``column`` passes the test."""
+    texts = [row.cells[column].text for row in table.rows if row.has_value and column in row.cells]
+    if not texts:
+        return 0.0
+    return sum(bool(test(text)) for text in texts) / len(texts)
+
+
+def content_role(table: Table, column: int, terms: Terms) -> str:
+    """The role that most of the cells of a column speak for: "value", "unit", "label", "number", "method", "text"."""
+    texts = [row.cells[column].text for row in table.rows if row.has_value and column in row.cells]
+    if not texts:
+        return "empty"
+    total = len(texts)
+
+    def share(hits: int) -> bool:
+        return hits >= 0.5 * total
+
+    if share(sum(terms.is_unit(text) for text in texts)):
+        return "unit"
+    if share(sum(terms.is_label(text) for text in texts)):
+        return "label"
+    if column == 0 and total > 2 and _is_count(texts):
+        return "number"
+    if column == 0 and total > 4 and _is_outline(texts):
+        return "number"
+    # "4.2 EBC" is a value.
+    if share(sum(bool(_METHOD.search(t)) and (terms.is_method(t) or not terms.is_value(t)) for t in texts)):
+        return "method"
+    if share(sum(terms.is_value(text) for text in texts)):
+        return "value"
+    return "text"
+
+
+def _is_count(texts: Sequence[str]) -> bool:
+    """True for a column of row numbers."""
+    numbers = [int(text.strip(".):")) for text in texts if text.strip(".):").isdigit()]
+    return len(numbers) >= 0.8 * len(texts) and all(b > a for a, b in pairwise(numbers))
+
+
+def _is_outline(texts: Sequence[str]) -> bool:
+    """True for a column of numbers of paragraphs ("1.1", "1.2", "2.1")."""
+    numbers = [tuple(map(int, text.split("."))) for text in texts if re.fullmatch(r"\d{1,2}\.\d{1,2}", text)]
+    return len(numbers) >= 0.9 * len(texts) and all(b > a for a, b in pairwise(numbers))
