@@ -273,6 +273,8 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
             touched = [s for s in stacks if _overlap(s[0].box, cell.box) > 0.3 * min(s[0].box.width, cell.box.width)]
             if not touched:
                 touched = [s for s in stacks if _overlap(_hull(s), cell.box) > 0]
+            if not touched and line.box.bottom < base.box.middle:
+                touched = _in_the_middle(cell, stacks, line.em)
             for stack in touched:
                 stack.append(cell)
             if not touched:
@@ -288,6 +290,17 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
             roles = tuple(dict.fromkeys(role for cell in stack for role in terms.roles(cell.text)))
         cells.append(HeadCell(text, hull, roles))
     return tuple(sorted(cells, key=lambda cell: cell.box.x0))
+
+
+def _in_the_middle(cell: Cell, stacks: Sequence[list[Cell]], em: float) -> list[list[Cell]]:
+    """The two heads between which a narrow head of both stands, in their middle ("EBC" over "Result" and "Unit")."""
+    left = [s for s in stacks if s[0].box.x1 <= cell.box.x0]
+    right = [s for s in stacks if s[0].box.x0 >= cell.box.x1]
+    if not left or not right:
+        return []
+    pair = [max(left, key=lambda s: s[0].box.x1), min(right, key=lambda s: s[0].box.x0)]
+    middle = sum(s[0].box.x0 + s[0].box.x1 for s in pair) / 4
+    return pair if abs(middle - (cell.box.x0 + cell.box.x1) / 2) < em else []
 
 
 def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:

@@ -10,7 +10,7 @@ from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
 from importer.reading.column_content import Test, content_role, share_of
-from importer.reading.limit_cells import is_tolerance, limit_share, unnamed_limits
+from importer.reading.limit_cells import is_signed, is_tolerance, limit_share, unnamed_limits
 from importer.vocabulary.captions import basis_statement, sides_of
 
 _LIMITS = frozenset({"spec", "min", "max", "typical", "previous"})
@@ -92,6 +92,9 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
     if not names or content == "unit":
         return (content,)
+    if content == "label" and column == 0 and _is_result(names):
+        # "Results by EBC" over the names.
+        return ("label",)
     if names == ("label",) and content in ("value", "number"):
         return (content,)
     if content == "label" and set(names) <= {"number", "remark", "method", "precision", "date"}:
@@ -103,7 +106,7 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     # A family over a column of method numbers names the methods, not results.
     if any(name.startswith("family:") for name in names) and content == "method":
         return ("method",)
-    if names == ("remark",) and content == "value":
+    if names == ("remark",) and content == "value" and share_of(table, column, is_signed) < 0.5:
         return ("value",)
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
@@ -147,6 +150,8 @@ def _panel(
     if low is not None and low == high:
         spec, low, high = (spec if spec is not None else low), None, None
     stated = [i for i in range(first, last) if "result" in roles[i] and i != label]
+    # "Outcome" heads the verdicts where values stand under another such head.
+    stated = [i for i in stated if share_of(table, i, terms.is_value)] or stated
     results: list[tuple[int, Family | None]] = [(i, _family(roles[i])) for i in stated]
     limit_columns = {low, high, spec}
     if not results:
@@ -320,6 +325,9 @@ def _further_batches(
 ) -> list[int]:
     """The columns beside the one called the result that are results of other batches, by their heads or by a row."""
     named = [i for i in unknown if is_batch(table.columns[i].head)]
+    if named and not any(_holds_batch(table.columns[i].head, is_batch) for i in stated):
+        # "This batch" beside a number: the number may be that of an earlier one.
+        return []
     if not named and unknown and _has_batch_row(table, sorted((*unknown, *stated)), terms, is_batch):
         return list(unknown)
     return named

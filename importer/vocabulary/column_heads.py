@@ -185,8 +185,10 @@ def _roles_of(words: Phrase) -> set[str] | None:
                 place += count
                 break
         else:
-            word = words[place]
-            if word not in table.small and not _CODE.fullmatch(word) and not _is_unit(word):
+            word, *later = words[place:]
+            # "Previous lot B-25-299"
+            begins = len(word) == 1 and bool(later) and later[0].isdigit()
+            if word not in table.small and not _CODE.fullmatch(word) and not begins and not _is_unit(word):
                 return None
             place += 1
     return roles
