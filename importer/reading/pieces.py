@@ -12,6 +12,8 @@ from importer.layout.terms import Terms
 from importer.words import Word
 
 MAX_CAPTION_WORDS = 6
+# Lines of one text stand closer than this (em).
+WRAPPED = 0.6
 # A space this many times the usual one parts a caption from the entry before it.
 WIDER = 1.4
 _COLONS = (":", "：")
@@ -71,7 +73,7 @@ def _is_list(cell: Cell) -> bool:
 
 def _sentences(cell: Cell, terms: Terms) -> list[Cell]:
     """The entries that each end in a full stop ("Malt: Pale ale malt. Lot 24-0815. Crop 2024."), without the stops."""
-    starts = _run_of_captions(cell.words, terms)
+    starts = _run_of_captions(cell.words, terms) or _run_of_commas(cell.words, terms)
     if starts:
         return [make_cell(cell.words[a:b]) for a, b in pairwise((*starts, len(cell.words)))]
     runs: list[list[Word]] = [[]]
@@ -93,7 +95,12 @@ def _run_of_captions(words: Sequence[Word], terms: Terms) -> list[int]:
     empty where two of them with a number of their own are not enough to tell."""
     if any(word.text.endswith(_COLONS) or word.text in _PARTING for word in words):
         return []
-    numbered = [at for at in range(len(words)) if _opens_entry(words[at:], terms)]
+    numbered: list[int] = []
+    for at in range(len(words)):
+        if _opens_entry(words[at:], terms) and (not numbered or words[at].text[0].isupper()):
+            beyond = not numbered or any(c.isdigit() for word in words[numbered[-1] + 1 : at] for c in word.text)
+            # "Pilsner malt packed 3.2.2025": the shortest caption of a number leaves the name before it whole.
+            numbered = [*numbered, at] if beyond else [*numbered[:-1], at]
     if len(numbered) < 2 or numbered[0]:
         return []
     named = [
@@ -105,6 +112,18 @@ def _run_of_captions(words: Sequence[Word], terms: Terms) -> list[int]:
         and any(c.isdigit() for c in words[at - 1].text)
     ]
     return sorted({*numbered, *named})
+
+
+def _run_of_commas(words: Sequence[Word], terms: Terms) -> list[int]:
+    """Where the parts begin in a line of them with commas between ("Pilsner malt, lot 24-0815, crop 2024"), two of
+    which open with a caption and its number; empty for any other line."""
+    if any(word.text.endswith(_COLONS) or word.text in _PARTING for word in words):
+        return []
+    starts = [0, *(at + 1 for at, word in enumerate(words[:-1]) if word.text.endswith(","))]
+    parts = [words[a:b] for a, b in pairwise((*starts, len(words)))]
+    opened = sum(_opens_entry(part, terms) for part in parts)
+    named = sum(len(part) == 2 and terms.caption(part[0].text) not in (None, "ignore") for part in parts)
+    return starts if opened and max(opened, named) > 1 else []
 
 
 def _opens_entry(words: Sequence[Word], terms: Terms) -> bool:
@@ -146,12 +165,22 @@ def running_lines(lines: Sequence[Line], first: int, used: frozenset[int], terms
     if first in used or not _is_running(lines[first], terms):
         return 0
     count = 1
+    right = max(line.box.x1 for line in lines)
     while first + count < len(lines) and first + count not in used:
         line, above = lines[first + count], lines[first + count - 1]
-        if not _runs_on(line) and not (len(line.cells) == 1 and above.text.endswith(_COLONS)):
+        open_ended = above.text.endswith(_COLONS) or _is_wrapped(line, above, right)
+        if not _runs_on(line) and not (len(line.cells) == 1 and open_ended):
             break
         count += 1
     return count
+
+
+def _is_wrapped(line: Line, above: Line, right: float) -> bool:
+    """True for the rest of an entry that the line above had no room for, at the edge ``right`` of the text."""
+    close = line.box.top - above.box.bottom < WRAPPED * line.em and abs(line.em - above.em) < 0.1
+    flush = abs(line.box.x0 - above.box.x0) < 0.1 * line.em
+    word = line.cells[0].words[0]
+    return close and flush and above.box.x1 + word.x1 - word.x0 > right and not any(c.isdigit() for c in line.text)
 
 
 def _is_running(line: Line, terms: Terms) -> bool:
@@ -270,7 +299,7 @@ def _piece(cell: Cell, indices: Sequence[int], colon: bool) -> Piece:
     part = make_cell([cell.words[i] for i in indices], cell.after_leader and indices[0] == 0)
     if len(indices) == len(cell.words):
         part = Cell(cell.text, part.box, part.words, part.after_leader)
-    text = part.text.rstrip(":：= ") if colon else part.text.rstrip(";")
+    text = part.text.rstrip(":：= ") if colon else part.text.rstrip(";,")
     return Piece(text.strip(), part, colon)
 
 
@@ -282,6 +311,10 @@ def _caption_tail(cell: Cell, run: Sequence[int], terms: Terms) -> list[int]:
             return list(run)
     tails = [run[start:] for start in range(max(0, len(run) - MAX_CAPTION_WORDS), len(run))]
     known = [tail for tail in tails if _is_known(" ".join(cell.words[i].text for i in tail).rstrip(":：= "), terms)]
+    # "Pilsner malt, packed:" names the caption behind the comma.
+    part = [tail for tail in known if tail[0] > 0 and cell.words[tail[0] - 1].text.endswith(",")]
+    if part:
+        return list(part[-1])
     # Words before a caption are no part of it because it would be understood with them, too; a wide space parts them.
     apart = [tail for tail in known if tail[0] > 0 and _space_before(cell, tail[0]) > WIDER * _usual_space(cell)]
     return list((apart or known or [run])[0])

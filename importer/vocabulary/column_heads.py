@@ -146,7 +146,7 @@ def _column_roles(text: str) -> tuple[str, ...]:
     if _is_crop(text):
         return ("previous",)
     if table.words.isdisjoint(whole):
-        return ()
+        return _of_glued(whole[0]) if len(whole) == 1 else ()
     roles = _roles_of(whole)
     if roles is None:
         rest, unit = split_label(text)
@@ -158,6 +158,13 @@ def _column_roles(text: str) -> tuple[str, ...]:
     if _is_caption(text):
         roles &= {"number", "date"}
     return tuple(role for role in ROLES if role in roles)
+
+
+def _of_glued(word: str) -> tuple[str, ...]:
+    """The role of two words whose space was lost, above all in turned heads ("Upperlimit")."""
+    pairs = ((word[:cut], word[cut:]) for cut in range(3, len(word) - 2))
+    roles = {head_table().phrases[pair] for pair in pairs if pair in head_table().phrases}
+    return tuple(roles) if len(roles) == 1 else ()
 
 
 def _is_caption(text: str) -> bool:
