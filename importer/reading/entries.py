@@ -58,7 +58,8 @@ def header_event(
     # "Extra pale malt" names a malt and sounds like a label.
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
     # "Grain", "Modification", "Nitrogen" side by side are headings of results.
-    other = other or (key == "variety" and not piece.colon and all(map(terms.is_telling, text.split())))
+    if key == "variety" and not (piece.colon or terms.is_sure_caption(caption)) and len(line.cells) > 2:
+        other = other or (all(map(terms.is_telling, text.split())) and not terms.is_unit(text))
     if not text.strip(" -–—_.") or fits is False or other:
         return None, step
     several = (

@@ -169,8 +169,8 @@ def _line_events(
             entry, step = header_event(caption, label, pieces, i, line, number, lines, used, terms)
             if entry is not None:
                 yield entry
-                named = entry.header.text if entry.header is not None else ""
-                if caption == "malt" and following is not None and named != following.text:
+                taken = entry.header.text if entry.header is not None else ""
+                if caption == "malt" and following is not None and taken != following.text:
                     # "Subject: lot 24-0815 Pale ale malt"
                     yield from _entry_inside(following, line, terms)
             elif following is not None and not following.colon:
