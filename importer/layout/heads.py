@@ -269,12 +269,15 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     for line in lines:
         if line is base:
             continue
+        families = _over_pairs(line, base, terms) if line.box.bottom < base.box.middle else {}
         for cell in (part for whole in line.cells for part in _apart(whole, base.cells, line.em)):
+            if cell.box in families:
+                for head in families[cell.box]:
+                    next(stack for stack in stacks if stack[0] is head).append(cell)
+                continue
             touched = [s for s in stacks if _overlap(s[0].box, cell.box) > 0.3 * min(s[0].box.width, cell.box.width)]
             if not touched:
                 touched = [s for s in stacks if _overlap(_hull(s), cell.box) > 0]
-            if not touched and line.box.bottom < base.box.middle:
-                touched = _in_the_middle(cell, stacks, line.em)
             for stack in touched:
                 stack.append(cell)
             if not touched:
@@ -292,15 +295,20 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     return tuple(sorted(cells, key=lambda cell: cell.box.x0))
 
 
-def _in_the_middle(cell: Cell, stacks: Sequence[list[Cell]], em: float) -> list[list[Cell]]:
-    """The two heads between which a narrow head of both stands, in their middle ("EBC" over "Result" and "Unit")."""
-    left = [s for s in stacks if s[0].box.x1 <= cell.box.x0]
-    right = [s for s in stacks if s[0].box.x0 >= cell.box.x1]
-    if not left or not right:
-        return []
-    pair = [max(left, key=lambda s: s[0].box.x1), min(right, key=lambda s: s[0].box.x0)]
-    middle = sum(s[0].box.x0 + s[0].box.x1 for s in pair) / 4
-    return pair if abs(middle - (cell.box.x0 + cell.box.x1) / 2) < em else []
+def _over_pairs(line: Line, base: Line, terms: Terms) -> dict[Box, tuple[Cell, Cell]]:
+    """The two heads below each method family of a line, where each stands in the middle over a pair of its own ("EBC"
+    and "IoB", each over "Result" and "Unit"); empty for any other line."""
+    pairs: dict[Box, tuple[Cell, Cell]] = {}
+    for cell in line.cells:
+        if not any(role.startswith("family:") for role in terms.roles(cell.text)):
+            continue
+        middle = (cell.box.x0 + cell.box.x1) / 2
+        for left, right in pairwise(base.cells):
+            centre = (left.box.x0 + left.box.x1 + right.box.x0 + right.box.x1) / 4
+            if left.box.x1 <= cell.box.x0 and cell.box.x1 <= right.box.x0 and abs(centre - middle) < line.em:
+                pairs[cell.box] = (left, right)
+    heads = [id(head) for pair in pairs.values() for head in pair]
+    return pairs if len(pairs) > 1 and len(set(heads)) == len(heads) else {}
 
 
 def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:
