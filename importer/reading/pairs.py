@@ -23,7 +23,7 @@ from importer.reading.running_text import told_events
 from importer.reading.surroundings import of_other_kind
 from importer.reading.under import has_unit, more_below, value_under
 from importer.vocabulary.captions import document_title
-from importer.words import Page
+from importer.words import Box, Page
 
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
 _RUNNING_NUMBER = re.compile(r"^\d{1,2}\s+(?=[^\W\d_])")
@@ -70,16 +70,24 @@ def _with_unknown(
 ) -> list[list[Event]]:
     """The events of a list of results with those of its entries that nothing was made of ("on 7/64 68.1 %"). A caption
     heads what follows it, up to the next."""
-    plain = [None if events else plain_value(pieces[-1]) for pieces, events in zip(parts, told, strict=True)]
-    figures = sum(any(event.figure for event in events) for events in told)
-    if figures + sum(value is not None for value in plain) < 2:
-        return list(told)
-    found: list[list[Event]] = []
+    taken = [event.figure.box for events in told for event in events if event.figure is not None]
+    more: list[list[Event]] = []
     head: tuple[str, ...] = ()
-    for pieces, events, value in zip(parts, told, plain, strict=True):
-        head = next(((clean_label(piece.text),) for piece in reversed(pieces) if piece.colon), head)
-        found.append(events if value is None else [_inside_event(value, pieces[-1], line, page, (*section, *head))])
-    return found
+    for pieces, events in zip(parts, told, strict=True):
+        found = list(events)
+        for piece in pieces:
+            if piece.colon:
+                head = (clean_label(piece.text),)
+                continue
+            value = plain_value(piece)
+            if value is not None and not any(_overlap(value.box, box) for box in taken):
+                found.append(_inside_event(value, piece, line, page, (*section, *head)))
+        more.append(found)
+    return more if sum(event.figure is not None for events in more for event in events) > 1 else list(told)
+
+
+def _overlap(a: Box, b: Box) -> bool:
+    return min(a.x1, b.x1) > max(a.x0, b.x0) and min(a.bottom, b.bottom) > max(a.top, b.top)
 
 
 def box_events(rows: Sequence[Line], page: Page, terms: Terms) -> list[Event]:

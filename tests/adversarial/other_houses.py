@@ -87,7 +87,15 @@ Product: Pilsner malt    Lot no.: H2005
 @50 Extract, dry @190 81.4 @245 % @370 307 @425 L°/kg
 @50 Colour @190 3.4 @245 EBC @370 3.1 @425 EBC
 @50 Friability @190 86 @245 % @370 86 @425 %""",
-    truth("H2005", moisture="4.3", extract_fine_dry="81.4", colour="3.4", friability="86", doubtful="*"),
+    truth(
+        "H2005",
+        moisture="4.3",
+        extract_fine_dry="81.4",
+        extract_coarse_dry=Right("307", 307.0, "IoB"),
+        colour="3.4",
+        friability="86",
+        doubtful="*",
+    ),
 )
 
 sheet(
