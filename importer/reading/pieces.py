@@ -312,7 +312,14 @@ def _caption_tail(cell: Cell, run: Sequence[int], terms: Terms) -> list[int]:
     tails = [run[start:] for start in range(max(0, len(run) - MAX_CAPTION_WORDS), len(run))]
     known = [tail for tail in tails if _is_known(" ".join(cell.words[i].text for i in tail).rstrip(":：= "), terms)]
     # "Pilsner malt, packed:" names the caption behind the comma.
-    part = [tail for tail in known if tail[0] > 0 and cell.words[tail[0] - 1].text.endswith(",")]
+    part = [
+        tail
+        for tail in known
+        if tail[0] > 0
+        and cell.words[tail[0] - 1].text.endswith(",")
+        # "Extract (HWE, 0.7 mm) as is:" is one name.
+        and sum(cell.words[i].text.count("(") - cell.words[i].text.count(")") for i in tail) == 0
+    ]
     if part:
         return list(part[-1])
     # Words before a caption are no part of it because it would be understood with them, too; a wide space parts them.
