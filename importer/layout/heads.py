@@ -118,10 +118,17 @@ def is_head_line(line: Line, terms: Terms) -> bool:
         return False
     if len(line.cells) == 1 or any(terms.is_label(cell.text) and not terms.roles(cell.text) for cell in line.cells):
         return False
+    if named and len({terms.basis(cell.text) for cell in line.cells} - {None}) == 2:
+        return not _is_captioned(line, terms)
     telling = {role for roles in named for role in roles if role in TELLING}
-    if len(named) >= 2 and telling:
+    if telling and (len(named) >= 2 or _heads_samples(line, terms)):
         return not _is_captioned(line, terms)
     return False
+
+
+def _heads_samples(line: Line, terms: Terms) -> bool:
+    """True for a caption of malts or batches before several of them ("Product  Unit  Pilsner malt  Munich malt")."""
+    return len(line.cells) > 3 and terms.caption(line.cells[0].text) in ("malt", "batch")
 
 
 def _says_methods(line: Line, terms: Terms) -> bool:
@@ -266,7 +273,12 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     for line in lines:
         if line is base:
             continue
+        families = _over_pairs(line, base, terms) if line.box.bottom < base.box.middle else {}
         for cell in (part for whole in line.cells for part in _apart(whole, base.cells, line.em)):
+            if cell.box in families:
+                for head in families[cell.box]:
+                    next(stack for stack in stacks if stack[0] is head).append(cell)
+                continue
             touched = [s for s in stacks if _overlap(s[0].box, cell.box) > 0.3 * min(s[0].box.width, cell.box.width)]
             if not touched:
                 touched = [s for s in stacks if _overlap(_hull(s), cell.box) > 0]
@@ -285,6 +297,22 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
             roles = tuple(dict.fromkeys(role for cell in stack for role in terms.roles(cell.text)))
         cells.append(HeadCell(text, hull, roles))
     return tuple(sorted(cells, key=lambda cell: cell.box.x0))
+
+
+def _over_pairs(line: Line, base: Line, terms: Terms) -> dict[Box, tuple[Cell, Cell]]:
+    """The two heads below each method family of a line, where each stands in the middle over a pair of its own ("EBC"
+    and "IoB", each over "Result" and "Unit"); empty for any other line."""
+    pairs: dict[Box, tuple[Cell, Cell]] = {}
+    for cell in line.cells:
+        if not any(role.startswith("family:") for role in terms.roles(cell.text)):
+            continue
+        middle = (cell.box.x0 + cell.box.x1) / 2
+        for left, right in pairwise(base.cells):
+            centre = (left.box.x0 + left.box.x1 + right.box.x0 + right.box.x1) / 4
+            if left.box.x1 <= cell.box.x0 and cell.box.x1 <= right.box.x0 and abs(centre - middle) < line.em:
+                pairs[cell.box] = (left, right)
+    heads = [id(head) for pair in pairs.values() for head in pair]
+    return pairs if len(pairs) > 1 and len(set(heads)) == len(heads) else {}
 
 
 def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:

@@ -20,6 +20,9 @@ class Terms(Protocol):
     def is_unit(self, text: str) -> bool:
         """True for a unit and nothing else."""
 
+    def basis(self, text: str) -> str | None:
+        """The moisture basis ("dry", "as-is") that a head names and nothing else; None for any other text."""
+
     def caption(self, text: str) -> str | None:
         """The header key that a caption names, "ignore" for one that is of no interest, None for no caption."""
 

@@ -215,6 +215,11 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
             if base:
                 texts.setdefault(nearest(base, cell.box), []).append(cell)
                 continue
+            both = _both_below(cell, lines[k], [lines[h] for h in heads if h > k], spans, em)
+            if both:
+                for column in both:
+                    texts.setdefault(column, []).append(cell)
+                continue
             crossed = sum(span.overlap(cell.box) > 0.5 * em for span in spans)
             if crossed > 1 and len(lines[k].cells) == 1:
                 # A title or a group of heads over several columns names none of them.
@@ -236,6 +241,22 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
         return None
     rows = tuple((i, cells_by_column(lines[i], spans)) for i in run)
     return Transposed(page.number, tuple(spans), joined, units, rows, frozenset([*used_heads, *run]))
+
+
+def _both_below(
+    cell: Cell, line: Line, lower: Sequence[Line], spans: Sequence[Span], em: float
+) -> tuple[int, int] | None:
+    """The two columns in whose middle a head stands that has lower heads of its own in each ("as is" and "dry")."""
+    middle = (cell.box.x0 + cell.box.x1) / 2
+    for at, (left, right) in enumerate(pairwise(spans)):
+        if abs(left.x0 + left.x1 + right.x0 + right.x1 - 4 * middle) > 4 * em:
+            continue
+        others = [other.box for other in line.cells if other is not cell]
+        alone = not any(span.overlap(box) > 0 for box in others for span in (left, right))
+        headed = any(all(any(s.overlap(c.box) > 0 for c in row.cells) for s in (left, right)) for row in lower)
+        if alone and headed:
+            return at, at + 1
+    return None
 
 
 def _parted(spans: Sequence[Span], heads: Sequence[Line], body: Sequence[Line]) -> list[Span]:

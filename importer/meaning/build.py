@@ -190,9 +190,10 @@ def _groups(figures: Sequence[Recognised], basis: Family) -> list[list[Recognise
     return out
 
 
-def _distance(figure: Recognised, basis: Family, unit: str) -> tuple[bool, bool, bool, bool]:
+def _distance(figure: Recognised, basis: Family, unit: str) -> tuple[bool, bool, bool, bool, bool]:
     apart = figure.family != basis and "IoB" in (figure.family, basis)
-    return apart, figure.family != basis, figure.unit != unit, not figure.sure
+    moist = figure.basis not in (None, parameters()[figure.parameter].basis)
+    return apart, figure.family != basis, figure.unit != unit, moist, not figure.sure
 
 
 def _without_conflict(group: list[Recognised]) -> list[Recognised]:

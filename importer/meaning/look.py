@@ -16,6 +16,8 @@ from importer.vocabulary.parameters import parameters
 from importer.vocabulary.units import Unit, parse_unit, split_unit
 
 NUMBER_KINDS = ("number", "range")
+# What stands in a column of units beside a figure that has none.
+_NO_UNIT = ("-", "–", "—", "/")
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +48,7 @@ def first_look(
         if number is not None and number.bound is None and shown.spec and not (shown.low or shown.high):
             # A plain number in a specification is a value to go by, no limit.
             shown, figure = (replace(f, value=f.spec, spec="") for f in (shown, figure))
-    text = shown.unit or ""
+    text = "" if shown.unit is None or shown.unit.strip() in _NO_UNIT else shown.unit
     unit = parse_unit(text) if text else None
     words = ""
     if unit is None and text:

@@ -8,7 +8,7 @@ from functools import lru_cache
 from importer.meaning.labels import LabelQuery, examined, ideas_of, recognise
 from importer.reading.numbers import read_number
 from importer.reading.values import split_number, split_value
-from importer.vocabulary.captions import column_roles, document_title, header_caption
+from importer.vocabulary.captions import basis_statement, column_roles, document_title, header_caption
 from importer.vocabulary.column_heads import listed_role
 from importer.vocabulary.result_words import result_words
 from importer.vocabulary.units import parse_unit, split_unit
@@ -17,6 +17,8 @@ VALUE_KINDS = ("number", "range", "not-detected", "several")
 LENGTHS = ("mm", "in")
 MAX_LABEL = 120
 MAX_VALUE = 40
+# The most words of a head that names a moisture basis and nothing else ("on dry matter, %").
+BASIS_WORDS = 4
 # Captions below the first are no captions, below the second their entries are in doubt.
 # Letters up to here are Latin; a single sign of other scripts may be a word.
 LATIN_END = "\u0250"
@@ -53,6 +55,11 @@ class SheetTerms:
 
     def is_unit(self, text: str) -> bool:
         return len(text) <= MAX_VALUE and parse_unit(text) is not None
+
+    def basis(self, text: str) -> str | None:
+        if len(text.split()) > BASIS_WORDS or _is_label(text):
+            return None
+        return basis_statement(text)
 
     def caption(self, text: str) -> str | None:
         found = _caption(text)

@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
-from importer.reading.entry_kinds import NUMBERED, fits_entry
+from importer.reading.entry_kinds import COMPANIES, DATES, NUMBERED, fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import is_malt_name
+from importer.reading.malt_names import is_malt_name, names_brewer, names_maltster, names_one_malt
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.under import BELOW, below
@@ -18,6 +18,8 @@ from importer.vocabulary.captions import document_title, family_statement, looks
 SENTENCE_WORDS = 11
 # Names of companies and malts have fewer words than this; longer texts are sentences.
 LONGEST_NAME = 9
+# A caption that may mean something else is one where its number is all that follows it, in so many words.
+WHOLE_ENTRY = 4
 
 
 def header_event(
@@ -50,9 +52,14 @@ def header_event(
     text = value.text.strip()
     if key in NUMBERED:
         text = _up_to_next(text, terms)
+    elif key in ("malt", *COMPANIES):
+        text = _name_alone(key, text)
     fits = fits_entry(key, text)
     # "Extra pale malt" names a malt and sounds like a label.
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
+    # "Grain", "Modification", "Nitrogen" side by side are headings of results.
+    if key == "variety" and not (piece.colon or terms.is_sure_caption(caption)) and len(line.cells) > 2:
+        other = other or (all(map(terms.is_telling, text.split())) and not terms.is_unit(text))
     if not text.strip(" -–—_.") or fits is False or other:
         return None, step
     several = (
@@ -68,6 +75,19 @@ def header_event(
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _name_alone(key: str, text: str) -> str:
+    """The name of a malt or a company without what a comma parts from it ("in bulk, 500 t", an address)."""
+    words = text.split()
+    last = max((at for at, word in enumerate(words) if looks_like_batch(word)), default=-1)
+    if key == "malt" and last > 0 and names_one_malt(" ".join(words[last + 1 :])):
+        return " ".join(words[last + 1 :])
+    name, comma, rest = text.partition(", ")
+    if not comma or not any(c.isdigit() for c in rest) or looks_like_batch(text):
+        return text
+    whole = names_one_malt(name) if key == "malt" else names_brewer(name) or names_maltster(name)
+    return name if whole else text
 
 
 def _is_within(number: int, used: frozenset[int]) -> bool:
@@ -236,6 +256,17 @@ def _is_code(text: str) -> bool:
     )
 
 
+def _takes_letter(caption: Sequence[str]) -> bool:
+    """True for "Lot D" before "2501": the letter belongs to the number."""
+    return len(caption) > 1 and len(caption[-1]) == 1 and caption[-1].isalpha()
+
+
+def _says_it(key: str, value: str) -> bool:
+    """True for a value that leaves no doubt of its kind: a date, or a name with a word of its trade."""
+    named = {"customer": names_brewer, "supplier": names_maltster, "malt": names_one_malt}
+    return value[:1].isupper() and named[key](value) if key in named else key in DATES and bool(fits_entry(key, value))
+
+
 def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
     words = piece.text.split()
@@ -244,11 +275,17 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     for start in range(len(words) - 1):
         for cut in range(min(len(words) - 1, start + 4), start, -1):
             caption, value = " ".join(words[start:cut]), words[cut].strip(",;.()")
+            if _takes_letter(words[start:cut]):
+                continue
             if terms.is_sure_caption(caption) and terms.caption(caption) == "batch" and looks_like_batch(value):
                 return "batch", caption, value
     for cut in range(min(len(words) - 1, 4), 0, -1):
         caption, value = " ".join(words[:cut]), " ".join(words[cut:])
         key = terms.caption(caption)
+        if key == "batch" and len(words) <= WHOLE_ENTRY and looks_like_batch(value) and not _takes_letter(words[:cut]):
+            return key, caption, value
+        if key is not None and len(words) <= LONGEST_NAME and terms.is_sure_caption(caption) and _says_it(key, value):
+            return key, caption, value
         if (
             len(words) <= 6
             and key in ("certificate", "crop_year", "order")

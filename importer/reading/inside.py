@@ -55,6 +55,20 @@ def _is_size(words: Sequence[Word], cut: int, terms: Terms) -> bool:
     return unit is not None and unit.dimension == "length" and terms.is_label(_text(words))
 
 
+def plain_value(piece: Piece) -> Inside | None:
+    """Words and a number with a unit of results behind them, whatever the words mean ("on 7/64 68.1 %")."""
+    words = piece.cell.words
+    for cut in range(1, min(len(words), SENTENCE_WORDS)):
+        text = _text(words[cut:]).rstrip(".,;")
+        value, unit = split_value(text)[:2]
+        parsed = parse_unit(unit or "")
+        number = read_number(value, None)
+        known = parsed is not None and parsed.dimension not in _CONDITIONS
+        if known and number is not None and number.kind != "several" and _begins_value(words, cut):
+            return Inside(_label(words, cut), text, _box(words[cut:]))
+    return None
+
+
 def _begins_value(words: Sequence[Word], cut: int) -> bool:
     text = words[cut].text
     return (text[:1].isdigit() or text[:1] in "<>≤≥+-–−") and not words[cut - 1].text.endswith(",")

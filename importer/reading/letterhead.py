@@ -10,7 +10,7 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
 from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
-from importer.vocabulary.captions import beside_title, document_title, family_statement
+from importer.vocabulary.captions import beside_title, document_title, family_statement, looks_like_batch
 from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.
@@ -134,7 +134,7 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
                 continue
             if not names_malt(text) or has_word(folded, name_words().not_malts):
                 continue
-            if folded in name_words().stems:
+            if folded in name_words().stems or any(map(looks_like_batch, text.split())):
                 continue
             score = 1.0 + (line.em > 1.1 * _usual(cells)) + 0.5 * cell.bold
             if best is None or score > best[0]:

@@ -32,6 +32,15 @@ def is_limit_text(text: str) -> bool:
     return bool(_LIMIT.search(text))
 
 
+def is_signed(text: str) -> bool:
+    """True for what a result is above or below a target ("+0.2", "−0.4")."""
+    return text.lstrip()[:1] in ("+", "-", "–", "−") and any(c.isdigit() for c in text)
+
+
+def is_tolerance(text: str) -> bool:
+    return text.lstrip().startswith("±")
+
+
 def limit_share(table: Table, column: int) -> float:
     """The share of the cells of a column that could be limits."""
     texts = _texts(table, column)

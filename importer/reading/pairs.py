@@ -12,7 +12,7 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entries import caption_inside, header_event
 from importer.reading.events import Event, Place
-from importer.reading.inside import Inside, value_inside
+from importer.reading.inside import Inside, plain_value, value_inside
 from importer.reading.listed import value_parts
 from importer.reading.malt_names import is_malt_name
 from importer.reading.numbers import is_word
@@ -26,7 +26,7 @@ from importer.reading.under import has_unit, more_below, nearer_above, value_und
 from importer.reading.years import heads_harvest
 from importer.vocabulary.captions import document_title
 from importer.vocabulary.statements import names_another_sample
-from importer.words import Page
+from importer.words import Box, Page
 
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
 # A value with more words behind it is a sentence.
@@ -60,11 +60,11 @@ def free_events(
             section = (heading,)
         if heading is not None or (len(line.cells) == 1 and line.text.rstrip().endswith(":")):
             concern = of_other_kind((line.text,), terms, later or any(event.figure for event in events))
-        found = [
-            event
-            for pieces in pieces_of(line, terms)
-            for event in _line_events(pieces, line, number, lines, used, page, terms, section)
-        ]
+        parts = pieces_of(line, terms)
+        told = [list(_line_events(pieces, line, number, lines, used, page, terms, section)) for pieces in parts]
+        if len(parts) > 1:
+            told = _with_unknown(parts, told, line, page, section)
+        found = [event for events in told for event in events]
         events += [_doubted(event, concern) for event in found] if concern is not None else found
         # Captions beside their entries are no sentence.
         if not any(event.figure or (event.header and len(line.cells) > 1) for event in found):
@@ -82,6 +82,31 @@ def card_events(cards: Sequence[Card], page: Page, terms: Terms) -> list[Event]:
             event = replace(event, figure=replace(event.figure, spec=card.limit))
         events.append(_in_doubt(event, NAME_UNDER))
     return events
+
+
+def _with_unknown(
+    parts: Sequence[Sequence[Piece]], told: Sequence[list[Event]], line: Line, page: Page, section: tuple[str, ...]
+) -> list[list[Event]]:
+    """The events of a list of results with those of its entries that nothing was made of ("on 7/64 68.1 %"). A caption
+    heads what follows it, up to the next."""
+    taken = [event.figure.box for events in told for event in events if event.figure is not None]
+    more: list[list[Event]] = []
+    head: tuple[str, ...] = ()
+    for pieces, events in zip(parts, told, strict=True):
+        found = list(events)
+        for piece in pieces:
+            if piece.colon:
+                head = (clean_label(piece.text),)
+                continue
+            value = plain_value(piece)
+            if value is not None and not any(_overlap(value.box, box) for box in taken):
+                found.append(_inside_event(value, piece, line, page, (*section, *head)))
+        more.append(found)
+    return more if sum(event.figure is not None for events in more for event in events) > 1 else list(told)
+
+
+def _overlap(a: Box, b: Box) -> bool:
+    return min(a.x1, b.x1) > max(a.x0, b.x0) and min(a.bottom, b.bottom) > max(a.top, b.top)
 
 
 def box_events(rows: Sequence[Line], page: Page, terms: Terms) -> list[Event]:
@@ -155,6 +180,13 @@ def _line_events(
             yield _in_doubt(event, NAME_BEHIND)
             i += 2
             continue
+        basis = plain_value(following) if piece.colon and following is not None and terms.is_label(label) else None
+        if basis is not None and terms.basis(basis.label) is not None:
+            # "Extract: as is 296 L°/kg; dry 306 L°/kg"
+            assert following is not None
+            yield _inside_event(basis, following, line, page, (*section, label))
+            i += 2
+            continue
         alone = value_inside(piece, terms) if not piece.colon else None
         if alone is not None:
             yield _inside_event(alone, piece, line, page, section)
@@ -176,6 +208,10 @@ def _line_events(
             entry, step = header_event(caption, label, pieces, i, line, number, lines, used, terms)
             if entry is not None:
                 yield entry
+                taken = entry.header.text if entry.header is not None else ""
+                if caption == "malt" and following is not None and taken != following.text:
+                    # "Subject: lot 24-0815 Pale ale malt"
+                    yield from _entry_inside(following, line, terms)
             elif following is not None and not following.colon:
                 yield from _entry_inside(following, line, terms)
             i += step
@@ -186,9 +222,14 @@ def _line_events(
             i += step
             continue
         if piece.colon and caption is None and following is not None and not following.colon:
-            # What stands behind an unknown caption is its entry, no caption itself.
+            # What stands behind an unknown caption is its entry, no caption itself; it may head a list of results.
             i += 1
             piece = following
+            listed = value_inside(piece, terms)
+            if listed is not None:
+                yield _inside_event(listed, piece, line, page, (*section, label))
+                i += 1
+                continue
         if not piece.colon and caption is None:
             yield from _entry_inside(piece, line, terms)
         i += 1

@@ -10,8 +10,8 @@ from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
 from importer.reading.column_content import Test, content_role, share_of
-from importer.reading.limit_cells import limit_share, unnamed_limits
-from importer.vocabulary.captions import sides_of
+from importer.reading.limit_cells import is_signed, is_tolerance, limit_share, unnamed_limits
+from importer.vocabulary.captions import basis_statement, sides_of
 
 _LIMITS = frozenset({"spec", "min", "max", "typical", "previous"})
 SEVERAL_RESULTS = "More than one column could hold the result, and no head says which."
@@ -25,7 +25,8 @@ class Panel:
 
     ``limits_only`` is true where the table has no result column but limits or typical values. ``doubt`` says why the
     result column is not sure, ``rivals`` are the other columns that could be it. ``sublabel`` is a column of words that
-    go on with the labels left of it, where one label stands for several rows.
+    go on with the labels left of it, where one label stands for several rows. ``tolerance`` is a column of "± 0.5"
+    that goes on with the target in ``spec``.
     """
 
     label: int
@@ -41,6 +42,7 @@ class Panel:
     batches: bool = False
     rivals: tuple[int, ...] = ()
     sublabel: int | None = None
+    tolerance: int | None = None
 
 
 def find_panels(table: Table, terms: Terms, is_batch: Test, batch_spans: Sequence[Span] = ()) -> list[Panel]:
@@ -90,6 +92,9 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
     if not names or content == "unit":
         return (content,)
+    if content == "label" and column == 0 and _is_result(names):
+        # "Results by EBC" over the names.
+        return ("label",)
     if names == ("label",) and content in ("value", "number"):
         return (content,)
     if content == "label" and set(names) <= {"number", "remark", "method", "precision", "date"}:
@@ -101,7 +106,7 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     # A family over a column of method numbers names the methods, not results.
     if any(name.startswith("family:") for name in names) and content == "method":
         return ("method",)
-    if names == ("remark",) and content == "value":
+    if names == ("remark",) and content == "value" and share_of(table, column, is_signed) < 0.5:
         return ("value",)
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
@@ -139,12 +144,14 @@ def _panel(
         return None
     label = max(labels, key=lambda i: share_of(table, i, terms.is_label))
     groups = tuple(i for i in range(first, label) if i in labels or roles[i] in (("text",),))
-    units = tuple(i for i in range(first, last) if "unit" in roles[i] and "result" not in roles[i])
+    units = tuple(i for i in range(first, last) if "unit" in roles[i] and "result" not in roles[i] and i != label)
     low, high = _first(roles, first, last, "min"), _first(roles, first, last, "max")
     spec = _first(roles, first, last, "spec")
     if low is not None and low == high:
         spec, low, high = (spec if spec is not None else low), None, None
     stated = [i for i in range(first, last) if "result" in roles[i] and i != label]
+    # "Outcome" heads the verdicts where values stand under another such head.
+    stated = [i for i in stated if share_of(table, i, terms.is_value)] or stated
     results: list[tuple[int, Family | None]] = [(i, _family(roles[i])) for i in stated]
     limit_columns = {low, high, spec}
     if not results:
@@ -169,7 +176,9 @@ def _panel(
     batches = False
     if unknown and results and not any(_is_filled(table, i) for i, _ in results):
         results, stated, doubt = [], [], NO_RESULT
-    if not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
+    if by_basis := _by_moisture_basis(table, stated or unknown):
+        results = [(i, _family(roles[i])) for i in by_basis]
+    elif not results and len(unknown) > 1 and _goes_on(table, unknown, batch_spans):
         results, batches = [(i, None) for i in unknown], True
     elif not results and unknown:
         results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
@@ -231,7 +240,14 @@ def _panel(
         batches,
         _others(table, roles, first, last, results, terms) if doubt else (),
         _sublabel(table, roles, label, results),
+        _tolerance(table, roles, spec, last),
     )
+
+
+def _by_moisture_basis(table: Table, columns: Sequence[int]) -> list[int]:
+    """The columns of the results on malt as is and on dry malt, by their heads; empty where there are not two."""
+    said = {i: basis for i in columns if (basis := basis_statement(table.columns[i].head))}
+    return list(said) if len(said) == len(columns) == len(set(said.values())) == 2 else []
 
 
 def _says_nothing(table: Table, column: int, terms: Terms) -> bool:
@@ -281,6 +297,14 @@ def _sublabel(
     return column if unnamed and len(unnamed) < len(rows) else None
 
 
+def _tolerance(table: Table, roles: Sequence[tuple[str, ...]], spec: int | None, last: int) -> int | None:
+    """The column of tolerances behind a column of targets ("4.5 | ± 0.5")."""
+    if spec is None or share_of(table, spec, is_tolerance):
+        return None
+    behind = (i for i in range(spec + 1, last) if "spec" in roles[i] and share_of(table, i, is_tolerance) >= 0.5)
+    return next(behind, None)
+
+
 def _is_shifted(named: Sequence[str], found: Sequence[str]) -> bool:
     """True for a column of units under a head of results or limits."""
     return found == ("unit",) and "unit" not in named and bool({"result", *_LIMITS} & set(named))
@@ -301,6 +325,9 @@ def _further_batches(
 ) -> list[int]:
     """The columns beside the one called the result that are results of other batches, by their heads or by a row."""
     named = [i for i in unknown if is_batch(table.columns[i].head)]
+    if named and not any(_holds_batch(table.columns[i].head, is_batch) for i in stated):
+        # "This batch" beside a number: the number may be that of an earlier one.
+        return []
     if not named and unknown and _has_batch_row(table, sorted((*unknown, *stated)), terms, is_batch):
         return list(unknown)
     return named

@@ -17,7 +17,7 @@ from importer.printed import NO_HEAD, Concern, PrintedFigure, PrintedHeader
 from importer.reading.dates import parse_date
 from importer.reading.entry_kinds import fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.limit_cells import are_extremes, in_order_of, with_limits_below
+from importer.reading.limit_cells import are_extremes, in_order_of, is_tolerance, with_limits_below
 from importer.reading.listed import value_parts
 from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
@@ -294,7 +294,9 @@ def _caption_events(
         if cell is None or fits_entry(caption, cell.text) is False:
             continue
         sure = terms.is_sure_caption(label)
-        entry = PrintedHeader(caption, label, cell.text, table.page, cell.box, sure=sure, confidence=cell.confidence)
+        unit = _text(row, _unit_column(panel, column)) if caption == "quantity" else ""
+        text = f"{cell.text} {unit}" if unit and not any(c.isalpha() for c in cell.text) else cell.text
+        entry = PrintedHeader(caption, label, text, table.page, cell.box, sure=sure, confidence=cell.confidence)
         events.append(
             Event(Place(table.page, row.box.middle, cell.box.x0), header=entry, lane=lanes.get(column), in_table=True)
         )
@@ -305,6 +307,11 @@ def _text(row: Row, column: int | None) -> str:
     if column is None or column not in row.cells:
         return ""
     return row.cells[column].text
+
+
+def _tolerance(row: Row, column: int | None) -> str:
+    text = _text(row, column)
+    return text if is_tolerance(text) else ""
 
 
 def _base_figure(
@@ -320,7 +327,7 @@ def _base_figure(
         method=_text(row, panel.method) or None,
         low=_text(row, panel.low),
         high=_text(row, panel.high),
-        spec=_text(row, panel.spec),
+        spec=f"{_text(row, panel.spec)} {_tolerance(row, panel.tolerance)}".strip(),
         section=section,
         doubts=(doubt,) if (doubt := _rivals(table, panel, row)) else (),
         rivals=tuple(row.cells[column].text for column in panel.rivals if column in row.cells),

@@ -153,7 +153,7 @@ def _column_roles(text: str) -> tuple[str, ...]:
         if mended != text and (found := _column_roles(mended)):
             return found
     if table.words.isdisjoint(whole):
-        return ()
+        return _of_glued(whole[0]) if len(whole) == 1 else ()
     roles = _roles_of(whole)
     if roles is None:
         rest, unit = split_label(text)
@@ -165,6 +165,13 @@ def _column_roles(text: str) -> tuple[str, ...]:
     if _is_caption(text):
         roles &= {"number", "date"}
     return tuple(role for role in ROLES if role in roles)
+
+
+def _of_glued(word: str) -> tuple[str, ...]:
+    """The role of two words whose space was lost, above all in turned heads ("Upperlimit")."""
+    pairs = ((word[:cut], word[cut:]) for cut in range(3, len(word) - 2))
+    roles = {head_table().phrases[pair] for pair in pairs if pair in head_table().phrases}
+    return tuple(roles) if len(roles) == 1 else ()
 
 
 def _is_caption(text: str) -> bool:
@@ -192,8 +199,10 @@ def _roles_of(words: Phrase) -> set[str] | None:
                 place += count
                 break
         else:
-            word = words[place]
-            if word not in table.small and not _CODE.fullmatch(word) and not _is_unit(word):
+            word, *later = words[place:]
+            # "Previous lot B-25-299"
+            begins = len(word) == 1 and bool(later) and later[0].isdigit()
+            if word not in table.small and not _CODE.fullmatch(word) and not begins and not _is_unit(word):
                 return None
             place += 1
     return roles

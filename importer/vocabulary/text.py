@@ -86,6 +86,8 @@ _LETTERSPACED = re.compile(r"(?<!\S)(?:[^\W\d_] ){4,}[^\W\d_](?!\S)")
 _DOTTED = re.compile(
     r"(?<![^\W\d_])(?:(?:[^\W\d_]\.){1,4}[^\W\d_]\.?|(?:[^\W\d_]\.\s){1,4}[^\W\d_](?!\.[^\W\d_])\.?)(?![^\W\d_])"
 )
+# A dash between two letters joins them: "F–C".
+_JOINED = re.compile(r"(?<![^\W\d_])([^\W\d_])–([^\W\d_])(?![^\W\d_])")
 _THOUSAND = re.compile(r"(?<![\d.,])1[.,' ]000(?![\d.,])")
 _FOOTNOTE = re.compile(
     r"(?<=[^\W\d_]{3})(?:\s?Footnote\s?\d*)|(?<=[^\W\d_]{4})[1-9](?=$|[\s,;:(])"
@@ -167,6 +169,7 @@ def _clean_unicode(text: str) -> str:
         if letter in text:
             text = text.replace(letter, f" {name} ")
     text = _SHARP_S.sub(" beta ", text).replace("ẞ", "ß").translate(_TABLE)
+    text = _JOINED.sub(r"\1-\2", text)
     text = re.sub("(?<=[^\\W\\d_])\x01+", "", text).replace("\x01", " ")
     text = "".join(c for c in text if c == "°" or unicodedata.category(c) not in ("So", "Co", "Cs", "Cn"))
     return unicodedata.normalize("NFKC", text)

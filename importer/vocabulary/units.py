@@ -197,7 +197,7 @@ def split_label(text: str) -> Split:
     if len(text) > LONGEST or not text.strip() or not _may_hold_unit(text):
         return text, None
     body = _LEADER.sub(" ", text) if "..." in text or "…" in text or "__" in text else text
-    for method in (_bracketed, _last_words, _after_separator, _percent_first, _percent_inside):
+    for method in (_bracketed, _last_words, _after_separator, _percent_first, _sign_inside):
         found = method(body)
         if found:
             return found
@@ -384,17 +384,17 @@ def _percent_first(text: str) -> Split | None:
     return text[match.end() :].strip(), parse_unit("%")
 
 
-_PERCENT_INSIDE = re.compile(r"(?<=[^\W\d_)])\s*%(?=\s|$|\))")
+_SIGN_INSIDE = re.compile(r"(?<=[^\W\d_)])(?:,?\s*%|,?\s+[^\W\d_]{1,3}°/\w{2,3})(?=\s|$|\))")
 
 
-def _percent_inside(text: str) -> Split | None:
-    """ "Moisture% max", "Extract % dry fine": the sign, and the basis behind it, between words of the label."""
-    match = _PERCENT_INSIDE.search(text)
+def _sign_inside(text: str) -> Split | None:
+    """ "Moisture% max", "Extract L°/kg dry fine": the sign, and the basis behind it, between words of the label."""
+    match = _SIGN_INSIDE.search(text)
     if not match:
         return None
     left, words = text[: match.start()], text[match.end() :].split()
     for count in range(min(4, len(words)), -1, -1):
-        unit = parse_unit(" ".join(["%", *words[:count]]))
+        unit = parse_unit(" ".join([match[0].strip(" ,"), *words[:count]]))
         if unit:
             return _tidy(" ".join([left, *words[count:]])), unit
     return None
