@@ -25,6 +25,8 @@ class Superseded:
     newer: str
     supplier: str
     batch: str
+    newer_file: str
+    older_file: str
     changes: tuple[dict[str, str | None], ...]
 
     def detail(self) -> str:
@@ -65,7 +67,8 @@ def settle(connection: sqlite3.Connection, analysis: Analysis, next_change: Call
         connection.execute(
             "UPDATE analyses SET superseded_by = ?, change = ? WHERE id = ?", (newer.id, next_change(), older.id)
         )
-        superseded.append(Superseded(older.id, newer.id, header["supplier"], header["batch"], tuple(changes)))
+        files = newer.source.file, older.source.file
+        superseded.append(Superseded(older.id, newer.id, header["supplier"], header["batch"], *files, tuple(changes)))
         if overtaken:
             break
     return superseded
