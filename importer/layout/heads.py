@@ -216,12 +216,28 @@ def holds_entries(line: Line, terms: Terms) -> bool:
 
 
 def next_certificate(lines: Sequence[Line], start: int, end: int, terms: Terms) -> int:
-    """The line before ``end`` where another certificate begins: a title with header entries below it."""
+    """The line before ``end`` where another certificate begins: a title with header entries below it, or entries with a
+    batch right above the next head."""
     for i in range(start + 1, end):
         titled = len(lines[i].cells) == 1 and terms.is_title(lines[i].text)
         if titled and any(holds_entries(line, terms) or is_header_line(line, terms) for line in lines[i + 1 : end]):
             return i
-    return end
+    return _entries_above(lines, start, end, terms) if end < len(lines) else end
+
+
+def _entries_above(lines: Sequence[Line], start: int, end: int, terms: Terms) -> int:
+    """The first of the header entries in two cells above a line ("Batch  24-0815"); ``end`` where no batch is among
+    them."""
+    first, keys = end, set()
+    for i in range(end - 1, start, -1):
+        name, *rest = lines[i].cells
+        if len(rest) > 1 or terms.is_label(name.text):
+            break
+        key = terms.caption(name.text.rstrip(": ")) if rest else None
+        if key is not None:
+            first = i
+            keys.add(key)
+    return first if "batch" in keys and len(keys) > 1 else end
 
 
 def is_header_line(line: Line, terms: Terms) -> bool:
@@ -258,11 +274,12 @@ def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:
 def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     """Head cells of several lines stacked by place; a group head is written before each head that it spans."""
     base = max(lines, key=lambda line: len(line.cells))
-    stacks: list[list[Cell]] = [[cell] for cell in base.cells]
+    stacks, groups = _parted_groups(base, lines, terms)
+    placed = {id(stack[0]) for stack in stacks}
     for line in lines:
-        if line is base:
-            continue
-        for cell in (part for whole in line.cells for part in _apart(whole, base.cells, line.em)):
+        others = [cell for cell in line.cells if id(cell) not in placed]
+        parts = groups if line is base else [part for cell in others for part in _apart(cell, base.cells, line.em)]
+        for cell in parts:
             touched = [s for s in stacks if _overlap(s[0].box, cell.box) > 0.3 * min(s[0].box.width, cell.box.width)]
             if not touched:
                 touched = [s for s in stacks if _overlap(_hull(s), cell.box) > 0]
@@ -281,6 +298,24 @@ def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
             roles = tuple(dict.fromkeys(role for cell in stack for role in terms.roles(cell.text)))
         cells.append(HeadCell(text, hull, roles))
     return tuple(sorted(cells, key=lambda cell: cell.box.x0))
+
+
+def _parted_groups(base: Line, lines: Sequence[Line], terms: Terms) -> tuple[list[list[Cell]], list[Cell]]:
+    """The heads of the line with most of them, and those among them that are groups: a head with two or more heads of
+    another line right under it ("Specification" over "min" and "max") makes room for these."""
+    stacks: list[list[Cell]] = []
+    groups: list[Cell] = []
+    for cell in base.cells:
+        under = [
+            parts
+            for line in lines
+            if line is not base
+            and len(parts := [part for part in line.cells if _overlap(part.box, cell.box) > 0]) > 1
+            and all(terms.roles(part.text) for part in parts)
+        ]
+        stacks += [[part] for part in under[0]] if under else [[cell]]
+        groups += [cell] if under else []
+    return stacks, groups
 
 
 def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:

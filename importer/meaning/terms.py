@@ -35,6 +35,7 @@ _COUNTED = re.compile(r"^\d{1,2}[.)]\s+(?=[^\W\d_])")
 _CODE = re.compile(r"^[^\W\d_]{1,4}-?\d{4,}$")
 
 
+_OF_A_YEAR = re.compile(r"^\D*[^\W\d]\D*(?:19|20)\d\d(?:\s?[/-]\s?(?:(?:19|20)\d\d|\d\d))?$")
 _AS_LETTERS = str.maketrans("10", "io")
 
 
@@ -99,8 +100,12 @@ def _is_letter(text: str) -> bool:
 
 @lru_cache(maxsize=8192)
 def _roles(text: str) -> tuple[str, ...]:
-    if len(text) > MAX_LABEL or _is_value(text) or _is_letter(text):
+    if len(text) > MAX_LABEL or _is_letter(text):
         return ()
+    if _is_value(text):
+        # "Average 2024" reads like a rough number, and is the head of values that are no results.
+        roles = tuple(column_roles(text)) if _OF_A_YEAR.search(text) else ()
+        return roles if set(roles) & {"typical", "previous"} else ()
     return tuple(column_roles(text))
 
 

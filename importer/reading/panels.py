@@ -136,10 +136,10 @@ def _is_result(names: tuple[str, ...]) -> bool:
 def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     names = table.columns[column].roles
     content = _content_role(table, column, terms)
+    if names == ("method",) and content == "unit" and any("unit" in other.roles for other in table.columns):
+        return names  # "EBC" down a column of methods
     # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
-    if not names or content == "unit":
-        return (content,)
-    if names == ("label",) and content in ("value", "number"):
+    if not names or content == "unit" or (names == ("label",) and content in ("value", "number")):
         return (content,)
     if content == "label" and set(names) <= {"number", "remark", "method", "precision", "date"}:
         # "Batch no." over the names heads the batch numbers to its right.
@@ -148,10 +148,10 @@ def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
         # "Analysed" heads the result of some sheets and the day of others.
         return ("result",)
     # A family over a column of method numbers names the methods, not results.
-    if any(name.startswith("family:") for name in names) and content == "method":
-        return ("method",)
+    if content == "method" and any(name.startswith("family:") for name in names):
+        return (content,)
     if names == ("remark",) and content == "value":
-        return ("value",)
+        return (content,)
     if "unit" in names and "result" not in names and content == "value":
         return ("result",)
     # "Contract limits", set over both of "from" and "to".

@@ -166,9 +166,10 @@ def test_no_store(tmp_path: Path) -> None:
         result = CliRunner().invoke(app, [*command, "--store", str(tmp_path / "none")])
         assert result.exit_code == 2
         assert "There is no store" in result.output
-    assert "B1 is no file, and no batch of a store." in CliRunner().invoke(
-        app, ["batch", "B1", "--store", str(tmp_path / "none")]
-    ).output
+    assert (
+        "B1 is no file, and no batch of a store."
+        in CliRunner().invoke(app, ["batch", "B1", "--store", str(tmp_path / "none")]).output
+    )
 
 
 def test_an_empty_store(filled: Fill, tmp_path: Path) -> None:
