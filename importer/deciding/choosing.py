@@ -76,13 +76,12 @@ def not_taken_as_latest(analyses: Sequence[Analysis], used: Mapping[MaltKey, Ana
 
 
 def of_the_same_day(analyses: Sequence[Analysis], used: Mapping[MaltKey, Analysis]) -> dict[str, tuple[str, ...]]:
-    """Other batches with nothing in review of the day of the batch in use, by the id of that one."""
+    """Other sheets with nothing in review of the day of the batch in use: their batches, by the id of that one."""
     found: dict[str, tuple[str, ...]] = {}
     for own, same in _without_doubt(analyses).items():
         chosen = used.get(own)
         if chosen is not None and is_dated(chosen):
-            batch = header(chosen, "batch")
-            others = [header(a, "batch") for a in same if day_of(a) == day_of(chosen) and header(a, "batch") != batch]
+            others = [header(a, "batch") for a in same if day_of(a) == day_of(chosen) and a.id != chosen.id]
             found[chosen.id] = tuple(dict.fromkeys(others))
     return found
 
