@@ -168,10 +168,7 @@ def _family(names: tuple[str, ...]) -> Family | None:
 
 
 def _first(roles: Sequence[tuple[str, ...]], first: int, last: int, role: str) -> int | None:
-    for i in range(first, last):
-        if role in roles[i]:
-            return i
-    return None
+    return next((i for i in range(first, last) if role in roles[i]), None)
 
 
 def _panel(
@@ -323,7 +320,9 @@ def _sublabel(
 ) -> int | None:
     """The column of words right of the labels, where rows with a result have no label of their own."""
     column = label + 1
-    if column >= len(roles) or roles[column] != ("text",) or column in {i for i, _ in results}:
+    if column >= len(roles) or column in {i for i, _ in results}:
+        return None
+    if roles[column] != ("text",) and (roles[column] != ("label",) or not table.headed or table.columns[column].head):
         return None
     rows = [row for row in table.rows if row.has_value]
     unnamed = [row for row in rows if label not in row.cells and column in row.cells]

@@ -121,3 +121,18 @@ def test_hidden_columns_of_an_open_document_are_not_read(tmp_path: Path) -> None
     document.spreadsheet.addElement(table)
     document.save(tmp_path / "a.ods")
     assert accepted(batches(tmp_path / "a.ods")["N-106"]) == told(ONE)
+
+
+def test_a_label_that_stands_for_several_rows_goes_to_those_below_it(tmp_path: Path) -> None:
+    rows = [
+        *head("N-107"), ["Parameter", None, "Unit", "Result"],
+        ["Extract", "fine grind, dry", "%", 81.7], [None, "coarse grind, dry", "%", 80.1],
+        [None, "fine-coarse difference", "%", 1.6], ["Moisture", None, "%", 4.3], ["Colour", None, "EBC", 3.4],
+    ]  # fmt: skip
+    assert accepted(batches(xlsx(tmp_path, rows, ("A7:A9",)))["N-107"]) == {
+        "extract_fine_dry": 81.7,
+        "extract_coarse_dry": 80.1,
+        "fine_coarse_difference": 1.6,
+        "moisture": 4.3,
+        "colour": 3.4,
+    }
