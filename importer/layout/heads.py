@@ -114,7 +114,7 @@ def is_head_line(line: Line, terms: Terms) -> bool:
     named = [roles for _, roles in _role_cells(line, terms) if roles]
     if all(terms.is_method(cell.text) or terms.is_unit(cell.text) for cell in line.cells):
         return False
-    if _says_methods(line, terms):
+    if says_methods(line, terms):
         return False
     if len(line.cells) == 1 or any(terms.is_label(cell.text) and not terms.roles(cell.text) for cell in line.cells):
         return False
@@ -124,7 +124,7 @@ def is_head_line(line: Line, terms: Terms) -> bool:
     return False
 
 
-def _says_methods(line: Line, terms: Terms) -> bool:
+def says_methods(line: Line, terms: Terms) -> bool:
     """True for "Methods   EBC", which speaks of the whole sheet."""
     if len(line.cells) != 2:
         return False
@@ -162,7 +162,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     gap = line.box.top - near.box.bottom if below else near.box.top - line.box.bottom
     if gap > HEAD_GAP * line.em:
         return False
-    if _is_captioned(line, terms) or _says_methods(line, terms) or _is_entry_row(line, terms):
+    if _is_captioned(line, terms) or says_methods(line, terms) or _is_entry_row(line, terms):
         return False
     if holds_entries(line, terms):
         return False
@@ -217,12 +217,12 @@ def holds_entries(line: Line, terms: Terms) -> bool:
 
 def next_certificate(lines: Sequence[Line], start: int, end: int, terms: Terms) -> int:
     """The line before ``end`` where another certificate begins: a title with header entries below it, or entries with a
-    batch right above the next head."""
+    batch right above the next head or the end of the page."""
     for i in range(start + 1, end):
         titled = len(lines[i].cells) == 1 and terms.is_title(lines[i].text)
         if titled and any(holds_entries(line, terms) or is_header_line(line, terms) for line in lines[i + 1 : end]):
             return i
-    return _entries_above(lines, start, end, terms) if end < len(lines) else end
+    return _entries_above(lines, start, end, terms)
 
 
 def _entries_above(lines: Sequence[Line], start: int, end: int, terms: Terms) -> int:

@@ -136,3 +136,29 @@ def test_a_label_that_stands_for_several_rows_goes_to_those_below_it(tmp_path: P
         "moisture": 4.3,
         "colour": 3.4,
     }
+
+
+@pytest.mark.parametrize("heads", [("2025 Result", "2024 Result"), ("Result (2025)", "Result (2024)")])
+def test_results_of_two_years_are_no_two_batches(tmp_path: Path, heads: tuple[str, str]) -> None:
+    rows = [*head("N-108"), ["Parameter", "Unit", *heads], *body(ONE, OTHER)]
+    (analysis,) = read_sheet(xlsx(tmp_path, rows)).analyses
+    assert analysis.header["batch"].value == "N-108"
+    assert accepted(analysis) == {}
+
+
+def test_a_line_about_methods_above_heads_of_rows_speaks_of_the_sheet(tmp_path: Path) -> None:
+    heads = ["Batch", *(f"{name} ({unit})" for name, unit in zip(NAMES, UNITS, strict=True))]
+    rows = [["Supplier", "Nordtal Maltings"], ["Methods", "MEBAK"], [], heads, ["N-1091", *ONE], ["N-1092", *OTHER]]
+    found = batches(xlsx(tmp_path, rows))
+    assert {batch: accepted(analysis) for batch, analysis in found.items()} == {
+        "N-1091": told(ONE),
+        "N-1092": told(OTHER),
+    }
+    assert {analysis.family_from for analysis in found.values()} == {"stated"}
+
+
+def test_entries_of_the_head_below_a_table_are_read(tmp_path: Path) -> None:
+    rows = [["Parameter", "Unit", "Result"], *body(ONE), [], *head("N-110")]
+    analysis = batches(xlsx(tmp_path, rows))["N-110"]
+    assert accepted(analysis) == told(ONE)
+    assert analysis.header["supplier"].value == "Nordtal Maltings"
