@@ -37,13 +37,15 @@ MIB = 1024 * 1024
 
 def draw(folder: Path, sheets: int, scans: int) -> None:
     """Fills a folder with sheets and pictures of sheets, each another one."""
-    for number in range(sheets):
-        (folder / f"{number % 12:02}").mkdir(parents=True, exist_ok=True)
-        (folder / f"{number % 12:02}" / f"sheet {number:05}.pdf").write_bytes(make_sheet(number).pdf_bytes)
-    for number in range(scans):
-        page = pypdfium2.PdfDocument(make_sheet(100_000 + number).pdf_bytes)[0]
-        (folder / "scans").mkdir(parents=True, exist_ok=True)
-        page.render(scale=200 / 72, grayscale=True).to_pil().save(folder / "scans" / f"scan {number:05}.png")
+    for kind, count in (("sheet", sheets), ("scan", scans)):  # scans among the sheets: memory must compare alike
+        for number in range(count):
+            path = folder / f"{number % 12:02}" / f"{kind} {number:05}"
+            path.parent.mkdir(parents=True, exist_ok=True)
+            if kind == "sheet":
+                path.with_suffix(".pdf").write_bytes(make_sheet(number).pdf_bytes)
+                continue
+            page = pypdfium2.PdfDocument(make_sheet(100_000 + number).pdf_bytes)[0]
+            page.render(scale=200 / 72, grayscale=True).to_pil().save(path.with_suffix(".png"))
 
 
 class Memory:

@@ -11,9 +11,8 @@ import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second, spacing
+from importer.intake.cell_boxes import Cell, cells_of
 from importer.intake.lettering import agrees, read_unsure, reworded
-from importer.intake.prepare.cells import find_cells
-from importer.intake.prepare.ink import joined
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
 
@@ -25,6 +24,7 @@ LONGEST_DOUBTFUL_WORD = 12
 # "Sieve > 2.8 mm" is a label; "Batch 48213" and "of 12.03.2024" hold something to be sure of.
 LETTERS_OF_LABEL = 5
 NUMBER_OR_DATE = re.compile(r"\d{4}|\d[./-]\d+[./-]\d")
+BEGINS_WITH_NUMBER = re.compile(r"[<>≤≥]?\s*\d")  # "5.6 EBC units" is a result, not a label
 # Of the glyph height, around a cell for the second reader.
 PAD_DOWN, PAD_ACROSS = 0.5, 0.3
 LEGACY_ENLARGE = 2
@@ -38,22 +38,11 @@ STROKES = frozenset("-–—_|¦=~.'‘’`")  # what rules, edges and dirt are 
 # Ink that a figure's reading does not account for: how far beside it is looked for, how much of it is a stroke (of the
 # glyph height squared), and how much higher than the others a digit may be.
 BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
+UPRIGHT = 2.5  # times its width: so high is no digit
 TOUCHING = 0.5  # of the glyph height beside a cell: coloured ink that near may have hidden a sign or a digit
 DASHES = str.maketrans(
     {"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "±": "+", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"}
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Cell:
-    """One cell of the page: box in pixels of the prepared page, the main reader's words in it."""
-
-    box: Box
-    words: tuple[ocr.Seen, ...]
-
-    @property
-    def text(self) -> str:
-        return " ".join(word.text for word in self.words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,7 +101,7 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     answers = _second(page, asked)
     stray = _strays(words, cells)
     settled = _Settled({id(word): word for word in words if id(word) not in stray}, [], [], [])
-    _compare_figures(page, asked, answers, settled)
+    pointed = _compare_figures(page, asked, answers, settled)
     if second.available():
         _compare_words(page, [cell for cell in cells if not may_hold_figure(cell)], settled)
     unexplained = _unexplained(page, asked, answers)
@@ -121,24 +110,45 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
         (*settled.kept.values(), *settled.added),
         tuple(settled.readings),
         (*settled.lost, *unexplained, *hidden),
-        *_agreement(page, asked, answers, unexplained),
+        *_agreement(page, asked, answers, pointed, unexplained),
     )
 
 
 def _agreement(
-    page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], unexplained: Sequence[Box]
+    page: Prepared,
+    cells: Sequence[Cell],
+    answers: Sequence[second.Read],
+    pointed: set[int],
+    unexplained: Sequence[Box],
 ) -> tuple[int, int, int]:
-    """How many cells hold a digit, are read the same twice, and hold unread ink; those under a stamp do not count."""
+    """How many cells hold a digit, are read the same twice, and hold unread ink.
+
+    Those under a stamp do not count, nor upright strokes that only the second reader takes for a 1: the edge of the
+    paper. A reading whose point the ink shows is one that both agree on.
+    """
     if not (second.available() or ocr.legacy_data()):
         return 0, 0, 0
-    pairs = [(c.text, a.text) for c, a in zip(cells, answers, strict=True) if not _is_touched(page, c.box)]
-    figures = [(one, other) for one, other in pairs if _has_digit(one) or _has_digit(other)]
-    same = sum(alike(other, one) or agrees(one, other) for one, other in figures)
-    return len(figures), same, sum(not _is_touched(page, box) for box in unexplained)
+    counted = [
+        index
+        for index, (cell, answer) in enumerate(zip(cells, answers, strict=True))
+        if (_has_digit(cell.text) or _has_digit(answer.text))
+        and not _is_touched(page, cell.box)
+        and (cell.words or cell.box.height < UPRIGHT * cell.box.width)
+    ]
+    same = sum(
+        index in pointed
+        or alike(answers[index].text, cells[index].text)
+        or agrees(cells[index].text, answers[index].text)
+        for index in counted
+    )
+    boxes = {cells[index].box for index in counted}
+    return len(counted), same, sum(box in boxes for box in unexplained)
 
 
-def _compare_figures(page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], settled: _Settled) -> None:
-    """Settle what stands in cells that may hold a figure.
+def _compare_figures(
+    page: Prepared, cells: Sequence[Cell], answers: Sequence[second.Read], settled: _Settled
+) -> set[int]:
+    """Settle what stands in cells that may hold a figure; tells of which ones the ink showed the point.
 
     A figure of the main reader is replaced only where two readers of other kinds agree on another one, or where it is
     no figure at all and the second reader sees one; such a reading is then not its own witness: only a third one is
@@ -169,6 +179,7 @@ def _compare_figures(page: Prepared, cells: Sequence[Cell], answers: Sequence[se
             settled.readings.append(_second_reading(cell, answer))
         elif not cell.words:
             settled.lost.append(cell.box)
+    return pointed
 
 
 def _compare_words(page: Prepared, cells: Sequence[Cell], settled: _Settled) -> None:
@@ -197,43 +208,6 @@ def _main_reading(cell: Cell, answer: second.Read) -> list[Reading]:
     return [Reading(cell.text, cell.box, ocr.NAME, min(word.confidence for word in cell.words))] if cell.words else []
 
 
-def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
-    """The cells of a page, each with the words whose middle lies in it; pieces of one word are one cell."""
-    found = find_cells(page.marks, page.upright_rules, page.glyph)
-    boxes = [Box(*map(float, box)) for box in zip(found.x0, found.top, found.x1, found.bottom, strict=True)]
-    boxes = _whole(boxes, words)
-    held: list[list[ocr.Seen]] = [[] for _ in boxes]
-    if boxes:
-        edges = np.array(boxes)
-        for word in words:
-            x, y = (word.x0 + word.x1) / 2, (word.top + word.bottom) / 2
-            inside = (edges[:, 0] <= x) & (x <= edges[:, 2]) & (edges[:, 1] <= y) & (y <= edges[:, 3])
-            for index in np.flatnonzero(inside)[:1].tolist():
-                held[index].append(word)
-    return [Cell(box, tuple(sorted(own, key=lambda w: w.x0))) for box, own in zip(boxes, held, strict=True)]
-
-
-def _whole(boxes: list[Box], words: Sequence[ocr.Seen]) -> list[Box]:
-    """Join cells that lie side by side under one word of the main reader: wide-set type is one cell all the same."""
-    if not boxes:
-        return boxes
-    edges = np.array(boxes)
-    middle_x, middle_y = (edges[:, 0] + edges[:, 2]) / 2, (edges[:, 1] + edges[:, 3]) / 2
-    first, other = [], []
-    for word in words:
-        under = (middle_x > word.x0) & (middle_x < word.x1) & (middle_y > word.top - 2) & (middle_y < word.bottom + 2)
-        covered = np.flatnonzero(under)
-        first += covered[:-1].tolist()
-        other += covered[1:].tolist()
-    if not first:
-        return boxes
-    group = joined(len(boxes), np.array(first), np.array(other))
-    whole: dict[int, Box] = {}
-    for index, box in zip(group.tolist(), boxes, strict=True):
-        whole[index] = whole[index].union(box) if index in whole else box
-    return list(whole.values())
-
-
 def may_hold_figure(cell: Cell) -> bool:
     """Whether a second look is worth its time: a digit was read, or nothing, or scraps; not what is surely a word."""
     text = cell.text
@@ -241,7 +215,8 @@ def may_hold_figure(cell: Cell) -> bool:
         return True
     sure = min(word.confidence for word in cell.words) >= SURE_WORD
     if _has_digit(text):
-        label = sum(character.isalpha() for character in text) >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text)
+        letters = sum(character.isalpha() for character in text)
+        label = letters >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text) and not BEGINS_WITH_NUMBER.match(text)
         return not (sure and label)
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False
@@ -347,12 +322,14 @@ def _unexplained(page: Prepared, cells: Sequence[Cell], answers: Sequence[second
     Either the ink is wider than the characters read, so a point or a sign was not seen; or more ink stands right
     beside the cell or sticks out of it: a stamp or a pen stroke that has swallowed a digit.
     """
-    found, crowded = [], []
-    for cell, answer in zip(cells, answers, strict=True):
-        own = _marks_in(page, cell.box)
-        text = answer.text or cell.text
-        found.append(spacing.pieces(own, text, page.glyph))
-        more = _ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph)
+    texts = [answer.text or cell.text for cell, answer in zip(cells, answers, strict=True)]
+    inks = [_marks_in(page, cell.box) for cell in cells]
+    found = [spacing.pieces(own, text, page.glyph) for own, text in zip(inks, texts, strict=True)]
+    heights = [piece.height for pieces in found for piece in pieces]
+    usual = float(np.median(heights)) if len(heights) >= spacing.LEAST_FIGURES else page.glyph
+    crowded = []
+    for cell, own, text in zip(cells, inks, texts, strict=True):
+        more = _ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph, usual)
         crowded.append(_has_digit(text) and (more or spacing.unread_points(own, text, page.glyph)))
     wide = spacing.too_wide(found)
     return [cell.box for cell, a, b in zip(cells, wide, crowded, strict=True) if a or b]
@@ -375,12 +352,12 @@ def _is_touched(page: Prepared, box: Box) -> bool:
     return bool(page.taken[top:bottom, max(0, x0 - reach) : x1 + reach].any())
 
 
-def _sticks_out(own: Marks, text: str, glyph: float) -> bool:
-    """Whether a mark of a figure is much higher than its other digits."""
+def _sticks_out(own: Marks, text: str, glyph: float, digit: float) -> bool:
+    """Whether a mark of a figure is much higher than its other digits, or than a ``digit`` of the page."""
     if FIGURE.fullmatch(text) is None:
         return False
     heights = own.height[own.height >= 0.5 * glyph]
     if not len(heights):
         return False
-    usual = float(np.median(heights)) if len(heights) >= 3 else glyph
+    usual = float(np.median(heights)) if len(heights) >= 3 else digit
     return float(heights.max()) > MOST_HEIGHT * usual

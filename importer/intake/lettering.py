@@ -11,6 +11,7 @@ import re
 import unicodedata
 from collections.abc import Callable, Sequence
 from difflib import SequenceMatcher
+from itertools import zip_longest
 
 from rapidfuzz.distance import Levenshtein
 
@@ -37,6 +38,9 @@ PLAIN_NUMBER = re.compile(r"\d{1,4}(?:[.,]\d+)?")
 # "[2 77.7]" is how it reads "[≥ 77.7]".
 LONE_DIGIT = re.compile(r"(?<![\w.,])[25]\s+(?=\d)")
 SIGNS = frozenset("<>≤≥±")
+# A name of letters and digits ("VZ45"), and capitals that its digits are taken for.
+SHORT_NAME = re.compile(r"\(?[A-Z][A-Za-z]{0,3}\d{1,3}\)?")
+CAPITALS = str.maketrans("OISBA", "01584")
 
 
 def unsure(cells: Sequence[tuple[Box, Sequence[ocr.Seen]]], glyph: float) -> list[int]:
@@ -117,9 +121,19 @@ def _breaks_off(old: str, new: str) -> bool:
 def _only_respells(old: str, new: str) -> bool:
     if _signs(old) - _signs(new):
         return False
-    if _letters_for_digits(old, new) or _only_accents(old, new):
+    if _letters_for_digits(old, new) or _only_accents(old, new) or _digits_of_names(old, new):
         return True
-    return _same_word(old, new) and numbers(new) == numbers(old)
+    return _same_word(old, new) and numbers(new) == numbers(old) and not _other_digits(old, new)
+
+
+def _other_digits(old: str, new: str) -> bool:
+    """Whether a word has other digits in the new reading ("VZ65" for "VZ45"); none in the old one are no others."""
+    pairs = zip(map(_digits, old.split()), map(_digits, new.split()), strict=False)
+    return any(a and b and a != b for a, b in pairs)
+
+
+def _digits(text: str) -> str:
+    return "".join(character for character in text if character.isdigit())
 
 
 def numbers(text: str) -> list[str]:
@@ -131,6 +145,12 @@ def _letters_for_digits(old: str, new: str) -> bool:
     """Whether the new reading only has letters where the old one had digits like them: "i.O." for "1.0,"."""
     fewer = sum(c.isdigit() for c in new) < sum(c.isdigit() for c in old)
     return fewer and "".join(old.split()).translate(LOOKALIKES) == "".join(new.split()).translate(LOOKALIKES)
+
+
+def _digits_of_names(old: str, new: str) -> bool:
+    """Whether the new reading only has the digits of a name where the old one had capitals: "VZ45" for "VZAS"."""
+    pairs = [(a, b) for a, b in zip_longest(old.split(), new.split(), fillvalue="") if a != b]
+    return all(SHORT_NAME.fullmatch(b) and a.translate(CAPITALS) == b.translate(CAPITALS) for a, b in pairs)
 
 
 def _only_accents(old: str, new: str) -> bool:

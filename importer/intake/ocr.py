@@ -78,6 +78,17 @@ def read_block(image: Image.Image, dpi: float = 300.0, options: str = BLOCK) -> 
         return [word for _, word in _rows(_run(path, f"{options} --dpi {round(dpi)}"))]
 
 
+def read_blocks(images: Sequence[Image.Image], dpi: float = 300.0) -> list[list[Seen]]:
+    """The words of several pictures, each a block of lines, in one run; raises like ``read_block``."""
+    kept = [i for i, image in enumerate(images) if max(image.size) <= LONGEST_SIDE and min(image.size) >= 3]
+    found: list[list[Seen]] = [[] for _ in images]
+    with _as_files([images[i] for i in kept]) as listing:
+        for page, word in _rows(_run(listing, f"{BLOCK} --dpi {round(dpi)}")):
+            if 1 <= page <= len(kept):
+                found[kept[page - 1]].append(word)
+    return found
+
+
 def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:
     """Text and confidence (0..1) of pictures of one line each, by the older engine; ("", 0.0) for what it cannot read.
 
@@ -86,18 +97,11 @@ def read_lines(images: Sequence[Image.Image]) -> list[tuple[str, float]]:
     data = legacy_data()
     if data is None or not images:
         return [("", 0.0)] * len(images)
-    with tempfile.TemporaryDirectory(prefix="onebasis-") as folder:
-        paths = [Path(folder) / f"{index}.pgm" for index in range(len(images))]
-        for path, image in zip(paths, images, strict=True):
-            image.convert("L").save(path)
-        listing = Path(folder) / "lines.txt"
-        listing.write_text("\n".join(map(str, paths)), encoding="utf-8")
+    with _as_files(images) as listing:
         try:
-            tsv = _run(str(listing), f'{LEGACY_LINE} --dpi 300 --tessdata-dir "{data}"')
+            tsv = _run(listing, f'{LEGACY_LINE} --dpi 300 --tessdata-dir "{data}"')
         except Damaged:  # one picture that it cannot digest ends its run; it is only ever a further opinion
             return [("", 0.0)] * len(images)
-        finally:
-            _check_room(folder)
     found: list[list[Seen]] = [[] for _ in images]
     for page, word in _rows(tsv):
         if 1 <= page <= len(found):
@@ -142,6 +146,21 @@ def _as_file(image: Image.Image) -> Iterator[str]:
         image.convert("L").save(path)
         try:
             yield str(path)
+        finally:
+            _check_room(folder)
+
+
+@contextmanager
+def _as_files(images: Sequence[Image.Image]) -> Iterator[str]:
+    """A file that lists one plain grey file for each picture."""
+    with tempfile.TemporaryDirectory(prefix="onebasis-") as folder:
+        paths = [Path(folder) / f"{index}.pgm" for index in range(len(images))]
+        for path, image in zip(paths, images, strict=True):
+            image.convert("L").save(path)
+        listing = Path(folder) / "pictures.txt"
+        listing.write_text("\n".join(map(str, paths)), encoding="utf-8")
+        try:
+            yield str(listing)
         finally:
             _check_room(folder)
 

@@ -10,8 +10,10 @@ from PIL import Image
 
 from importer.intake import ocr, second
 from importer.intake.cellwise import CellsRead, read_cells
+from importer.intake.prepare.cells import find_cells
 from importer.intake.prepare.ink import thickened
 from importer.intake.prepare.page import A4_LONGER_SIDE, Prepared, UpsideDown, prepare
+from importer.intake.prepare.parts import find_parts
 from importer.words import Box, Page, SecondReading, Word
 
 if TYPE_CHECKING:
@@ -67,12 +69,13 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
     pad = round(1.5 * page.glyph)
     left, top = max(0, int(page.marks.x0.min()) - pad), max(0, int(page.marks.top.min()) - pad)
     right, bottom = int(page.marks.x1.max()) + pad, int(page.marks.bottom.max()) + pad
-    image = Image.fromarray(_without_dirt(page)[top:bottom, left:right])
+    cells = find_cells(page.marks, page.upright_rules, page.glyph)
+    parts = find_parts(cells, page.glyph, (left, top, min(right, page.even.shape[1]), min(bottom, page.even.shape[0])))
+    clean = _without_dirt(page)
     enlarge = MAIN_GLYPH / page.glyph
-    size = (round(image.width * enlarge), round(image.height * enlarge))
-    # soft edges are wanted: sharp ones cost decimal points; and paper without a trace of tint, or rows are lost
-    large = image.point(_WHITENED).resize(size, Image.Resampling.BILINEAR)
-    seen = ocr.read_block(large, dpi=72.0 / page.points * enlarge)
+    pictures = [_enlarged(clean[top:bottom, left:right], enlarge) for left, top, right, bottom in parts]
+    dpi = 72.0 / page.points * enlarge
+    read = ocr.read_blocks(pictures, dpi) if len(pictures) > 1 else [ocr.read_block(pictures[0], dpi)]
     return [
         word._replace(
             x0=word.x0 / enlarge + left,
@@ -80,8 +83,16 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
             top=word.top / enlarge + top,
             bottom=word.bottom / enlarge + top,
         )
+        for (left, top, _, _), seen in zip(parts, read, strict=True)
         for word in seen
     ]
+
+
+def _enlarged(grey: Grey, enlarge: float) -> Image.Image:
+    image = Image.fromarray(grey)
+    size = (max(1, round(image.width * enlarge)), max(1, round(image.height * enlarge)))
+    # soft edges are wanted: sharp ones cost decimal points; and paper without a trace of tint, or rows are lost
+    return image.point(_WHITENED).resize(size, Image.Resampling.BILINEAR)
 
 
 def _without_dirt(page: Prepared) -> Grey:

@@ -130,9 +130,9 @@ def _cut(left: Box, right: Box, words: Sequence[Word]) -> float:
 
 def in_order(spans: Sequence[Span], heads: Sequence[Box]) -> bool:
     """True where each head begins within its own wide column: right of the one before, and not beyond its values."""
-    return len(spans) == len(heads) and all(
-        before.x1 < head.x0 <= span.x1 for before, span, head in zip(spans, spans[1:], heads[1:], strict=False)
-    )
+    if len(spans) != len(heads) or heads[0].x0 > spans[0].x1:
+        return False
+    return all(before.x1 < head.x0 <= span.x1 for before, span, head in zip(spans, spans[1:], heads[1:], strict=False))
 
 
 def nearest(spans: Sequence[Span], box: Box) -> int:

@@ -304,9 +304,16 @@ def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Te
         captions = [terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells]
         if len(line.cells) < 3 or not captions[0] or any(captions[1:]) or terms.is_label(line.cells[0].text):
             break
+        if line.box.x1 < _values_from(lines[first]):
+            break
         found.insert(0, i)
         below = line
     return found
+
+
+def _values_from(line: Line) -> float:
+    """Where the second column of a line begins."""
+    return line.cells[1].box.x0 if len(line.cells) > 1 else line.box.x0
 
 
 def _in_header_grid(lines: Sequence[Line], i: int, terms: Terms, first: int = 0) -> bool:

@@ -26,6 +26,8 @@ _COUNT = re.compile(r"^\s*\d{1,2}[.)]\s+")
 _IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
 # A unit that holds a number, or the beginning of one.
 _UNIT_BEGINS = re.compile(r"[^\W\d_]{1,3}\s*/\s*\d")
+# What is left of a unit that was misread ("81,5 op" for "81,5 %").
+_LETTERS_BEHIND = re.compile(r"(?<=\d)\s+[^\W\d_]{1,3}$")
 # Nobody prints a sum as a result.
 _PLUS = re.compile(r"(?<=\d)\s*\+\s*(?=\d)")
 
@@ -115,8 +117,10 @@ def other_unit_behind(figure: Recognised, page: Page) -> list[Doubt]:
 
 
 def _is_known_word(figure: Recognised) -> bool:
-    """True for a word that describes results as it stands ("klar"): one misread is hardly ever another one."""
-    known = figure.printed.value.strip(" .").casefold() in result_words().described_as_written
+    """True for words that describe results as they stand ("klar", "clean, malty"): misread ones are hardly others."""
+    described = result_words().described_as_written
+    text = figure.printed.value.strip(" .").casefold()
+    known = text in described or all(part.strip() in described for part in text.split(","))
     return known and figure.printed.confidence >= SURE_WORD
 
 
@@ -190,7 +194,7 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
     tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text, figure))
-    tries += _before_unit(text, unit or "")
+    tries += (*_before_unit(text, unit or ""), _LETTERS_BEHIND.sub("", text))
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
 

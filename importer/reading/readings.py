@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 from rapidfuzz.fuzz import ratio
 
@@ -10,13 +11,28 @@ from importer.printed import Concern
 from importer.words import Box, Page, SecondReading
 
 LINE_ALIKE = 80.0  # percent of the characters of a line that two readings of it share
+PART = 0.9  # of a place, within which a reading is one of a part of it
 # Numbers with their signs: these have to be the same.
 _FIGURES = re.compile(r"[<>≤≥±+-]|\d+(?:\.\d+)*")
 
 
 def readings_at(page: Page, box: Box) -> tuple[SecondReading, ...]:
     """Independent readings of a place on a scan."""
-    return tuple(_part(page, r, box) for r in page.second if _covers(r.box, box))
+    return _whole(tuple(_part(page, r, box) for r in page.second if _covers(r.box, box)), box)
+
+
+def _whole(readings: tuple[SecondReading, ...], box: Box) -> tuple[SecondReading, ...]:
+    """The readings, where those that one reader made of parts of the place ("5", "- 10") are one of all of it."""
+    out: list[SecondReading] = []
+    for reader in dict.fromkeys(reading.reader for reading in readings):
+        own = sorted((r for r in readings if r.reader == reader), key=lambda r: r.box.x0)
+        apart = all(a.box.x1 <= b.box.x0 + 1 for a, b in pairwise(own))
+        if len(own) > 1 and apart and all(r.box.width < PART * box.width for r in own):
+            span = Box(own[0].box.x0, min(r.box.top for r in own), own[-1].box.x1, max(r.box.bottom for r in own))
+            text, least = " ".join(r.text for r in own), min(r.confidence for r in own)
+            own = [own[0]._replace(text=text, box=span, confidence=least)]
+        out += own
+    return tuple(out)
 
 
 def _part(page: Page, reading: SecondReading, box: Box) -> SecondReading:

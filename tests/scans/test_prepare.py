@@ -285,3 +285,14 @@ def test_noise_on_tinted_stripes_makes_no_cells() -> None:
     over &= (printed[None, :, 1] - 4 < middle[:, None, 1]) & (middle[:, None, 1] < printed[None, :, 3] + 4)
     assert over.any(axis=1).mean() > 0.9
     assert np.median(places[:, 3] - places[:, 1]) < 14  # rows are not grown together
+
+
+def test_heavy_rules_close_together_are_no_dark_band() -> None:
+    image = Image.new("L", (1000, 500), 255)
+    pen = ImageDraw.Draw(image)
+    pen.rectangle((80, 80, 900, 130), fill=205)
+    for y in range(130, 300, 28):
+        pen.rectangle((80, y, 900, y + 6), fill=0)
+        pen.text((120, y + 8), "25-0651-PA", font=ImageFont.truetype("DejaVuSans.ttf", 14), fill=0)
+    page = np.asarray(image)
+    assert np.array_equal(bands.turn_bands(page, 12.0), page)

@@ -265,3 +265,9 @@ def test_heavy_noise_is_kept_from_the_main_reader() -> None:
 def test_letters_in_a_number_give_way_to_a_point(main: str, other: str, taken: bool) -> None:
     cell = cellwise.Cell(Box(10, 10, 60, 26), (ocr.Seen(main, 10, 10, 60, 26, 0.6),))
     assert cellwise._takes_over(cell, second.Read(other, 0.99), False, 16.0) is taken
+
+
+def test_bold_figures_stick_out_of_nothing_on_a_page_of_such_digits() -> None:
+    own = Marks(*(np.array([value, value]) for value in (10, 10, 24, 34, 100)))
+    assert cellwise._sticks_out(own, "4", 16.0, 16.0)
+    assert not cellwise._sticks_out(own, "4", 16.0, 20.0)

@@ -5,18 +5,20 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 import numpy as np
-from PIL import Image
 
 from importer.intake.prepare import ink
 
 if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
     from importer.intake.prepare.geometry import Grey
 
 BLOCK = 8
 DARK = 0.86  # of the paper's level
 LEAST_WIDTH, LEAST_HEIGHT = 2.5, 1.1  # of the glyph height
 FILLED = 0.6
-PALE_PRINT = 0.02  # share of a band that is print
+MOSTLY = 0.55  # share of a block's pixels: heavy rules close together are no band
+PALE_PRINT, MOST_PALE = 0.02, 0.45  # share of a band that is print
 EDGE = 3  # pixels around a band that belong to neither side
 
 
@@ -28,8 +30,8 @@ def turn_bands(grey: Grey, glyph: float) -> Grey:
         return grey
     paper = ink.block_max(grey[: rows * BLOCK, : columns * BLOCK], BLOCK)
     paper = ink.closed(paper, columns // 8 + 1, max(6, rows // 16))
-    means = np.asarray(Image.fromarray(grey[: rows * BLOCK, : columns * BLOCK]).reduce(BLOCK))
-    regions = ink.connected(means < DARK * paper)
+    dark = _shares(grey[: rows * BLOCK, : columns * BLOCK], DARK * paper)
+    regions = ink.connected(dark >= MOSTLY)
     wide = (regions.width * BLOCK >= LEAST_WIDTH * glyph) & (regions.height * BLOCK >= LEAST_HEIGHT * glyph)
     solid = regions.area >= FILLED * regions.width * regions.height
     turned = grey
@@ -43,8 +45,10 @@ def turn_bands(grey: Grey, glyph: float) -> Grey:
         fill = float(np.median(band))
         inner = (slice(EDGE, -EDGE), slice(EDGE, -EDGE))
         pale = float((band[inner] > fill + 0.4 * (level - fill)).mean())
-        dark = float((band[inner] < 0.7 * fill).mean())
-        if pale < PALE_PRINT or dark > 0.3 * pale or level - fill < 20:  # dark print on a tint stays as it is
+        black = float((band[inner] < 0.7 * fill).mean())
+        if (
+            not PALE_PRINT <= pale <= MOST_PALE or black > 0.3 * pale or level - fill < 20
+        ):  # dark print on a tint stays as it is
             continue
         if not _sharp(grey, area, 0.5 * (level - fill)):  # a shadow
             continue
@@ -54,6 +58,14 @@ def turn_bands(grey: Grey, glyph: float) -> Grey:
         turned[area] = level
         turned[area][inner] = inverted.astype(np.uint8)[inner]
     return turned
+
+
+def _shares(grey: Grey, levels: NDArray[np.floating]) -> NDArray[np.floating]:
+    """How much of each block is darker than its level."""
+    rows, columns = levels.shape
+    below = grey.reshape(rows, BLOCK, columns, BLOCK) < levels[:, None, :, None]
+    shares: NDArray[np.floating] = below.mean(axis=(1, 3), dtype=np.float32)
+    return shares
 
 
 def _sharp(grey: Grey, area: tuple[slice, slice], least: float) -> bool:
