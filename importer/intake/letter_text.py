@@ -7,7 +7,7 @@ import re
 from collections.abc import Sequence
 from itertools import takewhile
 
-from importer.intake.web import Line, lines_of
+from importer.intake.web import LETTER_MARK, Line, lines_of
 
 # Fewer lines with a name and a decimal number in them are no sheet: signatures are full of whole numbers.
 _LEAST = 3
@@ -94,5 +94,6 @@ def _page(lines: Sequence[Line]) -> bytes:
             text = html.escape(line.cells.get(column, "")).replace("\n", "<br>")
             cells.append(f'<td colspan="{span}">{text}</td>' if span > 1 else f"<td>{text}</td>")
         rows.append(f"<tr>{''.join(cells)}</tr>")
-    page = f'<!DOCTYPE html><html><head><meta charset="utf-8"></head><body><table>{"".join(rows)}</table></body></html>'
+    head = f'<meta charset="utf-8">{LETTER_MARK.decode()}'
+    page = f"<!DOCTYPE html><html><head>{head}</head><body><table>{''.join(rows)}</table></body></html>"
     return page.encode("utf-8")

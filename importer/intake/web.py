@@ -13,6 +13,8 @@ from importer.intake.encoding import decode
 
 _LOOK_AT = 4096
 _CHARSET = re.compile(rb"""<meta[^>]{1,200}?charset\s*=\s*["']?([\w.:-]{1,40})""", re.IGNORECASE)
+LETTER_MARK = b'<meta name="source" content="text of an email">'
+_OF_A_LETTER = "It stands in the text of an email and on no sheet."
 # Without an end tag, after the HTML standard.
 _VOID = {"area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "track", "wbr"}
 # What no reader sees, and what is struck out.
@@ -46,7 +48,7 @@ def is_web_table(data: bytes) -> bool:
 
 def read_web(data: bytes, name: str) -> list[Table]:
     """The one page of an HTML file as a table of cells; none where the file is not text."""
-    table = Table(1)
+    table = Table(1, doubt=_OF_A_LETTER if LETTER_MARK in data[:_LOOK_AT] else None)
     for row, line in enumerate(lines_of(_text(data))):
         for column, text in line.cells.items():
             table.put(row, column, Cell(text, columns=line.spans.get(column, 1)), name)

@@ -113,6 +113,13 @@ def test_an_email_without_attachments_is_read_itself(tmp_path: Path) -> None:
     assert results(tmp_path, letter(columns)) == {"N-1003": VALUES}
 
 
+def test_figures_of_an_emails_text_wait_for_a_person(tmp_path: Path) -> None:
+    (item,) = unpack(letter(plain("N-1008")), "m").sheets()
+    (analysis,) = read(tmp_path, item.name, item.data)
+    assert {figure.state for figure in analysis.figures} == {"review"}
+    assert all("It stands in the text of an email and on no sheet." in figure.reasons for figure in analysis.figures)
+
+
 def test_an_outlook_email_without_attachments_is_read_itself(tmp_path: Path) -> None:
     for number, content in (("1000001F", plain("N-1004").encode("utf-16-le")), ("10130102", marked("N-1004").encode())):
         tree = {**outlook(), f"__substg1.0_{number}": content}
