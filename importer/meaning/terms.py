@@ -74,6 +74,9 @@ class SheetTerms:
     def is_telling(self, word: str) -> bool:
         return not (word[:1].isalpha() and any(c.isdigit() for c in word)) and bool(ideas_of(word) - {"FILLER", "AND"})
 
+    def is_limit(self, word: str) -> bool:
+        return bool(ideas_of(word) & {"LIMIT_MAX", "LIMIT_MIN", "MIN"})
+
     def is_plainer(self, other: str, text: str) -> bool:
         if (unit := parse_unit(text)) is not None:
             sound = parse_unit(other) if unit.damaged else None

@@ -162,3 +162,25 @@ def test_entries_of_the_head_below_a_table_are_read(tmp_path: Path) -> None:
     analysis = batches(xlsx(tmp_path, rows))["N-110"]
     assert accepted(analysis) == told(ONE)
     assert analysis.header["supplier"].value == "Nordtal Maltings"
+
+
+def test_a_limit_in_a_line_is_no_result(tmp_path: Path) -> None:
+    lines = (
+        "Batch no. N-1120",
+        "Methods: EBC",
+        "Moisture max. 4.5 %",
+        "Protein not more than 11.0 %",
+        "Friability min. 82 %",
+    )
+    figures = [f for a in read_sheet(xlsx(tmp_path, [[line] for line in lines])).analyses for f in a.figures]
+    assert len(figures) == 3
+    assert {figure.state for figure in figures} == {"review"}
+    lines = (
+        "Batch no. N-1121",
+        "Methods: EBC",
+        "Moisture 4.5 %",
+        "Friability (8 min) 82 %",
+        "Saccharification time, min 10",
+    )
+    figures = [f for a in read_sheet(xlsx(tmp_path, [[line] for line in lines])).analyses for f in a.figures]
+    assert not [reason for figure in figures for reason in figure.reasons if "limit" in reason]
