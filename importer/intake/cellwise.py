@@ -41,7 +41,20 @@ BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
 UPRIGHT = 2.5  # times its width: so high is no digit
 TOUCHING = 0.5  # of the glyph height beside a cell: coloured ink that near may have hidden a sign or a digit
 DASHES = str.maketrans(
-    {"−": "-", "–": "-", "—": "-", "一": "-", ",": ".", "±": "+", "≦": "≤", "≧": "≥", "＜": "<", "＞": ">"}
+    {
+        "−": "-",
+        "–": "-",
+        "—": "-",
+        "一": "-",
+        ",": ".",
+        "±": "+",
+        "土": "+",
+        "士": "+",
+        "≦": "≤",
+        "≧": "≥",
+        "＜": "<",
+        "＞": ">",
+    }
 )
 
 

@@ -30,7 +30,7 @@ WIDEST = 64.0
 LEAST_LIKENESS = 0.5
 # Digits behind a letter are part of a word ("H2O").
 NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
-LOOKALIKES = str.maketrans("OoIilL|!SsBβß,à", "0011111155888.4")
+LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,à", "00011111155888.4")
 # What the main reader takes a sign for that it does not know, and a digit of a plain number.
 SHAPES = {"≤": "[≤<sS$£]", "≥": "[≥>sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
 DIGIT_SHAPES = {"0": "[0oO]", "1": r"[1lI|!\]]", "5": "[5S]", "8": "[8B]"}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
@@ -27,6 +28,7 @@ SPECK_AREA = 3  # pixels of the prepared page; a decimal point has 5 and more
 MOST_SPECKS = 1500
 # Pixels around ink that its soft edges reach; the share of a page's pixels that may be dark without being ink.
 NEAR_INK, MOST_NOISE = 3, 0.03
+_SUM = re.compile(r"(?<=\d)\+(?=\d)")
 POOR_READING = 0.55  # mean confidence of a page that may stand on its head
 # The page gate.
 LEAST_AGREEMENT = 0.6
@@ -78,14 +80,35 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
     read = ocr.read_blocks(pictures, dpi) if len(pictures) > 1 else [ocr.read_block(pictures[0], dpi)]
     return [
         word._replace(
+            text=_SUM.sub("±", word.text),
             x0=word.x0 / enlarge + left,
             x1=word.x1 / enlarge + left,
             top=word.top / enlarge + top,
             bottom=word.bottom / enlarge + top,
         )
         for (left, top, _, _), seen in zip(parts, read, strict=True)
-        for word in seen
+        for word in _with_plus_minus(seen)
     ]
+
+
+def _with_plus_minus(words: Sequence[ocr.Seen]) -> list[ocr.Seen]:
+    """The words with ± for a + between two numbers: the main reader does not know the sign, and nobody prints a sum."""
+    return [
+        word._replace(text="±") if word.text == "+" and _is_between_numbers(words, at) else word
+        for at, word in enumerate(words)
+    ]
+
+
+def _is_between_numbers(words: Sequence[ocr.Seen], at: int) -> bool:
+    if not 0 < at < len(words) - 1:
+        return False
+    before, own, after = words[at - 1 : at + 2]
+    level = max(before.top, after.top) < own.bottom and min(before.bottom, after.bottom) > own.top
+    return level and before.x1 <= own.x0 + 1 and after.x0 >= own.x1 - 1 and _ends_in_digits(before.text, after.text)
+
+
+def _ends_in_digits(before: str, after: str) -> bool:
+    return before[-1:].isdigit() and after[:1].isdigit()
 
 
 def _enlarged(grey: Grey, enlarge: float) -> Image.Image:

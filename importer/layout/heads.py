@@ -325,9 +325,9 @@ def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:
         for cut in range(1, len(cell.words)):
             start, end = cell.words[cut - 1].x1, cell.words[cut].x0
             if end - start > CLOSE_HEADS * em and min(end, right.box.x0) - max(start, left.box.x1) > -0.5:
-                first = make_cell(cell.words[:cut])
-                if _overlap(first.box, left.box) > 0:
-                    return [first, *_apart(make_cell(cell.words[cut:]), heads, em)]
+                first, rest = make_cell(cell.words[:cut]), make_cell(cell.words[cut:])
+                if _overlap(first.box, left.box) > 0 and _overlap(rest.box, right.box) > 0:
+                    return [first, *_apart(rest, heads, em)]
     return [cell]
 
 

@@ -18,6 +18,7 @@ from importer.words import Box, Page, SecondReading
 SURE_WORD = 0.8
 NEAR, LONGEST_UNIT = 1.5, 4  # of its height, behind a figure; words of a unit
 UNIT_START = 2  # letters that a misread unit has in common with the printed one
+LEAST_READ = 0.34  # of a label's characters, from which a reading of all of it is one
 WHOLE = 0.8  # of a label's width and height, from which a reading is one of all of it
 # What is left of letters that could not be read.
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
@@ -28,8 +29,11 @@ _IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
 _UNIT_BEGINS = re.compile(r"[^\W\d_]{1,3}\s*/\s*\d")
 # What is left of a unit that was misread ("81,5 op" for "81,5 %").
 _LETTERS_BEHIND = re.compile(r"(?<=\d)\s+[^\W\d_]{1,3}$")
+_WORDS_IN_BRACKETS = re.compile(r"(?<=[\d%])\s*[(\[][^\d()\[\]]*[)\]]?\s*$")
+# The only word of one letter between numbers ("de 2,2 à 2,5 mm"), and what it is taken for.
+_LONE_A, LIKE_A = re.compile(r"(?<!\w)[aàAÀ](?!\w)"), "4"
 # Nobody prints a sum as a result.
-_PLUS = re.compile(r"(?<=\d)\s*\+\s*(?=\d)")
+_PLUS = re.compile(r"(?<=\d)\s*[+土士]\s*(?=\d)")
 
 
 def reading_doubts(figure: Recognised, page: Page, convention: Convention) -> list[Doubt]:
@@ -160,6 +164,10 @@ def _differs(label: str, box: Box, reading: SecondReading) -> bool:
     if reading.box.x1 > box.x1 + box.height:  # a cell that holds more than the label
         return False
     whole = reading.box.width >= WHOLE * box.width and reading.box.height >= WHOLE * box.height
+    if whole and len(reading.text) < LEAST_READ * len(label):  # what was lost is no other reading
+        return False
+    if _LONE_A.search(label) and LIKE_A not in own:
+        other.discard(LIKE_A)
     return other != own if whole else not other <= own
 
 
@@ -194,7 +202,7 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
     tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text, figure))
-    tries += (*_before_unit(text, unit or ""), _LETTERS_BEHIND.sub("", text))
+    tries += (*_before_unit(text, unit or ""), _LETTERS_BEHIND.sub("", text), _WORDS_IN_BRACKETS.sub("", text))
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
 

@@ -41,12 +41,18 @@ def value_inside(piece: Piece, terms: Terms) -> Inside | None:
         if listed(_text(words[cut:])) is not None:
             return Inside(_label(words, cut), _text(words[cut:]), _box(words[cut:]))
     for cut in reversed(cuts):
-        if terms.is_value(_text(words[cut:])):
+        if terms.is_value(_text(words[cut:])) and not _is_size(words, cut, terms):
             cut = _range_begins(words, cuts, cut)
             return _first_value(words, cuts, cut, terms) or Inside(
                 _label(words, cut), _text(words[cut:]), _box(words[cut:])
             )
     return None
+
+
+def _is_size(words: Sequence[Word], cut: int, terms: Terms) -> bool:
+    """True for the sieve size that ends a name: "Between 2.5 and 2.8 mm"."""
+    unit = parse_unit(split_value(_text(words[cut:]))[1] or "")
+    return unit is not None and unit.dimension == "length" and terms.is_label(_text(words))
 
 
 def _begins_value(words: Sequence[Word], cut: int) -> bool:

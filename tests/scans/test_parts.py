@@ -13,7 +13,7 @@ from importer.intake.lettering import reworded
 from importer.intake.prepare.cells import find_cells
 from importer.intake.prepare.page import Prepared, prepare
 from importer.intake.prepare.parts import find_parts
-from importer.intake.scan import read_words
+from importer.intake.scan import _with_plus_minus, read_words
 from importer.intake.second import Read
 from importer.words import Box
 
@@ -117,3 +117,16 @@ def test_a_result_with_a_long_unit_is_read_again(text: str, asked: bool) -> None
     words = tuple(ocr.Seen(word, 0, 0, 10, 10, 0.95) for word in text.split())
     cell = Cell(Box(0, 0, 10, 10), words)
     assert may_hold_figure(cell) is asked
+
+
+@pytest.mark.parametrize(
+    ("texts", "told"),
+    [
+        (["84,8", "+", "1,7"], ["84,8", "±", "1,7"]),
+        (["Tel.", "+", "99"], ["Tel.", "+", "99"]),
+        (["4.6", "+", "%"], ["4.6", "+", "%"]),
+    ],
+)
+def test_a_plus_between_numbers_is_plus_minus(texts: list[str], told: list[str]) -> None:
+    words = [ocr.Seen(text, 40 * i, 0, 40 * i + 30, 20, 0.9) for i, text in enumerate(texts)]
+    assert [word.text for word in _with_plus_minus(words)] == told

@@ -13,6 +13,8 @@ import numpy as np
 from importer.intake.prepare.ink import pairs
 
 if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
     from importer.intake.prepare.cells import Cells
     from importer.intake.prepare.ink import Ints, Mask
 
@@ -20,6 +22,9 @@ if TYPE_CHECKING:
 LEAST_PRINT, MOST_PRINT = 0.6, 1.9
 # How much of the lower of two cells side by side lies beside the other, where they stand on different lines.
 LEAST_SHARED, MOST_SHARED = 0.1, 0.55
+# Of the distance from line to line, how far between two lines of one column those of the other stand.
+LEAST_BETWEEN = 0.3
+LEAST_PITCH = 0.8  # of a cell's height, to the next line
 LEAST_UNEVEN = 4  # pairs of such cells on a page
 LEAST_GAP = 0.8  # of the glyph height, between two parts
 MOST_CELLS, MOST_PAIRS, MOST_PARTS = 2000, 4000, 60  # more are dirt
@@ -88,16 +93,31 @@ def _uneven(cells: Cells, glyph: float) -> tuple[Ints, Ints]:
     height = cells.bottom - cells.top
     print_ = np.flatnonzero((height >= LEAST_PRINT * glyph) & (height <= MOST_PRINT * glyph))
     order = print_[np.argsort(cells.top[print_], kind="stable")]
-    last = np.searchsorted(cells.top[order], cells.bottom[order], side="right")
+    last = np.searchsorted(cells.top[order], cells.bottom[order] + glyph, side="right")
     one, other = pairs(np.arange(1, len(order) + 1), last)
     one, other = order[one], order[other]
-    shared = np.minimum(cells.bottom[one], cells.bottom[other]) - np.maximum(cells.top[one], cells.top[other])
-    lower = np.minimum(height[one], height[other])
     swap = cells.x0[one] > cells.x0[other]
     left, right = np.where(swap, other, one), np.where(swap, one, other)
-    uneven = (shared >= LEAST_SHARED * lower) & (shared <= MOST_SHARED * lower)
-    uneven &= cells.x0[right] - cells.x1[left] >= LEAST_GAP * glyph
+    beside = cells.x0[right] - cells.x1[left] >= LEAST_GAP * glyph
+    left, right = left[beside], right[beside]
+    shared = np.minimum(cells.bottom[left], cells.bottom[right]) - np.maximum(cells.top[left], cells.top[right])
+    lower = np.minimum(height[left], height[right])
+    overlapping = (shared >= LEAST_SHARED * lower) & (shared <= MOST_SHARED * lower)
+    middle, pitch = (cells.top + cells.bottom) / 2, _pitches(cells)
+    share = np.abs(middle[left] - middle[right]) / np.minimum(pitch[left], pitch[right])
+    between = (shared < LEAST_SHARED * lower) & (share >= LEAST_BETWEEN) & (share <= 1 - LEAST_BETWEEN)
+    uneven = overlapping | between
     return left[uneven], right[uneven]
+
+
+def _pitches(cells: Cells) -> NDArray[np.float64]:
+    """The distance of each cell from the next one of its column, above or below; infinite where there is none."""
+    middle = (cells.top + cells.bottom) / 2
+    over = np.minimum(cells.x1[:, None], cells.x1) - np.maximum(cells.x0[:, None], cells.x0) > 0
+    apart = np.abs(middle[:, None] - middle)
+    lines = over & (apart > LEAST_PITCH * (cells.bottom - cells.top)[:, None])
+    found: NDArray[np.float64] = np.where(lines, apart, np.inf).min(axis=1, initial=np.inf)
+    return found
 
 
 def _free(cells: Cells, glyph: float, x: int, whole: Part) -> list[tuple[int, int]]:

@@ -1,0 +1,61 @@
+"""Columns and heads that a scan has run together, and names that hold a size."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from importer.layout.grid import Span, in_order
+from importer.models import Figure
+from importer.reading.readings import readings_at
+from importer.words import Box, Page, SecondReading
+from tests.reading.test_forms import Text, read, table
+
+
+def boxes(*ends: tuple[float, float]) -> list[Box]:
+    return [Box(x0, 0, x1, 8) for x0, x1 in ends]
+
+
+def printed(folder: Path, texts: list[Text]) -> list[Figure]:
+    """The figures of the one analysis that were printed, not reckoned."""
+    (analysis,) = read(folder, texts).analyses
+    return [figure for figure in analysis.figures if not figure.from_]
+
+
+def test_heads_stand_in_order_only_where_each_is_at_its_own_column() -> None:
+    wide = [Span(50, 200), Span(300, 440), Span(500, 545)]
+    assert in_order(wide, boxes((50, 90), (300, 340), (480, 530)))
+    assert not in_order(wide, boxes((306, 354), (452, 472), (501, 543))), "the first head is not over the first column"
+
+
+def test_a_cell_that_bridges_two_columns_leaves_the_table_whole(tmp_path: Path) -> None:
+    rows: list[tuple[str, ...]] = [("Parameter", "Unit", "Result")]
+    rows += [("Moisture", "%", "4.3"), ("Friability", "%", "86.1"), ("Total protein, dry", "%", "10.4")]
+    texts = table(rows, 130, (250, 360, 460))
+    texts += [(54, 150, "General"), (250, 210, "Soluble nitrogen on dry matter mg/100 g"), (460, 210, "712")]
+    found = {figure.parameter: figure.printed.value for figure in printed(tmp_path, texts)}
+    assert found == {
+        "moisture": "4.3",
+        "friability": "86.1",
+        "total_protein": "10.4",
+        "soluble_nitrogen": "712",
+    }
+
+
+def test_a_size_at_the_end_of_a_name_is_no_result(tmp_path: Path) -> None:
+    texts: list[Text] = table([("Parameter", "Unit", "Result"), ("Moisture", "%", "4.3")], 130, (54, 250, 360))
+    texts.append((54, 260, "Between 2.5 and 2.8 mm"))
+    assert [figure.parameter for figure in printed(tmp_path, texts)] == ["moisture"]
+
+
+def readings(*parts: tuple[str, float, float], reader: str = "second") -> tuple[SecondReading, ...]:
+    return tuple(SecondReading(text, Box(x0, 0, x1, 10), reader, 0.9) for text, x0, x1 in parts)
+
+
+def test_readings_of_parts_are_one_reading_of_all() -> None:
+    place = Box(100, 0, 160, 10)
+    page = Page(1, 600, 800, (), "ocr", second=readings(("5", 100, 108), ("- 10", 120, 160)))
+    assert [reading.text for reading in readings_at(page, place)] == ["5 - 10"]
+    other = Page(1, 600, 800, (), "ocr", second=readings(("5 - 10", 99, 161), ("10", 140, 160)))
+    assert sorted(reading.text for reading in readings_at(other, place)) == ["10", "5 - 10"]
+    mixed = (*readings(("5", 100, 108)), *readings(("- 10", 120, 160), reader="other"))
+    assert len(readings_at(Page(1, 600, 800, (), "ocr", second=mixed), place)) == 2
