@@ -89,7 +89,20 @@ StoreFolder = Annotated[
 Workers = Annotated[
     int | None, typer.Option("--workers", metavar="NUMBER", min=1, help="Files read at once; one a core if left out.")
 ]
-Folder = Annotated[Path, typer.Argument(metavar="FOLDER", exists=True, file_okay=False, help="The folder to take in.")]
+
+
+def folder_only(path: Path) -> Path:
+    """Refuses a file, and says what would be right."""
+    if path.is_file():
+        raise typer.BadParameter(
+            f"{path} is a file. Name the folder that it lies in; `onebasis read` prints a single sheet."
+        )
+    return path
+
+
+Folder = Annotated[
+    Path, typer.Argument(metavar="FOLDER", exists=True, callback=folder_only, help="The folder to take in.")
+]
 PrintJson = Annotated[bool, typer.Option("--json", help="Print JSON.")]
 
 

@@ -43,5 +43,8 @@ MAX_PARCEL_DEPTH = 4
 MAX_PARCEL_ITEMS = 1000
 """Files that one email or archive may hold, those further inside counted."""
 
+MAX_LETTER_BYTES = MIB
+"""The text of an email; longer ones are not looked into."""
+
 MAX_PARCEL_BYTES = 300 * MIB
 """What all of them may come to once unpacked."""

@@ -15,6 +15,7 @@ from importer.commands.intake import (
     head_words,
     keep_apart,
     store_folder,
+    superseded_head,
     superseded_words,
     unknown_words,
 )
@@ -170,8 +171,8 @@ def _print(summary: Summary, looked_at: int) -> None:
     print(f"{told} {summary.again} came more than once." if summary.again else told)
     if summary.superseded:
         print("Reissued certificates:")
-        for supplier, batch, changes in summary.superseded:
-            print(f"  {clean(superseded_words(supplier, batch, changes))}")
+        for *names, changes in summary.superseded:
+            print(f"  {clean(superseded_words(superseded_head(*names), changes))}")
     if summary.review:
         often = "; ".join(f"{name} ({count})" for name, count in summary.doubtful.most_common(8))
         print(f"To look at, most often {often}:")

@@ -7,13 +7,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from importer.commands.run import READ, UsageError
-from importer.commands.stored import has_store, on_other_basis, one_batch, opened, read_file
+from importer.commands.run import READ, UsageError, tell
+from importer.commands.stored import has_store, no_store, on_other_basis, one_batch, opened, read_file
 from importer.deciding.agreed import read_agreed
 from importer.deciding.choosing import malt_key
 from importer.deciding.compare import compare as compared
 from importer.deciding.meaning_of import batch_meaning
 from importer.deciding.recipe_file import Recipe, read_recipe
+from importer.deciding.results import Batch
 from importer.models import Analysis, Family
 from importer.store.ledger import Store
 from importer.store.rows import key
@@ -50,6 +51,9 @@ def batch(request: Request) -> int:
         )
         for analysis in chosen
     ]
+    for one in meanings if request.agreed else ():
+        if not one.agreed_from:
+            tell(f"{request.agreed} has nothing for {_malt_of(one)}. Names have to be those of the sheet.")
     if request.as_json:
         document = {
             "format": "onebasis-batch/1",
@@ -59,6 +63,12 @@ def batch(request: Request) -> int:
     else:
         print("\n".join(batch_table(one) for one in meanings), end="")
     return READ
+
+
+def _malt_of(batch: Batch) -> str:
+    return (
+        " of ".join(name for name in (batch.analysis.malt, batch.analysis.supplier) if name) or "a malt without a name"
+    )
 
 
 def compare(request: Request) -> int:
@@ -87,6 +97,9 @@ def _chosen(
     read = {name: read_file(Path(name), request.basis) for name in request.names if Path(name).is_file()}
     if len(read) == len(request.names) and (alone or not has_store(request.store)):
         return [one for name in request.names for one in read[name]], ()
+    unread = [name for name in request.names if name not in read]
+    if unread and not has_store(request.store):
+        raise UsageError(f"{unread[0]} is no file, and no batch of a store. {no_store(request.store)}")
     with opened(request.store) as store:
         stored = {name: one_batch(store, name) for name in request.names if name not in read}
         named = [*stored.values(), *(one for some in read.values() for one in some)]

@@ -83,7 +83,8 @@ class Counts:
             if rows:
                 self.unknown.append((name, rows))
             for found in one.supersedes:
-                self.superseded.append(superseded_words(found.supplier, found.batch, list(found.changes)))
+                head = superseded_head(found.supplier, found.batch, found.newer_file, found.older_file)
+                self.superseded.append(superseded_words(head, list(found.changes)))
 
     def add_unopened(self, name: str, code: str, reason: str) -> None:
         """Counts a file that was set aside as it came."""
@@ -98,13 +99,18 @@ class Counts:
         return ", ".join(parts)
 
 
-def superseded_words(supplier: str, batch: str, changes: Sequence[dict[str, str | None]]) -> str:
+def superseded_head(supplier: str, batch: str, newer_file: str, older_file: str) -> str:
+    """What a reissued certificate is of, and which of the two stands now."""
+    return f"{supplier}, batch {batch}, {newer_file} in place of {older_file}"
+
+
+def superseded_words(head: str, changes: Sequence[dict[str, str | None]]) -> str:
     """A reissued certificate in one line."""
     told = "; ".join(
         f"{change['parameter']} {change['before'] or 'not given'} → {change['after'] or 'not given'}"
         for change in changes
     )
-    return f"{supplier}, batch {batch}: {told or 'the same figures again'}"
+    return f"{head}: {told or 'the same figures again'}"
 
 
 class Progress:

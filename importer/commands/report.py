@@ -8,7 +8,7 @@ from pathlib import Path
 
 from importer.commands.run import READ, UsageError, check_target, tell
 from importer.commands.stored import opened, stored_analyses
-from importer.deciding.agreed import read_agreed
+from importer.deciding.agreed import read_agreed, without_malt
 from importer.deciding.deliveries import read_deliveries
 from importer.deciding.report import Complaint, NothingFoundError, make_report
 from importer.drawing.pages import Pictures
@@ -36,8 +36,9 @@ def report(request: Request) -> int:
     deliveries = read_deliveries(request.deliveries) if request.deliveries else ()
     check_target("--html", request.html)
     with opened(request.store) as store:
+        stored = stored_analyses(store)
         try:
-            found = make_report(stored_analyses(store), request.scope, agreements=agreements, deliveries=deliveries)
+            found = make_report(stored, request.scope, agreements=agreements, deliveries=deliveries)
         except NothingFoundError as nothing:
             raise UsageError(str(nothing)) from None
         with contextlib.closing(Pictures()) as pictures:
@@ -49,6 +50,8 @@ def report(request: Request) -> int:
         tell(f"Without a date on the sheet, so in no year and in no plot: {len(found.undated)}.")
     if agreements:
         tell(f"Outside what was agreed: {bad}.")
+        for told in without_malt(agreements, stored):
+            tell(told)
     if deliveries:
         tell(f"Delivered without a certificate: {len(found.missing)}.")
     return READ

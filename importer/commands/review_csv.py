@@ -262,7 +262,7 @@ def _entries(case: Case) -> Iterator[_Entry]:
     for key in HEADER_KEYS:
         found = analysis.header.get(key)
         if found is not None and found.state == "review":
-            why = entry_doubt(found, analysis.source.reading)
+            why = entry_doubt(key, found, analysis.source.reading)
             yield _Entry(f"head:{key}", _spoken(key), found.text, "", _spoken(key), found.value, (why,), found.page)
         elif found is None and key == "batch" and analysis.kind == "batch":
             yield _Entry("head:batch", key, "", "", key, "", ("no batch number was found",))

@@ -25,11 +25,23 @@ def has_store(folder: Path | None) -> bool:
         return False
 
 
+def no_store(folder: Path | None) -> str:
+    """Why there is none, and what to do."""
+    try:
+        return _none_in(store_folder(folder, make=False))
+    except UsageError as error:
+        return str(error)
+
+
+def _none_in(folder: Path) -> str:
+    return f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store."
+
+
 def known_store(chosen: Path | None) -> Path:
     """The folder of a store that is there. Raises UsageError."""
     folder = store_folder(chosen, make=False)
     if not (folder / FILE_NAME).is_file():
-        raise UsageError(f"There is no store in {folder}. Fill one with `onebasis inbox` or `bulk`, or name --store.")
+        raise UsageError(_none_in(folder))
     return folder
 
 

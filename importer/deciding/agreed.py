@@ -159,12 +159,35 @@ def _choice(entry: Entry, name: str, known: dict[str, _T]) -> _T | None:
 
 # ---------------------------------------------------------------- judging
 
+_MOST_NEAR = 5
+
 
 def agreement_for(analysis: Analysis, agreements: Sequence[Agreement]) -> Agreement | None:
     """What was agreed for the malt: with its supplier before with any. Names are compared without case and marks."""
     malt, supplier = key(header(analysis, "malt")), key(header(analysis, "supplier"))
     fitting = [a for a in agreements if key(a.malt) == malt and (not a.supplier or key(a.supplier) == supplier)]
     return min(fitting, key=lambda a: not a.supplier, default=None)
+
+
+def without_malt(agreements: Sequence[Agreement], analyses: Sequence[Analysis]) -> tuple[str, ...]:
+    """A sentence for each agreement that holds for none of the analyses, with the names that were perhaps meant."""
+    names = {(header(a, "malt"), header(a, "supplier")) for a in analyses if a.kind == "batch"}
+    used = {id(agreement_for(a, agreements)) for a in analyses}
+    return tuple(_unused(one, names) for one in agreements if id(one) not in used)
+
+
+def _unused(agreement: Agreement, names: set[tuple[str, str]]) -> str:
+    wanted = f"{agreement.malt} of {agreement.supplier}" if agreement.supplier else agreement.malt
+    malt, supplier = key(agreement.malt) or "", key(agreement.supplier) or ""
+    near = sorted(
+        f"{theirs} of {whose}" if whose else theirs
+        for theirs, whose in names
+        if (own := key(theirs) or "")
+        and (malt in own or own in malt)
+        and (not supplier or supplier in (key(whose) or supplier))
+    )
+    meant = f" There is {'; '.join(near[:_MOST_NEAR])}." if near else ""
+    return f"{agreement.where}: no sheet is of {wanted}. Names have to be those of the sheets.{meant}"
 
 
 def against_limits(analysis: Analysis, agreement: Agreement, basis: Family = "EBC") -> tuple[AgainstLimit, ...]:

@@ -75,6 +75,17 @@ def not_taken_as_latest(analyses: Sequence[Analysis], used: Mapping[MaltKey, Ana
     return tuple(found)
 
 
+def of_the_same_day(analyses: Sequence[Analysis], used: Mapping[MaltKey, Analysis]) -> dict[str, tuple[str, ...]]:
+    """Other sheets with nothing in review of the day of the batch in use: their batches, by the id of that one."""
+    found: dict[str, tuple[str, ...]] = {}
+    for own, same in _without_doubt(analyses).items():
+        chosen = used.get(own)
+        if chosen is not None and is_dated(chosen):
+            others = [header(a, "batch") for a in same if day_of(a) == day_of(chosen) and a.id != chosen.id]
+            found[chosen.id] = tuple(dict.fromkeys(others))
+    return found
+
+
 def is_dated(analysis: Analysis) -> bool:
     """True where the sheet itself tells its day, so that its place among others does not rest on when it came in."""
     return day_of(analysis)[:4].isdigit()

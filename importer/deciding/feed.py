@@ -9,7 +9,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
-from importer.deciding.choosing import MaltKey, in_use, is_certain, malt_key, not_taken_as_latest, pinned
+from importer.deciding.choosing import (
+    MaltKey,
+    in_use,
+    is_certain,
+    malt_key,
+    not_taken_as_latest,
+    of_the_same_day,
+    pinned,
+)
 from importer.deciding.ground import Reading, day_of, figures_of, header, mash_of, readings
 from importer.meaning.one_value import convert_value
 from importer.models import Analysis, Family, Figure, Mash, Model
@@ -104,6 +112,7 @@ def recipe_feed(
         *_why_without(without, undated),
         *(_no_date(one, (days or {}).get(one.id, "")) for one in undated),
         *(_not_recognised(one) for one in chosen.values() if one.unrecognised),
+        *_same_day(analyses, {own: one for own, one in chosen.items() if own not in by_person}),
     )
     return Feed(
         malts=malts,
@@ -142,6 +151,13 @@ def _why_without(without: Mapping[MaltKey, Sequence[Analysis]], undated: Iterabl
 def _no_date(analysis: Analysis, filed: str) -> str:
     under = f" (filed under {filed})" if filed else ""
     return f"{_name(analysis, 'batch')} has no date on its sheet{under}; not taken as the latest. Pin it with --pin."
+
+
+def _same_day(analyses: Sequence[Analysis], chosen: Mapping[MaltKey, Analysis]) -> Iterator[str]:
+    others = of_the_same_day(analyses, chosen)
+    for one in chosen.values():
+        if told := ", ".join(others.get(one.id, ())):
+            yield f"{_name(one, 'batch')} is of the same day as {told}. Pin the one in use with --pin."
 
 
 def _not_recognised(analysis: Analysis) -> str:

@@ -9,10 +9,11 @@ from typing import Literal
 from importer.errors import Damaged, PasswordProtected, UnsupportedType
 from importer.intake.delimited import looks_delimited
 from importer.intake.encoding import decode
+from importer.intake.web import is_web_table
 
 Kind = Literal["pdf", "picture", "spreadsheet"]
 
-SUPPORTED = "PDF, PNG, JPEG, TIFF, WebP, BMP, GIF, HEIC, XLSX, XLS, ODS and CSV"
+SUPPORTED = "PDF, PNG, JPEG, TIFF, WebP, BMP, GIF, HEIC, XLSX, XLS, ODS, CSV and HTML tables"
 
 # Readers look for the header of a PDF within its first 1024 bytes (ISO 32000-1, Annex H, implementation note 13).
 PDF_HEADER_WITHIN = 1024
@@ -136,6 +137,8 @@ def _compound(data: bytes, name: str) -> Kind:
 
 
 def _text(data: bytes, name: str) -> Kind:
+    if is_web_table(data):
+        return "spreadsheet"
     start = data[:512].lstrip(b"\xef\xbb\xbf \t\r\n")
     for beginning, what in _OTHERS:
         if start.startswith(beginning):

@@ -11,9 +11,12 @@ from datetime import UTC
 from email.errors import MessageError
 from email.message import Message
 
+from importer.intake.encoding import decode
 from importer.intake.kind import MAIL_FIELDS
+from importer.intake.letter_text import page_of_text
 from importer.intake.names import safe_name
 from importer.intake.parcel import Letter, Opened, Part
+from importer.limits import MAX_LETTER_BYTES
 
 # With those that stand on other papers as well.
 _FIELDS = (*MAIL_FIELDS, b"date:", b"to:", b"content-type:", b"x-")
@@ -73,10 +76,32 @@ def is_mail(data: bytes) -> bool:
 
 
 def open_mail(data: bytes, name: str) -> Opened:
-    """The attachments of an email and of the emails forwarded in it."""
+    """The attachments of an email and of the emails forwarded in it; its text where nothing is attached."""
     del name
     message = email.message_from_bytes(data)
-    return Opened(tuple(_parts(message, None)), _letter(message))
+    parts, letter = tuple(_parts(message, None)), _letter(message)
+    if all(part.inline for part in parts) and (page := _text_of(message)) is not None:
+        parts = (*parts, Part(safe_name(f"{letter.subject or 'email'}.html"), page))
+    return Opened(parts, letter)
+
+
+def _text_of(message: Message) -> bytes | None:
+    """What may be a sheet in the text of an email, its HTML before its plain form."""
+    texts = [part for part in message.walk() if part.get_content_type() in ("text/html", "text/plain")]
+    for part in sorted(texts, key=lambda part: part.get_content_type()):
+        content = part.get_payload(decode=True)
+        if not isinstance(content, bytes) or len(content) > MAX_LETTER_BYTES:
+            continue
+        page = page_of_text(_decoded_text(content, part), is_html=part.get_content_type() == "text/html")
+        if page is not None:
+            return page
+    return None
+
+
+def _decoded_text(content: bytes, part: Message) -> str:
+    with contextlib.suppress(LookupError, UnicodeError):
+        return content.decode(part.get_content_charset() or "utf-8")
+    return decode(content) or content.decode("latin-1")
 
 
 def _parts(message: Message, letter: Letter | None) -> Iterator[Part]:
@@ -98,7 +123,7 @@ def _parts(message: Message, letter: Letter | None) -> Iterator[Part]:
 def _leaf(message: Message, kind: str, letter: Letter | None) -> Iterator[Part]:
     named = _file_name(message)
     attached = message.get_content_disposition() == "attachment"
-    if kind in _NO_SHEETS and not (named and attached and kind == "text/plain"):
+    if kind in _NO_SHEETS and not (named and attached and kind in ("text/plain", "text/html")):
         return
     content = message.get_payload(decode=True)
     if not isinstance(content, bytes) or not content:

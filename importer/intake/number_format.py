@@ -9,7 +9,9 @@ from functools import lru_cache
 
 @dataclass(frozen=True, slots=True)
 class _Section:
-    """One section of a format code. ``least`` and ``most`` are decimals that are always and at most shown."""
+    """One section of a format code. ``least`` and ``most`` are decimals that are always and at most shown, ``whole``
+    the digits before them that always are. ``pattern`` is the code of a whole number with signs between its digits
+    ("00-0000"), each character with whether it stands for a digit."""
 
     before: str
     after: str
@@ -19,6 +21,8 @@ class _Section:
     thousands: int
     digits: bool
     exponent: bool
+    whole: int
+    pattern: tuple[tuple[str, bool], ...]
 
 
 def shown(value: float, code: str) -> str:
@@ -30,11 +34,15 @@ def shown(value: float, code: str) -> str:
     if not section.digits:
         return (section.before + section.after).strip()
     number = Decimal(repr(value)).copy_abs() * (Decimal(100) ** section.percent) / (Decimal(1000) ** section.thousands)
+    if section.pattern:
+        return sign + _by_pattern(format(number.quantize(Decimal(1), ROUND_HALF_UP), "f"), section)
     if section.exponent:
         text = f"{number:.{section.most}E}"
     else:
         text = format(number.quantize(Decimal(1).scaleb(-section.most), ROUND_HALF_UP), "f")
         text = _without_optional(text, section.least)
+        whole, point, decimals = text.partition(".")
+        text = f"{whole.zfill(section.whole)}{point}{decimals}"
     return f"{sign}{section.before}{text}{section.after}".strip()
 
 
@@ -44,6 +52,21 @@ def general(value: float) -> str:
         return str(int(value))
     text = f"{value:.10g}"
     return text if "e" not in text else format(Decimal(text), "f") if 1e-9 < abs(value) < 1e15 else text
+
+
+def _by_pattern(digits: str, section: _Section) -> str:
+    """A whole number with the signs of its format between its digits, filled from the right."""
+    left = list(digits.zfill(section.whole))
+    places = sum(is_digit for _, is_digit in section.pattern)
+    parts: list[str] = []
+    for character, is_digit in reversed(section.pattern):
+        if not is_digit:
+            parts.append(character if left else "")
+            continue
+        places -= 1
+        parts.append("".join(left) if not places else left.pop() if left else "")
+        left = left if places else []
+    return section.before + "".join(reversed(parts)) + section.after
 
 
 def _without_optional(text: str, least: int) -> str:
@@ -89,6 +112,7 @@ def _section(code: str) -> _Section | None:
     if "general" in code.lower() or "@" in code:
         return None
     before, after, digits = "", "", ""
+    order: list[tuple[str, bool]] = []
     percent, exponent = 0, False
     i = 0
     while i < len(code):
@@ -107,6 +131,7 @@ def _section(code: str) -> _Section | None:
             i += 1
         elif c in "0#?.,":
             digits += c
+            order.append((c, True))
         elif c in "eE" and digits:
             exponent = True
             i += 1
@@ -118,18 +143,25 @@ def _section(code: str) -> _Section | None:
             literal = c
             percent += c == "%"
         if literal:
+            order += [(sign, False) for sign in literal] if digits else []
             before, after = (before, after + literal) if digits else (before + literal, after)
         i += 1
     whole, _, decimals = digits.partition(".")
     trailing = len(digits) - len(digits.rstrip(","))
     decimals = decimals.replace(",", "")
+    last = max((at for at, (_, is_digit) in enumerate(order) if is_digit), default=-1)
+    pattern = tuple(order[: last + 1])
+    if all(is_digit for _, is_digit in pattern) or percent or exponent or set(digits) - set("0#?"):
+        pattern = ()
     return _Section(
         before=before,
-        after=after,
+        after="".join(sign for sign, _ in order[last + 1 :]) if pattern else after,
         least=decimals.count("0"),
         most=len(decimals),
         percent=percent,
         thousands=trailing,
         digits=bool(whole.strip(",") or decimals),
         exponent=exponent,
+        whole=whole.count("0"),
+        pattern=pattern,
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import zipfile
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from defusedxml.ElementTree import fromstring
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
 _NS = "urn:oasis:names:tc:opendocument:xmlns:"
 _TABLE, _TEXT = f"{{{_NS}table:1.0}}", f"{{{_NS}text:1.0}}"
 _OFFICE, _STYLE = f"{{{_NS}office:1.0}}", f"{{{_NS}style:1.0}}"
+_MOST_COLUMNS = 20_000
 _GROUPS = {f"{_TABLE}table-header-rows", f"{_TABLE}table-row-group", f"{_TABLE}table-rows"}
 
 
@@ -47,16 +49,17 @@ def read_ods(source: Source) -> list[Table]:
 
 def _fill(table: Table, element: Element, name: str) -> None:
     row = 0
+    unseen = _hidden_columns(element)
     for row_element in _rows(element):
         repeated = _count(row_element, "number-rows-repeated")
         hidden = row_element.get(f"{_TABLE}visibility", "visible") != "visible"
-        cells = list(_cells(row_element, hidden))
+        cells = list(_cells(row_element))
         if cells:
             if repeated * len(cells) > MAX_CELLS:
                 raise TooLarge(f"{name} has a table of more than {MAX_CELLS} cells. Split it and try again.")
             for again in range(repeated):
                 for column, cell in cells:
-                    table.put(row + again, column, cell, name)
+                    table.put(row + again, column, replace(cell, hidden=hidden or column in unseen), name)
         row += repeated
 
 
@@ -68,12 +71,23 @@ def _rows(element: Element) -> Iterator[Element]:
             yield from _rows(child)
 
 
+def _hidden_columns(element: Element) -> set[int]:
+    found: set[int] = set()
+    at = 0
+    for column in element.iter(f"{_TABLE}table-column"):
+        repeated = min(_count(column, "number-columns-repeated"), _MOST_COLUMNS)
+        if column.get(f"{_TABLE}visibility", "visible") != "visible":
+            found.update(range(at, at + repeated))
+        at += repeated
+    return found
+
+
 def _count(element: Element, name: str) -> int:
     text = element.get(f"{_TABLE}{name}", "1")
     return max(1, int(text)) if text.isdigit() else 1
 
 
-def _cells(row: Element, hidden: bool) -> Iterator[tuple[int, Cell]]:
+def _cells(row: Element) -> Iterator[tuple[int, Cell]]:
     """The filled cells of a row with their columns. Cells under a merged one are kept only if they show anything."""
     column = 0
     for element in row:
@@ -89,7 +103,6 @@ def _cells(row: Element, hidden: bool) -> Iterator[tuple[int, Cell]]:
                 text,
                 number=kind in ("float", "percentage") and element.find(f"{_TEXT}p") is None,
                 columns=_count(element, "number-columns-spanned"),
-                hidden=hidden,
             )
             for again in range(min(repeated, 1024)):
                 yield column + again, cell

@@ -12,10 +12,12 @@ from datetime import UTC, datetime, timedelta
 
 import olefile
 
+from importer.intake.encoding import decode
+from importer.intake.letter_text import page_of_text
 from importer.intake.mail import is_mail, open_mail
 from importer.intake.names import safe_name
 from importer.intake.parcel import COMPOUND_FILE, Letter, Opened, Part, Trouble
-from importer.limits import MAX_PARCEL_DEPTH, MAX_PARCEL_ITEMS
+from importer.limits import MAX_LETTER_BYTES, MAX_PARCEL_DEPTH, MAX_PARCEL_ITEMS
 
 _WORKBOOK = "Workbook".encode("utf-16-le")
 _PROPERTIES = "__properties_version1.0"
@@ -24,6 +26,7 @@ _FORWARDED = "__substg1.0_3701000D"
 
 SUBJECT, SENDER_NAME, SENDER_ADDRESS, SENDER_SMTP, HEADERS = 0x0037, 0x0C1A, 0x0C1F, 0x5D01, 0x007D
 SUBMITTED, DELIVERED = 0x0039, 0x0E06
+TEXT, HTML = 0x1000, 0x1013
 CONTENT, SHORT_NAME, LONG_NAME, SHOWN_NAME, CONTENT_ID, HIDDEN = 0x3701, 0x3704, 0x3707, 0x3001, 0x3712, 0x7FFE
 
 _EPOCH = datetime(1601, 1, 1, tzinfo=UTC)
@@ -42,7 +45,7 @@ def is_outlook(data: bytes) -> bool:
 
 
 def open_outlook(data: bytes, name: str) -> Opened:
-    """The attachments of an email and of the emails forwarded in it."""
+    """The attachments of an email and of the emails forwarded in it; its text where nothing is attached."""
     with olefile.OleFileIO(io.BytesIO(data)) as ole:
         message = _Message(ole, (), data)
         parts: list[Part] = []
@@ -51,7 +54,10 @@ def open_outlook(data: bytes, name: str) -> Opened:
             if len(parts) > MAX_PARCEL_ITEMS:
                 trouble = Trouble("too-large", f"{name} holds more than {MAX_PARCEL_ITEMS} attachments.")
                 return Opened((), message.letter(), trouble)
-        return Opened(tuple(parts), message.letter())
+        letter = message.letter()
+        if all(part.inline for part in parts) and (page := message.page()) is not None:
+            parts.append(Part(safe_name(f"{letter.subject or 'email'}.html"), page))
+        return Opened(tuple(parts), letter)
 
 
 class _Message:
@@ -77,6 +83,15 @@ class _Message:
         if address and "@" in address and address != sender:
             sender = f"{sender} <{address}>" if sender else address
         return Letter(sender or told.sender, text[SUBJECT] or told.subject, self._sent() or told.sent)
+
+    def page(self) -> bytes | None:
+        """What may be a sheet in its text, the HTML before the plain one."""
+        marked = self._stream(self._place, f"__substg1.0_{HTML:04X}0102") or b""
+        plain = self._stream(self._place, f"__substg1.0_{TEXT:04X}001F") or b""
+        if len(marked) > MAX_LETTER_BYTES or len(plain) > MAX_LETTER_BYTES:
+            return None
+        found = page_of_text(decode(marked) or "", is_html=True)
+        return found or page_of_text(plain.decode("utf-16-le", "replace"), is_html=False)
 
     def parts(self, letter: Letter | None, depth: int) -> Iterator[Part]:
         """The attachments, in order."""

@@ -10,6 +10,7 @@ from importer.intake.delimited import rows
 from importer.intake.encoding import decode
 from importer.intake.placement import to_page
 from importer.intake.source import Source
+from importer.intake.web import is_web_table, read_web
 from importer.limits import MAX_PAGES
 from importer.words import Page
 
@@ -54,6 +55,8 @@ def _tables(source: Source) -> list[Table]:
         from importer.intake.workbook import read_xls
 
         return read_xls(source)
+    if is_web_table(source.data):
+        return read_web(source.data, source.name)
     return [_delimited(source)]
 
 

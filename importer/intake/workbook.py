@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 import io
 import os
+import re
 import warnings
 import zipfile
 from typing import Any
@@ -119,16 +120,25 @@ def _shown(value: object, number_format: str) -> str:
         return "TRUE" if value else "FALSE"
     if isinstance(value, (int, float)):
         return shown(value, number_format)
-    if isinstance(value, datetime.datetime):
-        return value.date().isoformat()
     if isinstance(value, datetime.date):
-        return value.isoformat()
+        return _day(value, number_format)
     if isinstance(value, datetime.time):
         return value.isoformat("minutes")
     if isinstance(value, datetime.timedelta):
         minutes = round(value.total_seconds() / 60)
         return f"{minutes // 60}:{minutes % 60:02d}"
     return str(value)
+
+
+# What a format code shows as it stands, and its colours and languages.
+_LITERAL = re.compile(r'"[^"]*"|\[[^\]]*\]|\\.')
+
+
+def _day(value: datetime.date, number_format: str) -> str:
+    """A date in ISO 8601, without the day where the cell shows none ("Nov-25")."""
+    code = _LITERAL.sub("", number_format.lower())
+    shown = f"{value:%Y-%m-%d}"
+    return shown[:7] if "y" in code and "m" in code and "d" not in code else shown
 
 
 def read_xls(source: Source) -> list[Table]:
@@ -187,7 +197,8 @@ def _shown_xls(cell: Any, style: Any, book: Any) -> str:
         return shown(cell.value, book.format_map[style.format_key].format_str)
     if cell.ctype == xlrd.XL_CELL_DATE:
         when: datetime.datetime = xlrd.xldate_as_datetime(cell.value, book.datemode)
-        return when.time().isoformat("minutes") if cell.value < 1 else when.date().isoformat()
+        code: str = book.format_map[style.format_key].format_str
+        return when.time().isoformat("minutes") if cell.value < 1 else _day(when, code)
     if cell.ctype == xlrd.XL_CELL_BOOLEAN:
         return "TRUE" if cell.value else "FALSE"
     if cell.ctype == xlrd.XL_CELL_ERROR:

@@ -114,7 +114,7 @@ def is_head_line(line: Line, terms: Terms) -> bool:
     named = [roles for _, roles in _role_cells(line, terms) if roles]
     if all(terms.is_method(cell.text) or terms.is_unit(cell.text) for cell in line.cells):
         return False
-    if _says_methods(line, terms):
+    if says_methods(line, terms):
         return False
     if len(line.cells) == 1 or any(terms.is_label(cell.text) and not terms.roles(cell.text) for cell in line.cells):
         return False
@@ -131,7 +131,7 @@ def _heads_samples(line: Line, terms: Terms) -> bool:
     return len(line.cells) > 3 and terms.caption(line.cells[0].text) in ("malt", "batch")
 
 
-def _says_methods(line: Line, terms: Terms) -> bool:
+def says_methods(line: Line, terms: Terms) -> bool:
     """True for "Methods   EBC", which speaks of the whole sheet."""
     if len(line.cells) != 2:
         return False
@@ -169,7 +169,7 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     gap = line.box.top - near.box.bottom if below else near.box.top - line.box.bottom
     if gap > HEAD_GAP * line.em:
         return False
-    if _is_captioned(line, terms) or _says_methods(line, terms) or _is_entry_row(line, terms):
+    if _is_captioned(line, terms) or says_methods(line, terms) or _is_entry_row(line, terms):
         return False
     if holds_entries(line, terms):
         return False
@@ -227,12 +227,28 @@ def holds_entries(line: Line, terms: Terms) -> bool:
 
 
 def next_certificate(lines: Sequence[Line], start: int, end: int, terms: Terms) -> int:
-    """The line before ``end`` where another certificate begins: a title with header entries below it."""
+    """The line before ``end`` where another certificate begins: a title with header entries below it, or entries with a
+    batch right above the next head or the end of the page."""
     for i in range(start + 1, end):
         titled = len(lines[i].cells) == 1 and terms.is_title(lines[i].text)
         if titled and any(holds_entries(line, terms) or is_header_line(line, terms) for line in lines[i + 1 : end]):
             return i
-    return end
+    return _entries_above(lines, start, end, terms)
+
+
+def _entries_above(lines: Sequence[Line], start: int, end: int, terms: Terms) -> int:
+    """The first of the header entries in two cells above a line ("Batch  24-0815"); ``end`` where no batch is among
+    them."""
+    first, keys = end, set()
+    for i in range(end - 1, start, -1):
+        name, *rest = lines[i].cells
+        if len(rest) > 1 or terms.is_label(name.text):
+            break
+        key = terms.caption(name.text.rstrip(": ")) if rest else None
+        if key is not None:
+            first = i
+            keys.add(key)
+    return first if "batch" in keys and len(keys) > 1 else end
 
 
 def is_header_line(line: Line, terms: Terms) -> bool:
@@ -269,15 +285,17 @@ def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:
 def _merge(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     """Head cells of several lines stacked by place; a group head is written before each head that it spans."""
     base = max(lines, key=lambda line: len(line.cells))
-    stacks: list[list[Cell]] = [[cell] for cell in base.cells]
+    stacks, groups = _parted_groups(base, lines, terms)
+    placed = {id(stack[0]) for stack in stacks}
     for line in lines:
-        if line is base:
-            continue
         families = _over_pairs(line, base, terms) if line.box.bottom < base.box.middle else {}
-        for cell in (part for whole in line.cells for part in _apart(whole, base.cells, line.em)):
+        others = [cell for cell in line.cells if id(cell) not in placed]
+        parts = groups if line is base else [part for cell in others for part in _apart(cell, base.cells, line.em)]
+        for cell in parts:
             if cell.box in families:
-                for head in families[cell.box]:
-                    next(stack for stack in stacks if stack[0] is head).append(cell)
+                for stack in stacks:
+                    if any(stack[0] is head for head in families[cell.box]):
+                        stack.append(cell)
                 continue
             touched = [s for s in stacks if _overlap(s[0].box, cell.box) > 0.3 * min(s[0].box.width, cell.box.width)]
             if not touched:
@@ -313,6 +331,24 @@ def _over_pairs(line: Line, base: Line, terms: Terms) -> dict[Box, tuple[Cell, C
                 pairs[cell.box] = (left, right)
     heads = [id(head) for pair in pairs.values() for head in pair]
     return pairs if len(pairs) > 1 and len(set(heads)) == len(heads) else {}
+
+
+def _parted_groups(base: Line, lines: Sequence[Line], terms: Terms) -> tuple[list[list[Cell]], list[Cell]]:
+    """The heads of the line with most of them, and those among them that are groups: a head with two or more heads of
+    another line right under it ("Specification" over "min" and "max") makes room for these."""
+    stacks: list[list[Cell]] = []
+    groups: list[Cell] = []
+    for cell in base.cells:
+        under = [
+            parts
+            for line in lines
+            if line is not base
+            and len(parts := [part for part in line.cells if _overlap(part.box, cell.box) > 0]) > 1
+            and all(terms.roles(part.text) for part in parts)
+        ]
+        stacks += [[part] for part in under[0]] if under else [[cell]]
+        groups += [cell] if under else []
+    return stacks, groups
 
 
 def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:

@@ -41,6 +41,9 @@ class Terms(Protocol):
     def is_telling(self, word: str) -> bool:
         """True for a word that says something in the name of a parameter: neither unknown nor an article."""
 
+    def is_limit(self, word: str) -> bool:
+        """True for words in a label that a limit follows ("max.", "not less than")."""
+
     def is_plainer(self, other: str, text: str) -> bool:
         """True where ``other`` surely names a parameter, or a unit, that ``text`` may name, but not surely."""
 

@@ -19,6 +19,7 @@ from importer.layout.grid import (
     ruled_spans,
     split_span,
 )
+from importer.layout.heads import says_methods
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.words import Page
@@ -124,7 +125,7 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
             break
         if 2 * _values(line, terms) > len(line.cells) - terms.is_label(line.cells[0].text):
             break
-        if _holds_entries(line, terms):
+        if _holds_entries(line, terms) or says_methods(line, terms):
             break
         if heads and below.box.top - line.box.bottom > WRAP_GAP * line.em and _opens_with_entry(line, terms):
             break

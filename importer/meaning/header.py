@@ -107,12 +107,15 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
 _NUMBERED = ("batch", "certificate", "order")
 _NEARLY, _LINE = 85.0, 6.0  # percent of the letters of two names; points within which words stand on a line
 _OPENING, _CLOSING = re.compile(r"(?<!\S)['\"‘“„]"), re.compile(r"['\"’”“](?!\S)")
+_DAY = re.compile(r"(?:19|20)\d\d-\d\d(?:-\d\d)?")
 _GAP = re.compile(r"\d\s+\d")
 _SCRAPS = re.compile(r"[|©®_~=¢]|^\s*[—–-]")
 
 
 def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
     """True for a text layer, and on a scan where a second reader saw the same characters."""
+    if page.reading == "spreadsheet" and entry.key == "batch" and _DAY.fullmatch(entry.text.strip()):
+        return False  # spreadsheets make dates of numbers such as "11-25", and do not keep what was typed
     if page.reading != "ocr":
         return page.doubt is None
     if entry.key == "supplier" and _is_kind(entry.caption) and not names_maltster(entry.text):

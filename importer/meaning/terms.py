@@ -38,6 +38,7 @@ _COUNTED = re.compile(r"^\d{1,2}[.)]\s+(?=[^\W\d_])")
 _CODE = re.compile(r"^[^\W\d_]{1,4}-?\d{4,}$")
 
 
+_OF_A_YEAR = re.compile(r"^\D*[^\W\d]\D*(?:19|20)\d\d(?:\s?[/-]\s?(?:(?:19|20)\d\d|\d\d))?$")
 _AS_LETTERS = str.maketrans("10", "io")
 
 
@@ -84,6 +85,9 @@ class SheetTerms:
     def is_telling(self, word: str) -> bool:
         return not (word[:1].isalpha() and any(c.isdigit() for c in word)) and bool(ideas_of(word) - {"FILLER", "AND"})
 
+    def is_limit(self, word: str) -> bool:
+        return bool(ideas_of(word) & {"LIMIT_MAX", "LIMIT_MIN", "MIN"})
+
     def is_plainer(self, other: str, text: str) -> bool:
         if (unit := parse_unit(text)) is not None:
             sound = parse_unit(other) if unit.damaged else None
@@ -110,8 +114,12 @@ def _is_letter(text: str) -> bool:
 
 @lru_cache(maxsize=8192)
 def _roles(text: str) -> tuple[str, ...]:
-    if len(text) > MAX_LABEL or _is_value(text):
+    if len(text) > MAX_LABEL:
         return ()
+    if _is_value(text):
+        # "Average 2024" reads like a rough number, and is the head of values that are no results.
+        roles = tuple(column_roles(text)) if _OF_A_YEAR.search(text) else ()
+        return roles if set(roles) & {"typical", "previous"} else ()
     if _is_letter(text):
         # "n" counts the determinations, "r" is their repeatability; capitals are names of samples.
         role = listed_role(text) if text.islower() else None

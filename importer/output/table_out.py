@@ -151,9 +151,11 @@ def _foot(analysis: Analysis, lines: list[Line], style: Style) -> list[str]:
     notes = [max((n for n in notes if n.split(")")[0] == mark), key=len) for mark in _marks(notes)]
     if any(figure.estimated for figure in figures):
         notes.append("~ an estimate: it rests on a correlation between methods; ± is its spread where that is known.")
-    unsure = [field for key, field in analysis.header.items() if key != "batch" and field.state == "review"]
-    reasons = dict.fromkeys(entry_doubt(field, analysis.source.reading) for field in unsure)
-    notes += [f"? in the head: {reason}." for reason in reasons]
+    unsure = {key: field for key, field in analysis.header.items() if key != "batch" and field.state == "review"}
+    reasons = {key: entry_doubt(key, field, analysis.source.reading) for key, field in unsure.items()}
+    for reason in dict.fromkeys(reasons.values()):
+        names = ", ".join(key.replace("_", " ") for key, why in reasons.items() if why == reason)
+        notes.append(f"? in the head, {names}: {reason}.")
     known = parameters()
     if any(f.parameter in known and known[f.parameter].food_safety for f in figures):
         notes.append(CAUTION)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from importer.models import Family, FamilyFrom, Figure, Flag, HeaderField, Mash, Printed, StepKind, Unrecognised
-from importer.reading.dates import parse_date
+from importer.reading.dates import DayOrder, parse_date
 from importer.words import ReadingKind
 
 FLAG_WORDS: dict[Flag, str] = {
@@ -50,14 +50,24 @@ STEP_WORDS: dict[StepKind, str] = {
 }
 
 
+_DAYS = frozenset({"produced_on", "analysed_on", "delivered_on", "best_before"})
+_DAY_ORDERS: tuple[DayOrder, ...] = ("dmy", "mdy")
 UNSURE_READING = "this could not be read with certainty"
 UNSURE_DAY = "the date is read with certainty, but not what it is the date of"
+UNSURE_ORDER = "day and month may stand the other way round"
+UNSURE_ENTRY = "the sheet does not say plainly that this is it"
 
 
-def entry_doubt(field: HeaderField, reading: ReadingKind) -> str:
-    """Why an entry of the head is in review: how it reads, or, of a date that reads in one way only, which it is."""
-    read = parse_date(field.text) if reading != "ocr" else None
-    return UNSURE_DAY if read == (field.value, True) else UNSURE_READING
+def entry_doubt(name: str, field: HeaderField, reading: ReadingKind) -> str:
+    """Why an entry of the head is in review: how it reads, the order of a date, or what it is an entry of."""
+    if reading == "ocr":
+        return UNSURE_READING
+    if name not in _DAYS:
+        return UNSURE_ENTRY
+    if parse_date(field.text) == (field.value, True):
+        return UNSURE_DAY
+    both = {read[0] for order in _DAY_ORDERS if (read := parse_date(field.text, order)) is not None}
+    return UNSURE_ORDER if len(both) > 1 else UNSURE_READING
 
 
 def row_words(row: Unrecognised) -> str:

@@ -89,6 +89,8 @@ def _is_result(names: tuple[str, ...]) -> bool:
 def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
     names = table.columns[column].roles
     content = content_role(table, column, terms)
+    if names == ("method",) and content == "unit" and any("unit" in other.roles for other in table.columns):
+        return names  # "EBC" down a column of methods
     # Units tell a column better than a head does: "U." is the uncertainty on one sheet and the unit on another.
     if not names or content == "unit":
         return (content,)
@@ -124,10 +126,7 @@ def _family(names: tuple[str, ...]) -> Family | None:
 
 
 def _first(roles: Sequence[tuple[str, ...]], first: int, last: int, role: str) -> int | None:
-    for i in range(first, last):
-        if role in roles[i]:
-            return i
-    return None
+    return next((i for i in range(first, last) if role in roles[i]), None)
 
 
 def _panel(
@@ -290,7 +289,9 @@ def _sublabel(
 ) -> int | None:
     """The column of words right of the labels, where rows with a result have no label of their own."""
     column = label + 1
-    if column >= len(roles) or roles[column] != ("text",) or column in {i for i, _ in results}:
+    if column >= len(roles) or column in {i for i, _ in results}:
+        return None
+    if roles[column] != ("text",) and (roles[column] != ("label",) or not table.headed or table.columns[column].head):
         return None
     rows = [row for row in table.rows if row.has_value]
     unnamed = [row for row in rows if label not in row.cells and column in row.cells]

@@ -174,7 +174,7 @@ def _row_events(
 ) -> list[Event]:
     label_cell = row.cells.get(panel.label)
     if panel.sublabel is not None:
-        label_cell = _with_sublabel(table, panel.label, panel.sublabel, row)
+        label_cell = _with_sublabel(table, panel.label, panel.sublabel, row, page)
     label = clean_label(label_cell.text) if label_cell is not None else ""
     head = table.columns[panel.label].head
     section = (*titles, *((head,) if head else ()), *row.section, *groups)
@@ -223,10 +223,13 @@ def _other_sample_beside(table: Table, panel: Panel, row: Row, terms: Terms) -> 
     return None
 
 
-def _with_sublabel(table: Table, label: int, column: int, row: Row) -> Cell | None:
-    """The label of a row with the words in the column right of it; one label may stand for several rows."""
+def _with_sublabel(table: Table, label: int, column: int, row: Row, page: Page) -> Cell | None:
+    """The label of a row with the words in the column right of it; one label may stand for several rows: in the middle
+    of them on paper, beside the first in a spreadsheet."""
     own = row.cells.get(label)
     named = [other.cells[label] for other in table.rows if label in other.cells]
+    if page.reading == "spreadsheet":
+        named = [cell for cell in named if cell.box.middle <= row.box.middle]
     if own is None and named:
         own = min(named, key=lambda cell: abs(cell.box.middle - row.box.middle))
     more = row.cells.get(column)

@@ -33,6 +33,7 @@ from importer.reading.rows import BatchColumns, table_events
 from importer.reading.surroundings import (
     heading_above,
     numbers_named,
+    of_a_limit,
     of_other_kind,
     of_other_maltster,
     of_other_number,
@@ -94,6 +95,7 @@ def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
             or years.get(at)
             or under_title(figure, other)
             or of_other_maltster(figure, analysis.header)
+            or of_a_limit(figure, terms)
             or several
         )
         figures.append(replace(figure, doubts=(*figure.doubts, concern)) if concern is not None else figure)

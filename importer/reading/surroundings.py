@@ -12,7 +12,12 @@ from importer.reading.entry_kinds import DATES
 from importer.reading.malt_names import names_one_malt
 from importer.reading.years import heads_harvest
 from importer.vocabulary.captions import document_title, looks_like_batch
+from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.statements import heads_another_sample, names_another_sample
+from importer.vocabulary.units import parse_unit
+
+_LONGEST_END = 4  # words of a limit behind a label
+_DIGIT = re.compile(r"\d")
 
 # Lines of a heading stand no farther from each other, and from the table, than this (em).
 NEAR = 3.0
@@ -103,6 +108,20 @@ def of_other_maltster(figure: PrintedFigure, headers: Sequence[PrintedHeader]) -
     if not others or any(own in name or name in own for name in others):
         return None
     return Concern("label-doubtful", "Its page names another maltster; it may be of another batch.")
+
+
+def of_a_limit(figure: PrintedFigure, terms: Terms) -> Concern | None:
+    """A doubt where a label ends like a limit ("Moisture max." before 4.5 %) and no head says that results follow."""
+    words = figure.label.rstrip(" .:,;()").split()
+    if figure.column or not figure.value or (not figure.unit and words and parse_unit(words[-1]) is not None):
+        return None  # "Saccharification, min" may name the unit
+    limits = result_words().before
+    for count in range(min(_LONGEST_END, len(words) - 1), 0, -1):
+        end, before = " ".join(words[-count:]), words[-count - 1]
+        # "8 min" is a time, and "mass", an Italian limit, is a part of names.
+        if limits.get(plain_word(end)) in ("max", "min") and not _DIGIT.search(before) and terms.is_limit(end):
+            return Concern("label-doubtful", "Its label ends like the name of a limit: it may be no result.")
+    return None
 
 
 def of_other_samples(figures: Sequence[PrintedFigure], terms: Terms) -> dict[int, Concern]:

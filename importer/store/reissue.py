@@ -1,7 +1,8 @@
 """Reissued certificates: the same batch of the same supplier once more, with other figures or the same again.
 
 The later one supersedes the earlier one: both stay, what changed is listed, and only the later one is current. Where
-it is not certain that both are about the same thing, both stay current: losing a figure is worse than a row too many.
+it is not certain that both are about the same thing, or which of the two is the later one, both stay current: losing a
+figure is worse than a row too many.
 """
 
 from __future__ import annotations
@@ -25,6 +26,8 @@ class Superseded:
     newer: str
     supplier: str
     batch: str
+    newer_file: str
+    older_file: str
     changes: tuple[dict[str, str | None], ...]
 
     def detail(self) -> str:
@@ -56,16 +59,20 @@ def settle(connection: sqlite3.Connection, analysis: Analysis, next_change: Call
     own_time = _time(connection, analysis)
     for (text,) in found:
         other = Analysis.model_validate_json(text)
-        overtaken = _time(connection, other) > own_time
+        others_time = _time(connection, other)
+        overtaken = others_time > own_time
         older, newer = (analysis, other) if overtaken else (other, analysis)
         if not _covers(newer, older):
             continue
         changes = rows.changes_between(older, newer)
+        if changes and others_time == own_time and _came_together(connection, analysis, other):
+            continue  # nothing says which of them is the later one
         connection.execute("INSERT INTO supersessions VALUES (?, ?, ?)", (newer.id, older.id, rows.as_json(changes)))
         connection.execute(
             "UPDATE analyses SET superseded_by = ?, change = ? WHERE id = ?", (newer.id, next_change(), older.id)
         )
-        superseded.append(Superseded(older.id, newer.id, header["supplier"], header["batch"], tuple(changes)))
+        files = newer.source.file, older.source.file
+        superseded.append(Superseded(older.id, newer.id, header["supplier"], header["batch"], *files, tuple(changes)))
         if overtaken:
             break
     return superseded
@@ -78,6 +85,12 @@ def _time(connection: sqlite3.Connection, analysis: Analysis) -> tuple[str, str]
         "SELECT MIN(COALESCE(sent_at, modified)) FROM arrivals WHERE sha256 = ?", (analysis.source.sha256,)
     ).fetchone()
     return rows.values(analysis).get("analysed_on") or dated, arrived or ""
+
+
+def _came_together(connection: sqlite3.Connection, one: Analysis, other: Analysis) -> bool:
+    """True for two documents of one email or archive."""
+    query = "SELECT 1 FROM arrivals a JOIN arrivals b USING (container) WHERE a.sha256 = ? AND b.sha256 = ? LIMIT 1"
+    return connection.execute(query, (one.source.sha256, other.source.sha256)).fetchone() is not None
 
 
 def _covers(newer: Analysis, older: Analysis) -> bool:

@@ -19,7 +19,8 @@ from importer.store.schema import StoreError, explained, transaction
 
 # What analyses are stored on.
 STORED = Options()
-_ORDER = "dated, supplier_key, id"
+# Batches of one day by their number: it tells as good as always which was made later.
+_ORDER = "dated, supplier_key, batch_key, id"
 # Behind every character that an id may hold.
 _LAST = chr(0x10FFFF)
 

@@ -298,7 +298,7 @@ def _checked(said: Mapping[str, str], before: Place | None) -> dict[str, str]:
         if unit is None or unit.code not in known:
             raise RefusedError(f"“{told['unit']}” is no unit in use for {entry.title}: {', '.join(known)}.")
     if told.get("family", "EBC") not in FAMILIES or told.get("basis", "dry") not in ("dry", "as-is"):
-        raise RefusedError("A method family is EBC, IoB or ASBC; a moisture basis is dry or as is.")
+        raise RefusedError("A method family is EBC (MEBAK too), IoB or ASBC; a moisture basis is dry or as is.")
     if before is not None and before.recognised is not None:
         now_is = {"parameter": before.recognised.parameter, "family": before.recognised.family}
         told = {name: text for name, text in told.items() if now_is.get(name) != text}

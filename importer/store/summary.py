@@ -17,7 +17,7 @@ _FILES = "WITH came AS (SELECT DISTINCT sha256 FROM arrivals WHERE way = 'bulk' 
 @dataclass(slots=True)
 class Summary:
     """Documents by state; each with review, entries of the head in review, rows without a parameter (and how many)
-    or failure by name."""
+    or failure by name; reissued certificates by supplier, batch, the file that stands now and the one before."""
 
     states: Counter[str] = field(default_factory=Counter)
     again: int = 0
@@ -26,7 +26,7 @@ class Summary:
     heads: list[tuple[str, list[str]]] = field(default_factory=list)
     unknown: list[tuple[str, int]] = field(default_factory=list)
     failed: list[tuple[str, str, str]] = field(default_factory=list)
-    superseded: list[tuple[str, str, list[dict[str, str | None]]]] = field(default_factory=list)
+    superseded: list[tuple[str, str, str, str, list[dict[str, str | None]]]] = field(default_factory=list)
 
 
 def summary_of(store: Store, root: Path) -> Summary:
@@ -74,12 +74,15 @@ def summary_of(store: Store, root: Path) -> Summary:
         " WHERE d.state = 'failed' ORDER BY d.name, position",
         bounds,
     ).fetchall()
-    for supplier, batch, changes in read(
-        f"{files} SELECT a.supplier, a.batch, s.changes FROM supersessions s JOIN analyses a ON a.id = s.newer"
-        " JOIN came USING (sha256) ORDER BY a.supplier, a.batch, a.id",
+    for *told, changes in read(
+        f"{files} SELECT a.supplier, a.batch, now.name, before.name, s.changes FROM supersessions s"
+        " JOIN analyses a ON a.id = s.newer JOIN came USING (sha256) JOIN documents now USING (sha256)"
+        " JOIN analyses b ON b.id = s.older JOIN documents before ON before.sha256 = b.sha256"
+        " ORDER BY a.supplier, a.batch, a.id",
         bounds,
     ):
-        summary.superseded.append((supplier, batch, json.loads(changes)))
+        supplier, batch, newer, older = told
+        summary.superseded.append((supplier, batch, newer, older, json.loads(changes)))
     return summary
 
 

@@ -17,7 +17,10 @@ _DATE = re.compile(
 )
 _DATE_INSIDE = re.compile(r"\b\d{1,2}[./-]\d{1,2}[./-](?:19|20)\d\d\b|\b(?:19|20)\d\d-\d\d-\d\d\b")
 _FIGURE_BEHIND = re.compile(r"[^\d]+\s\d+[.,]\d{1,2}$")
-_YEAR = re.compile(r"(?:19|20)\d\d(?:/(?:\d\d|(?:19|20)\d\d))?$")
+# Alone or beside a word ("2024 Result", "Result (2024)"), and quarters of a year.
+_YEAR = re.compile(
+    r"(?:[^\W\d_]{3,}\s+)?\(?(?:Q[1-4][\s/-]?)?(?:19|20)\d\d(?:/(?:\d\d|(?:19|20)\d\d))?\)?(?:\s+[^\W\d_]{3,})?$"
+)
 _DECIMAL = re.compile(r"[<>≤≥~±+-]?\s?\d+(?:[.,]\d+)?\s?%?$|[<>≤≥±%€$£°]")
 _RANGE = re.compile(r"(\d+)\s?[-–]\s?(\d+)$")
 _PHONE = re.compile(r"(?:\+|00)\d[\d\s()/.-]{6,}$|\(?0\d{1,5}\)?[\s/-]\d[\d\s/-]{4,}$")

@@ -81,7 +81,12 @@ def _parameter(name: str, raw: dict[str, Any]) -> Parameter:
 
 @cache
 def parameters() -> dict[str, Parameter]:
-    """All parameters by name, in the order of the file (the order of reports and columns)."""
-    with (mappings_folder() / "parameters.toml").open("rb") as file:
-        raw = tomllib.load(file)
+    """All parameters by name, in the order of the file (the order of reports and columns).
+
+    Raises DataError where the file cannot be used.
+    """
+    try:
+        raw = tomllib.loads((mappings_folder() / "parameters.toml").read_text(encoding="utf-8"))
+    except ValueError as fault:
+        raise DataError(f"mappings/parameters.toml: {fault}") from None
     return {name: _parameter(name, entry) for name, entry in raw["parameters"].items()}

@@ -191,6 +191,7 @@ def test_exit_status(
         (["read", "{clean}", "--json", "{clean}"], "one of the sheets to read"),
         (["read", "{clean}", "--json", ""], "needs the name of a file"),
         (["read", "{clean}", "--time-limit", "0"], "--time-limit"),
+        (["bulk", "{clean}"], "Name the folder that it lies in"),
         (["unknown"], "No such command"),
         (["convert", "many", "SRM", "--to", "EBC"], "VALUE"),
         (["convert", "3", "SRM"], "--to"),

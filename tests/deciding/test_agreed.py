@@ -169,6 +169,7 @@ FAULTS = [
     ('parameter = "colour", max = 6, family = "EBC", basis = "dry"', "the same dry and as is"),
     ('parameter = "ndma", max = 2.5', "never judges it"),
     ('parameter = "odour", max = 1', "described in words"),
+    ('parameter = "beta_glucan", max = 200, family = "EBC", mash = "long"', "mash is congress or isothermal-65, not"),
 ]  # fmt: skip
 
 

@@ -148,11 +148,28 @@ def test_two_batches_with_one_number_are_told_apart_by_id(run: Run, filled: Fill
     assert run("batch", other.id).exit_code == 0
 
 
+def test_an_agreement_that_holds_for_no_sheet_is_told(run: Run, files: Path) -> None:
+    agreed = files / "agreed.toml"
+    agreed.write_text('[[agreed]]\nsupplier = "Nordtal"\n' + AGREED.split("\n", 1)[1], encoding="utf-8")
+    result = run("batch", "B2", "--agreed", agreed)
+    assert "has nothing for Pale Ale Malt of Nordtal Malting" in result.stderr
+    written = run("report", "2025", "--html", files / "r.html", "--agreed", agreed)
+    assert "no sheet is of Pale Ale Malt of Nordtal. " in written.stderr
+    assert "There is Pale Ale Malt of Nordtal Malting." in written.stderr
+    agreed.write_text(AGREED, encoding="utf-8")
+    assert "no sheet is of" not in run("report", "2025", "--html", files / "r.html", "--agreed", agreed).stderr
+    assert "has nothing for" not in run("batch", "B2", "--agreed", agreed).stderr
+
+
 def test_no_store(tmp_path: Path) -> None:
     for command in (["batch", "B1"], ["compare", "B1", "B2"], ["report", "2025", "--html", "x.html"], ["serve"]):
         result = CliRunner().invoke(app, [*command, "--store", str(tmp_path / "none")])
         assert result.exit_code == 2
         assert "There is no store" in result.output
+    assert (
+        "B1 is no file, and no batch of a store."
+        in CliRunner().invoke(app, ["batch", "B1", "--store", str(tmp_path / "none")]).output
+    )
 
 
 def test_an_empty_store(filled: Fill, tmp_path: Path) -> None:

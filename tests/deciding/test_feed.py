@@ -90,6 +90,16 @@ def test_a_batch_whose_malt_is_not_certain_is_not_in_use() -> None:
     )
 
 
+def test_of_batches_of_one_day_the_others_are_told() -> None:
+    one, two = pale("B1", "2025-02-01"), pale("B2", "2025-02-01", 75.0)
+    feed = recipe_feed([pale("B0", "2025-01-01"), one, two])
+    assert feed.malts[0].batch == "B2"
+    assert feed.remarks == (
+        "Nordtal Malting Pale Ale Malt B2 is of the same day as B1. Pin the one in use with --pin.",
+    )
+    assert recipe_feed([one, two], {"pale ale malt": "B1"}).remarks == ()
+
+
 def test_a_sheet_without_a_date_of_its_own_is_not_the_latest() -> None:
     dated, undated = pale("B2", "2025-02-01"), pale("B0", "", 75.0, crop="")
     feed = recipe_feed([dated, undated], days={undated.id: "2026-11-27"})

@@ -153,6 +153,8 @@ def test_a_missing_row_is_read_in_its_box_and_added(tmp_path: Path, open_desk: O
     assert "Wort pH" in desk.text(f"/batch/{identity(folder)}")
     desk.say(address, 422, action="add", revision=desk.revision(address), label="x", value="1", parameter="", **box)
     assert "Draw a box" in desk.say(address, 200, action="read", page="1").get_data(as_text=True)
+    small = {"x0": "10", "x1": "11", "top": "10", "bottom": "40"}
+    assert "too small" in desk.say(address, 200, action="read", page="1", **small).get_data(as_text=True)
 
 
 @pytest.mark.parametrize(

@@ -169,6 +169,12 @@ def test_what_makes_no_sense_is_refused_and_nothing_saved(
     assert store.connection.execute("SELECT COUNT(*) FROM corrections").fetchone() == (0,)
 
 
+def test_a_word_needs_a_name(lost_point: Path, case_in: CaseIn) -> None:
+    store, case = case_in(lost_point)
+    with pytest.raises(RefusedError, match="Say who you are first"):
+        settling.change(store, case, 0, " ", {"value": "4.5"})
+
+
 @pytest.mark.parametrize(("typed", "value", "bound"), [("4,5", 4.5, None), ("< 5.0", 5.0, "<"), ("4.50", 4.5, None)])
 def test_numbers_as_people_write_them(
     lost_point: Path, case_in: CaseIn, typed: str, value: float, bound: str | None

@@ -194,13 +194,15 @@ def test_what_cannot_be_taken_is_told_by_line_and_the_rest_is_saved(
     next(row for row in rows if row["parameter"] == "Colour").update(say="maybe")
     rows[-1].update(say="accept")
     rows.append({**moisture, "sheet": "nothing", "say": "accept"})
+    rows.append({**moisture, "say": "correct", "value": ""})
     put(path, rows)
     assert review.review(review.Request(folder, take=path, reviewer="Anna")) == 1
     told = capsys.readouterr().err
     assert "“4.5 or 5” is no single result" in told
     assert "“maybe” is none of" in told
     assert "There is no analysis nothing" in told
-    assert "1 taken, 3 not taken." in told
+    assert "it says correct, but not to what" in told
+    assert "1 taken, 4 not taken." in told
 
 
 def test_an_old_file_takes_nothing_over_a_newer_word(
@@ -247,6 +249,16 @@ def test_a_port_in_use_is_told_without_numbers_of_errors(folder: Path) -> None:
     assert ended.returncode == 2
     assert ended.stderr.rstrip().endswith("Name another with --port.")
     assert "Errno" not in ended.stderr
+
+
+def test_nothing_is_taken_without_a_name(folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def nobody() -> str:
+        raise OSError("no login")
+
+    written(folder, tmp_path / "waits.csv")
+    monkeypatch.setattr("getpass.getuser", nobody)
+    with pytest.raises(UsageError, match="Say who you are with --reviewer"):
+        review.review(review.Request(folder, take=tmp_path / "waits.csv"))
 
 
 def test_one_thing_at_a_time_and_only_a_store_that_is_there(folder: Path, tmp_path: Path) -> None:

@@ -93,6 +93,9 @@ def test_prose_is_not_read(text: bytes) -> None:
     [
         (archive(word__document_x_xml=b""), "text document"),
         (archive(ppt__presentation_x_xml=b""), "presentation"),
+        (archive(xl__workbook_x_bin=b""), "save it as XLSX"),
+        (archive(mimetype=b"application/vnd.oasis.opendocument.graphics"), "a drawing; save it as PDF"),
+        (b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + bytes(512), "old Office document"),
         (archive(a_x_pdf=PDF), "packed archive"),
         (b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + "WordDocument".encode("utf-16-le"), "old Word document"),
         (b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + "__properties_version1.0".encode("utf-16-le"), "e-mail"),

@@ -99,6 +99,15 @@ def test_retry_reads_only_what_failed(tree: Path, store_folder: Path) -> None:
     assert {table for table in before if before[table] != after[table]} <= {"history"}
 
 
+def test_of_a_reissued_certificate_both_files_are_named(
+    tmp_path: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    put(tmp_path / "tree", "first.pdf", sheet(day="2024-11-14"))
+    put(tmp_path / "tree", "second.pdf", sheet(moisture=4.4, day="2024-12-02"))
+    run(tmp_path / "tree", store_folder)
+    assert ", second.pdf in place of first.pdf: moisture 4.2 % → 4.4 %" in capsys.readouterr().out
+
+
 def test_rows_without_a_parameter_are_counted(
     tmp_path: Path, store_folder: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

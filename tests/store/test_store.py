@@ -86,6 +86,14 @@ def test_a_reissued_certificate_supersedes_and_the_change_is_listed(store: Store
     assert json.loads(changes)[0]["after"] == "4.4 %"
 
 
+@pytest.mark.parametrize("moisture", [4.2, 4.4])
+def test_of_two_in_one_email_neither_is_taken_for_the_later_one(store: Store, tmp_path: Path, moisture: float) -> None:
+    one, two = sheet(moisture=4.2), sheet(moisture=moisture, rows=1)
+    take(store, put(tmp_path, "m.eml", bytes(mail(("rev2.pdf", one), ("first.pdf", two)))))
+    current = rows(store, "SELECT COUNT(*) FROM analyses WHERE superseded_by IS NULL")
+    assert current == [(1 if moisture == 4.2 else 2,)]
+
+
 def test_the_later_day_wins_whatever_comes_first(store: Store, tmp_path: Path) -> None:
     take(store, put(tmp_path, "b.pdf", sheet(moisture=4.4, day="2024-12-02")))
     take(store, put(tmp_path, "a.pdf", sheet(moisture=4.2, day="2024-11-14")))
