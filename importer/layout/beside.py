@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from importer.layout.heads import Head, HeadCell, next_certificate
+from importer.layout.head_cells import HeadCell
+from importer.layout.heads import Head, next_certificate
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 

@@ -24,7 +24,8 @@ from importer.layout.grid import (
     ruled_spans,
     split_span,
 )
-from importer.layout.heads import Head, HeadCell, holds_entries, is_header_line, next_certificate
+from importer.layout.head_cells import HeadCell
+from importer.layout.heads import Head, holds_entries, is_header_line, next_certificate
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows

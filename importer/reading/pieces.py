@@ -143,6 +143,8 @@ def _run_of_commas(words: Sequence[Word], terms: Terms) -> list[int]:
 
 def _opens_entry(words: Sequence[Word], terms: Terms) -> bool:
     """True for words that begin with a sure caption and its colon, or with one and a number of its own."""
+    if not words or not words[0].text[:1].isalnum():  # "Lot no. / silo:" is one caption
+        return False
     for count in range(1, min(len(words), 4)):
         caption = " ".join(word.text for word in words[:count])
         named = words[count - 1].text.endswith(_COLONS) or any(c.isdigit() for c in words[count].text)

@@ -300,4 +300,6 @@ def heads_another_sample(heading: str) -> bool:
     if not heading or len(heading) > LONGEST_TITLE or ":" in heading or document_title(heading) is not None:
         return False
     said, words = _statements(), _tokens(heading)
+    for family in FAMILIES:  # "European Brewery Convention" is no brewery
+        words = _without(said.names[family], _without(said.sure[family], words))
     return _first(said.another_nouns, words) >= 0 > _first(said.another_own, words)

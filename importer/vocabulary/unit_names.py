@@ -311,7 +311,7 @@ def parse_unit(text: str) -> Unit | None:
     return _one_of(parse_units(printed), printed) or _by_shape(table, printed)
 
 
-_HAS_SHAPE = re.compile(r"&$|.*[a-z][A-Z]|(?!\d)(?=.*[|/.·!\d°])(?=.*[^\W\d_].*[^\W\d_])")
+_HAS_SHAPE = re.compile(r"&$|.*[a-z][A-Z][^:]*$|(?!\d)(?=.*[|/.·!\d°])(?=.*[^\W\d_].*[^\W\d_])")
 
 
 def _by_shape(table: UnitTable, printed: str) -> Unit | None:
