@@ -129,6 +129,8 @@ def _settle(
     implied = family_of_unit(entry.name, printed_unit.code) if printed_unit is not None else None
     family = own or implied or sheet.family
     doubts += _family_doubts(entry, match, own or implied, sheet, family)
+    if look.unit is None and own is None and printed_unit is label_unit and implied not in (None, sheet.family):
+        doubts += _label_unit_doubts(label_unit, implied, sheet)
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
     doubts += _unit_cell_doubts(look, printed_unit)
@@ -166,6 +168,14 @@ def _is_bare_limit(look: Look) -> bool:
     """True for "Colour max." without a number of its own or limits beside the value."""
     row = look.printed
     return not (row.low or row.high or row.spec or any(map(str.isdigit, row.label)))
+
+
+def _label_unit_doubts(unit: Unit | None, implied: Family | None, sheet: FamilyJudgement) -> list[Doubt]:
+    """A doubt where only a name ("Diastatic power WK") gives a unit that the methods of the sheet do not give."""
+    if unit is None or sheet.source == "assumed":
+        return []
+    said = f"Its name gives {unit.code}, which belongs to {implied}; the sheet stands on {sheet.family}"
+    return [Doubt("unit-assumed", f"{said}, and no unit is printed.")]
 
 
 def _section_unit(figure: PrintedFigure, known: set[str]) -> Unit | None:
