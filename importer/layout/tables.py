@@ -27,6 +27,7 @@ from importer.layout.grid import (
 from importer.layout.head_cells import HeadCell
 from importer.layout.heads import Head, holds_entries, is_header_line, next_certificate
 from importer.layout.lines import Cell, Line
+from importer.layout.recut import heads_by_column
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
 from importer.words import Box, Page
@@ -126,20 +127,19 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     ruled = len(spans) >= len(head.cells)
     if not ruled:
         spans = cut_spans(river_spans(valued, em), borders)
-    boxes = [cell.box for cell in head.cells]
+    heads = heads_by_column(head.cells, lines[head.first : start], spans, terms)
+    boxes = [cell.box for cell in heads]
     if not ruled and len(spans) < len(boxes) and any("unit" in cell.roles for cell in head.cells):
         apart = cut_spans(river_spans([with_units_apart(line, terms) for line in valued], em, WORD_RIVER), borders)
         spans = apart if in_order(apart, boxes) else spans
     if not ruled and (named := names_apart(valued, terms)):
         spans = cut_spans(river_spans(named, em, WORD_RIVER), borders)
-    if in_order(spans, boxes) and not ruled and not _stand_over(spans, head.cells):
+    if in_order(spans, boxes) and not ruled and not _stand_over(spans, heads):
         # Heads at the left of wide columns with their values at the right: they follow each other in the same order.
-        columns = tuple(
-            Column(span, cell.text, cell.roles, cell.box) for span, cell in zip(spans, head.cells, strict=True)
-        )
+        columns = tuple(Column(span, cell.text, cell.roles, cell.box) for span, cell in zip(spans, heads, strict=True))
     else:
-        spans = _with_heads(spans, head.cells, valued)
-        columns = _columns(spans, head.cells, terms)
+        spans = _with_heads(spans, heads, valued)
+        columns = _columns(spans, heads, terms)
     # Batch numbers, dates and malts of the columns may stand above their heads.
     above = _captions_above(lines, head.first, set(), terms)
     table = _fill(lines, [*above, *range(start, end)], columns, page, terms, ruled, em, headed=True)

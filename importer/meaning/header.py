@@ -14,6 +14,7 @@ from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
 from importer.reading.malt_names import fold, name_words, names_brewer, names_maltster, names_only_malt
+from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
@@ -92,7 +93,7 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
     entry, value, sure = best
     rivals = {_plain(item[1]) for item in named if item[0].sure} - {_plain(value)}
     trusted = entry.page not in pages or _is_confirmed(entry, value, pages[entry.page])
-    doubt = not sure or not entry.sure or bool(rivals) or entry.key == "date" or not trusted
+    doubt = not sure or not entry.sure or bool(rivals) or entry.key == "date" or not trusted or _goes_on(entry.text)
     box = entry.box
     return HeaderField(
         value=value,
@@ -132,6 +133,13 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
     wanted = same(entry.text)
     seen = [same(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
     return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
+
+
+def _goes_on(text: str) -> bool:
+    """True for words that more have to follow, in a line that was not found: "Brasserie de la", "Brindale,"."""
+    words = text.split()
+    last = words[-1] if len(words) > 1 else ""
+    return text.rstrip().endswith(",") or (last.islower() and len(last) > 1 and last in caption_table().small)
 
 
 def _is_spelt_otherwise(name: str, page: Page) -> bool:
