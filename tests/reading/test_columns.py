@@ -59,3 +59,32 @@ def test_readings_of_parts_are_one_reading_of_all() -> None:
     assert sorted(reading.text for reading in readings_at(other, place)) == ["10", "5 - 10"]
     mixed = (*readings(("5", 100, 108)), *readings(("- 10", 120, 160), reader="other"))
     assert len(readings_at(Page(1, 600, 800, (), "ocr", second=mixed), place)) == 2
+
+
+def test_heads_that_run_together_are_cut_by_the_columns_below_them(tmp_path: Path) -> None:
+    texts: list[Text] = [(440, 118, "Low"), (502, 118, "Your")]
+    texts += [(60, 129, "Test"), (370, 129, "Unit"), (440, 129, "limit Maximum batch")]
+    rows = [
+        ("Moisture", "%", "", "6", "5.3"),
+        ("Friability", "%", "82", "", "86.1"),
+        ("Colour", "EBC", "2.3", "2.8", "2.6"),
+    ]
+    for number, row in enumerate(rows):
+        texts += [(x, 146 + 14 * number, text) for x, text in zip((60, 370, 440, 472, 502), row, strict=True) if text]
+    found = {figure.parameter: figure for figure in printed(tmp_path, texts)}
+    assert {name: figure.printed.value for name, figure in found.items()} == {
+        "moisture": "5.3",
+        "friability": "86.1",
+        "colour": "2.6",
+    }
+
+
+def test_a_unit_that_only_a_name_gives_is_in_doubt_where_the_methods_do_not_give_it(tmp_path: Path) -> None:
+    rows = [("Test", "Result"), ("Moisture, %", "4.3"), ("Diastatic power WK", "54")]
+    texts = [(50, 60, "Methods: Institute of Brewing"), *table(rows, 130, (54, 250))]
+    found = {figure.parameter: figure for figure in printed(tmp_path, texts)}
+    assert found["diastatic_power"].state == "review"
+    assert "Its name gives WK" in found["diastatic_power"].reasons[0]
+    texts[0] = (50, 60, "Methods: EBC")
+    found = {figure.parameter: figure for figure in printed(tmp_path, texts)}
+    assert not any("Its name gives" in reason for reason in found["diastatic_power"].reasons)

@@ -103,3 +103,16 @@ def test_a_title_that_names_no_malt_or_several_offers_none(tmp_path: Path, title
     assert "malt" not in header(tmp_path, (50, 60, title))
     named = header(tmp_path, (50, 60, title), (50, 90, "Malt: Lager malt"))
     assert accepted(named)["malt"] == "Lager malt"
+
+
+@pytest.mark.parametrize(
+    ("text", "key", "state"),
+    [
+        ("Customer: Brasserie de la", "customer", "review"),
+        ("Barley variety: Brindale,", "variety", "review"),
+        ("Barley variety: Brindale, Corvane", "variety", "accepted"),
+        ("Malt: Pale ale malt", "malt", "accepted"),
+    ],
+)
+def test_entries_that_have_to_go_on_wait(tmp_path: Path, text: str, key: str, state: str) -> None:
+    assert header(tmp_path, (50, 100, text))[key].state == state
