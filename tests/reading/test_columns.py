@@ -88,3 +88,13 @@ def test_a_unit_that_only_a_name_gives_is_in_doubt_where_the_methods_do_not_give
     texts[0] = (50, 60, "Methods: EBC")
     found = {figure.parameter: figure for figure in printed(tmp_path, texts)}
     assert not any("Its name gives" in reason for reason in found["diastatic_power"].reasons)
+
+
+def test_a_limit_that_may_head_either_of_two_columns_makes_none_of_them_the_result(tmp_path: Path) -> None:
+    texts: list[Text] = [(60, 129, "Test"), (370, 129, "Unit"), (425, 129, "Low limit"), (474, 129, "Maximum Mälz")]
+    rows = [("Moisture", "%", "", "6", "5.3"), ("Colour", "EBC", "2.3", "2.8", "2.6")]
+    for number, row in enumerate(rows):
+        texts += [(x, 146 + 14 * number, text) for x, text in zip((60, 370, 432, 474, 508), row, strict=True) if text]
+    found = printed(tmp_path, texts)
+    assert {figure.parameter for figure in found} == {"moisture", "colour"}
+    assert all(figure.state == "review" for figure in found)
