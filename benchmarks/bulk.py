@@ -1,6 +1,6 @@
 """What bulk import costs: rate, scaling with workers, memory, an unchanged rerun, and a store that grows.
 
-    python benchmarks/bulk.py [--sheets 300] [--scans 0] [--stored 20000] [--keep FOLDER]
+    python benchmarks/bulk.py [--sheets 300] [--scans 0] [--stored 20000]
 
 Sheets are invented and drawn by the test generator; scans are pictures of them. Each number is the ratio to a plain
 baseline of the same run where there is one: two workers to one, the last files to the first.

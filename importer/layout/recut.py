@@ -1,11 +1,11 @@
-"""Heads that stand so close that they run together, cut by the columns below them."""
+"""Heads that run together, cut by the columns below them, and words of one head put together over its column."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
 
-from importer.layout.grid import Span, cells_by_column, nearest
+from importer.layout.grid import Span, cells_by_column, nearest, split_span
 from importer.layout.head_cells import HeadCell
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
@@ -42,3 +42,37 @@ def heads_by_column(
 def _leaves_one_out(head: HeadCell, own: set[int], spans: Sequence[Span]) -> bool:
     """Whether a head reaches over a column that is no head's own."""
     return any(at not in own and span.overlap(head.box) > 0.5 * (span.x1 - span.x0) for at, span in enumerate(spans))
+
+
+def heads_by_brackets(
+    heads: Sequence[HeadCell], lines: Sequence[Line], spans: Sequence[Span], terms: Terms
+) -> Sequence[HeadCell]:
+    """The heads, those made one that would cut brackets of their column in two ("Test" and "result" over
+    "83.3 (79.5 - 85)"); a head of limits is left apart."""
+    out: list[HeadCell] = []
+    for head in heads:
+        before = out[-1] if out else head
+        at = nearest(spans, head.box)
+        if out and nearest(spans, before.box) == at and _cut_brackets(before, head, spans[at], lines):
+            text = f"{before.text} {head.text}"
+            roles = terms.roles(text)
+            if len(roles) == 1 and not _LIMITS.intersection(before.roles + head.roles + roles):
+                out[-1] = HeadCell(text, before.box.union(head.box), roles)
+                continue
+        out.append(head)
+    return out
+
+
+def _cut_brackets(left: HeadCell, right: HeadCell, span: Span, lines: Sequence[Line]) -> bool:
+    """Whether columns of their own for both heads would part brackets, or numbers from the brackets behind them, in
+    more than one line."""
+    border = split_span(span, [left.box, right.box], lines)[0].x1
+    cells = [cell for line in lines for cell in line.cells if cell.box.x0 < border < cell.box.x1]
+    return sum(_ends_at_bracket(cell, border) for cell in cells) > 1
+
+
+def _ends_at_bracket(cell: Cell, border: float) -> bool:
+    before = " ".join(word.text for word in cell.words if word.box.centre < border)
+    behind = " ".join(word.text for word in cell.words if word.box.centre >= border)
+    is_open = before.count("(") + before.count("[") > before.count(")") + before.count("]")
+    return is_open or (before != "" and behind.startswith(("(", "[")))

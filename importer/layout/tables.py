@@ -27,7 +27,7 @@ from importer.layout.grid import (
 from importer.layout.head_cells import HeadCell
 from importer.layout.heads import Head, holds_entries, is_header_line, next_certificate
 from importer.layout.lines import Cell, Line
-from importer.layout.recut import heads_by_column
+from importer.layout.recut import heads_by_brackets, heads_by_column
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
 from importer.words import Box, Page
@@ -128,6 +128,7 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     if not ruled:
         spans = cut_spans(river_spans(valued, em), borders)
     heads = heads_by_column(head.cells, lines[head.first : start], spans, terms)
+    heads = heads_by_brackets(heads, valued, spans, terms)
     boxes = [cell.box for cell in heads]
     if not ruled and len(spans) < len(boxes) and any("unit" in cell.roles for cell in head.cells):
         apart = cut_spans(river_spans([with_units_apart(line, terms) for line in valued], em, WORD_RIVER), borders)

@@ -24,6 +24,8 @@ WHOLE = 0.8  # of a label's width and height, from which a reading is one of all
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
 _NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
 _COUNT = re.compile(r"^\s*\d{1,2}[.)]\s+")
+# A letter taken for a digit, in a word ("8-Glucan") or a unit ("mg/1"); neither tells sizes or temperatures apart.
+_NO_NUMBER = re.compile(r"(?<![\w.,])\d(?=-[^\W\d_]{3})|(?<=[^\W\d_]/)1(?![\d.,])")
 _IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
 # A unit that holds a number, or the beginning of one.
 _UNIT_BEGINS = re.compile(r"[^\W\d_]{1,3}\s*/\s*\d")
@@ -173,7 +175,7 @@ def _differs(label: str, box: Box, reading: SecondReading) -> bool:
 
 def _numbers_of(label: str) -> set[str]:
     """The numbers in a label, without its own ("3. Moisture")."""
-    return {number.replace(",", ".") for number in _NUMBER.findall(_COUNT.sub("", label))}
+    return {number.replace(",", ".") for number in _NUMBER.findall(_NO_NUMBER.sub("", _COUNT.sub("", label)))}
 
 
 def _may_be_thousands(figure: Recognised) -> bool:
@@ -201,8 +203,9 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     text = _PLUS.sub("±", text)
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
-    tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text, figure))
+    tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text))
     tries += (*_before_unit(text, unit or ""), _LETTERS_BEHIND.sub("", text), _WORDS_IN_BRACKETS.sub("", text))
+    tries += (split_unit(text.rpartition(": ")[2])[0],)
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
 
@@ -225,11 +228,10 @@ def _without_edges(text: str) -> str:
     return plain.strip(")]") if not any(bracket in plain for bracket in "([") else plain
 
 
-def _without_brackets(text: str, figure: Recognised) -> list[str]:
-    """A reading without the limits in brackets that were taken off the printed value as well."""
-    printed = figure.printed
+def _without_brackets(text: str) -> list[str]:
+    """A reading without what stands in brackets behind it, mostly limits."""
     plain = _IN_BRACKETS.sub("", text)
-    return [plain, split_unit(plain)[0]] if (printed.low or printed.high or printed.spec) and plain != text else []
+    return [plain, split_unit(plain)[0]] if plain != text else []
 
 
 def _agree(one: Number, other: Number) -> bool:

@@ -281,6 +281,8 @@ def _is_doubtful(table: UnitTable, printed: str) -> bool:
 _OPEN_ENDS = "-–—−~÷±<>/"
 # The lower ring of a percent sign, read once more as a sign of its own.
 _RING = re.compile(r"(?<=%)[$§]")
+# A percent sign, or its upper ring, taken for "&": no unit has that sign.
+_AMPERSAND = re.compile(r"^&%|^&(?= [^\W\d])")
 
 
 @lru_cache(maxsize=8192)
@@ -290,7 +292,7 @@ def parse_unit(text: str) -> Unit | None:
     Several names for one unit ("LAA/MT or L/MT") are that unit; names of different units are None
     (see ``parse_units``). A heading of several words may end with a colon ("in %:").
     """
-    printed = _RING.sub("", text.strip())
+    printed = _AMPERSAND.sub("%", _RING.sub("", text.strip()))
     if printed.endswith(":") and " " in printed:
         printed = printed[:-1].rstrip()
     if not printed or len(printed) > LONGEST:

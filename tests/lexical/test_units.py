@@ -50,7 +50,7 @@ def test_damage_that_may_hide_another_unit_is_marked(spelling: str) -> None:
             ("loB", "°IoB"),
             ("deg. loB", "°IoB"),
             ("kg/h1", "kg/hL"),
-            ("&", "%"),
+            *[("&", "%"), ("&%", "%"), ("& TrS.", "%"), ("&% dry", "%")],
             ("mPa-s", "mPa·s"),
             ("l°/kq", "L°/kg"),
         ],

@@ -54,6 +54,11 @@ def test_other_numbers_in_the_label_are_a_doubt(of_label: str, state: str) -> No
     assert scanned("2.2 to 2.5 mm", "6.2", "%", "6.2", of_label).state == state
 
 
+def test_letters_of_a_label_that_one_reader_takes_for_digits_are_no_numbers() -> None:
+    assert scanned("8-Glucan (Wort) [mg/1]", "204", "", "204", "β-Glucan (Wort) [mg/l]").state == "accepted"
+    assert scanned("β-Glucan 8 (Wort) [mg/l]", "204", "", "204", "β-Glucan (Wort) [mg/l]").state == "review"
+
+
 def test_a_unit_that_nobody_knows_and_a_strange_head_are_doubts() -> None:
     assert scanned("Viscosity", "1.55", "mPars", "1.55").state == "review"
     strange = scanned("Moisture", "4.2", "%", "4.2", column="Maximnyae Maxi")

@@ -98,3 +98,23 @@ def test_a_limit_that_may_head_either_of_two_columns_makes_none_of_them_the_resu
     found = printed(tmp_path, texts)
     assert {figure.parameter for figure in found} == {"moisture", "colour"}
     assert all(figure.state == "review" for figure in found)
+
+
+def test_a_head_whose_words_stand_wide_apart_does_not_part_the_brackets_below_it(tmp_path: Path) -> None:
+    texts: list[Text] = [(60, 129, "Analyte"), (300, 129, "Test"), (341, 129, "result"), (400, 129, "Dim.")]
+    rows = [
+        ("Moisture", "4.7 (3.0 - 5.0)", "%"),
+        ("Extract fine, dry", "83.3 (79.5 - 86)", "%"),
+        ("Friability", "86.1 (82.0 - 99)", "%"),
+        ("Odour", "typical", ""),
+    ]
+    for number, row in enumerate(rows):
+        texts += [(x, 146 + 14 * number, text) for x, text in zip((60, 300, 400), row, strict=True) if text]
+    found = {figure.parameter: figure for figure in printed(tmp_path, texts)}
+    assert {name: figure.printed.value for name, figure in found.items()} == {
+        "moisture": "4.7",
+        "extract_fine_dry": "83.3",
+        "friability": "86.1",
+        "odour": "typical",
+    }
+    assert (found["friability"].limits.low, found["friability"].limits.high) == (82.0, 99.0)
