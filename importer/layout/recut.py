@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -17,7 +18,8 @@ def heads_by_column(
     heads: Sequence[HeadCell], lines: Sequence[Line], spans: Sequence[Span], terms: Terms
 ) -> Sequence[HeadCell]:
     """The heads, cut anew where one reaches over two columns and leaves one of them without ("Maximum batch" with
-    "Your" above it); as they are where the words over the columns are no heads by themselves."""
+    "Your" above it, batch numbers of one form); as they are where the words over the columns are no heads by
+    themselves."""
     own = {nearest(spans, head.box) for head in heads}
     wide = [head for head in heads if _leaves_one_out(head, own, spans)]
     if not wide:
@@ -33,10 +35,17 @@ def heads_by_column(
             box = box.union(cell.box)
         text = " ".join(cell.text for cell in stacks[column])
         cut.append(HeadCell(text, box, terms.roles(text)))
-    if all(head.roles for head in cut) and len(cut) > len(heads):
+    plain = [head for head in cut if not head.roles]
+    if len(cut) > len(heads) and (not plain or _are_of_one_form(plain)):
         return cut
     # A limit that may head either column says of neither what it holds.
     return [replace(head, roles=()) if head in wide and _LIMITS.issuperset(head.roles) else head for head in heads]
+
+
+def _are_of_one_form(heads: Sequence[HeadCell]) -> bool:
+    """Whether heads are numbers that only differ in their digits."""
+    forms = {re.sub(r"\d+", "0", head.text) for head in heads}
+    return len(heads) > 1 and len(forms) == 1 and all("0" in form for form in forms)
 
 
 def _leaves_one_out(head: HeadCell, own: set[int], spans: Sequence[Span]) -> bool:

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from statistics import median
 
-from importer.layout.apart import names_apart, with_units_apart
+from importer.layout.apart import names_apart, seams, with_units_apart
 from importer.layout.grid import (
     Span,
     cells_by_column,
@@ -126,7 +126,7 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
     spans = ruled_spans(borders, [*lines[head.first : start], *valued]) if len(borders) >= 2 else []
     ruled = len(spans) >= len(head.cells)
     if not ruled:
-        spans = cut_spans(river_spans(valued, em), borders)
+        spans = cut_spans(river_spans(valued, em), sorted([*borders, *seams(lines[head.first : start], valued, terms)]))
     heads = heads_by_column(head.cells, lines[head.first : start], spans, terms)
     heads = heads_by_brackets(heads, valued, spans, terms)
     boxes = [cell.box for cell in heads]

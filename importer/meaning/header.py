@@ -22,6 +22,8 @@ from importer.words import Box, Page
 _MASS = re.compile(r"\d\s*(kg|t|to|tonnes?|lbs?|q)\b", re.IGNORECASE)
 # Shorter numbers under a caption of batches may be results that stand in the wrong column.
 MIN_DIGITS = 4
+# Letters and digits from which a word is a batch number by itself; and the score of a caption that means one thing.
+WHOLE_NUMBER, CERTAIN = 5, 100.0
 DATE_KEYS = frozenset({"produced_on", "analysed_on", "delivered_on", "best_before"})
 
 
@@ -211,6 +213,19 @@ def _number_alone(text: str) -> str:
     return " ".join(words)
 
 
+def _are_several(text: str) -> bool:
+    """True for batch numbers of one form beside each other, which may be those of as many columns."""
+    words = text.split()
+    forms = {re.sub(r"\d+", "0", word) for word in words}
+    return len(words) > 1 and len(forms) == 1 and all(len(w) >= WHOLE_NUMBER and looks_like_batch(w) for w in words)
+
+
+def _are_captions(text: str) -> bool:
+    """True for words each of which is a caption itself: heads of columns, and no entry."""
+    found = [header_caption(word) for word in text.split()]
+    return len(found) > 1 and all(caption is not None and caption[1] >= CERTAIN for caption in found)
+
+
 def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bool]:
     """The clean value of an entry and whether nothing about it is in doubt; "" where it holds nothing usable.
 
@@ -219,6 +234,8 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
     text = " ".join(text.split()).strip(" :;,")
     if not any(c.isalnum() for c in text):
         return "", False
+    if _are_captions(text):
+        return text, False
     if key in DATE_KEYS:
         found = parse_date(text, order)  # type: ignore[arg-type]
         return found if found is not None else ("", False)
@@ -227,7 +244,7 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
         return (year, True) if year is not None else ("", False)
     if key == "batch":
         text = _number_alone(text)
-        return text, looks_like_batch(text) or (captioned and _may_be_number(text))
+        return text, (looks_like_batch(text) or (captioned and _may_be_number(text))) and not _are_several(text)
     if key in ("certificate", "order"):
         return text, any(c.isdigit() for c in text)
     return text, True

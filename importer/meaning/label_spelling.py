@@ -21,6 +21,8 @@ LONG = 8
 """Letters: words from here on may be two letters off."""
 SHORTEST_CUT = 4
 """Letters that are left of a shortened word ("Wilg.") at least."""
+OTHER_MATTER = frozenset({"BARLEY", "PRODUCT"})
+"""Ideas of what was examined where it is no malt."""
 TOO_FAR = 2.0
 """Cost of a reading that is never certain."""
 LOOK_ALIKE = 0.5
@@ -257,6 +259,9 @@ def _slip(text: str, beside: tuple[str, str], words: Lexicon, spelling: _Spellin
     every = tuple(word for word, _ in found) if least > 1 else nearest
     if not _same(every, words):
         return None, 0.0
+    # That no malt was examined is too much to say by a word that is two letters off ("Adjuntamos", "adjuntos").
+    if least > 1 and any(_tells_matter(word, words) for word in nearest):
+        return None, 0.0
     # Words that mean the same by themselves may still be parts of different wordings.
     fitting = [w for w in nearest if f"{beside[0]} {w}" in words.known or f"{w} {beside[1]}" in words.known]
     return (fitting or nearest)[0], float(least)
@@ -271,3 +276,10 @@ def _same(found: tuple[str, ...], words: Lexicon) -> bool:
 def _sense(word: str, words: Lexicon) -> frozenset[object]:
     known = words.find(word, word)
     return frozenset(reading.meanings for reading in known[0]) if known else frozenset({word})
+
+
+def _tells_matter(word: str, words: Lexicon) -> bool:
+    """True for words that say what was examined where it is not malt."""
+    known = words.find(word, word)
+    meanings = [ideas for reading in (known[0] if known else ()) for ideas in reading.meanings]
+    return any(not OTHER_MATTER.isdisjoint(ideas) for ideas in meanings)
