@@ -34,7 +34,8 @@ _LEVEL = re.compile(r"^(?=.{5,}$|.*[+|])[-+=_|─━═┼]{2,}$")
 _DECIMAL = re.compile(r"^\d+[.,]\d+$")
 _NUMBER = re.compile(r"^\d+(?:[.,]\d+)?$")
 _BRACKETED = re.compile(r"^\(\d{1,2}\)$")
-_MARK = re.compile(r"^[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
+# Letters beside each other are a word: "EBC" in small type is a unit.
+_MARK = re.compile(r"^(?!.*[a-f]{2})[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)

@@ -163,7 +163,8 @@ def _headers(table: Transposed, cells: dict[int, Cell], lane: str, terms: Terms)
     events: list[Event] = []
     for column, cell in sorted(cells.items()):
         key = _header_key(table, column, cell, terms)
-        if key is None or key == "ignore" or terms.roles(cell.text):
+        # "CV-301" is a number, whatever its letters stand for elsewhere.
+        if key in (None, "ignore") or (terms.roles(cell.text) and not (key == "batch" and looks_like_batch(cell.text))):
             continue
         head = clean_label(table.heads[column])
         if key == "variety" and not terms.is_sure_caption(head) and is_malt_name(cell.text):

@@ -9,7 +9,7 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.entry_kinds import COMPANIES, DATES, NUMBERED, fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import is_malt_name, names_brewer, names_maltster, names_one_malt
+from importer.reading.malt_names import is_malt_name, names_brewer, names_malt, names_maltster, names_one_malt
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.under import BELOW, below
@@ -50,6 +50,10 @@ def header_event(
     if value is None or key == "ignore":
         return None, step
     text = value.text.strip()
+    if key == "variety" and not terms.is_sure_caption(caption) and names_one_malt(text):
+        key = "malt"  # "Sorte", "Grain" before the name of a malt
+    if key == "malt" and not names_malt(text) and _names_batch_only(value, terms):
+        return None, step
     if key in NUMBERED:
         text = _up_to_next(text, terms)
     elif key in ("malt", *COMPANIES):
@@ -75,6 +79,12 @@ def header_event(
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _names_batch_only(value: Cell, terms: Terms) -> bool:
+    """True for a subject that is a batch and no malt ("Analysis of lot 24-0815")."""
+    inside = caption_inside(Piece(value.text, value, False), terms)
+    return inside is not None and inside[0] == "batch"
 
 
 def _name_alone(key: str, text: str) -> str:

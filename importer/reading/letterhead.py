@@ -9,7 +9,15 @@ from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
+from importer.reading.malt_names import (
+    fold,
+    has_legal_form,
+    has_word,
+    is_legal_form,
+    name_words,
+    names_malt,
+    names_one_malt,
+)
 from importer.vocabulary.captions import beside_title, document_title, family_statement, looks_like_batch
 from importer.words import Page
 
@@ -103,10 +111,22 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
                 best = (score, cell)
     if best is None or best[0] < 1.5:
         return []
-    name = _PARTS.split(best[1].text.strip())[0]
-    name = name if any(w in fold(name) for w in name_words().maltsters) else best[1].text.strip()
-    name = _without_caption(name, terms)
+    name = _without_caption(_company_in(best[1].text.strip()), terms)
     return [_event("supplier", name, best[1], page, sure=best[0] >= SURE_COMPANY)]
+
+
+def _company_in(text: str) -> str:
+    """The part of a text with a maltster's word, and the form of the company behind it ("Sladovna Hradec, a.s.")."""
+    marks = [(mark.start(), mark.end()) for mark in _PARTS.finditer(text)]
+    named = list(zip([0, *(b for _, b in marks)], [*(a for a, _ in marks), len(text)], strict=True))
+    part = next(((a, b) for a, b in named if any(w in fold(text[a:b]) for w in name_words().maltsters)), None)
+    if part is None:
+        return text
+    start, end = part
+    behind = [(a, b) for a, b in named if a > end]
+    if behind and text[end : behind[0][0]].strip() == "," and is_legal_form(text[behind[0][0] : behind[0][1]]):
+        end = behind[0][1]
+    return text[start:end]
 
 
 def _without_caption(name: str, terms: Terms) -> str:

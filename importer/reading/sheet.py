@@ -81,8 +81,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
 
 def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
     """The analysis with a doubt at each figure that may be of another batch, by a heading or by its page."""
-    texts = {text for figure in analysis.figures for text in (*figure.section, *figure.heading)}
-    named = numbers_named(texts, terms)
+    named = numbers_named(analysis.figures, terms)
     several = of_several_batches(analysis.header)
     other = titles_of_others(analysis.figures, analysis.header)
     samples = of_other_samples(analysis.figures, terms)
