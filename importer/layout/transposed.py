@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -34,6 +35,7 @@ MIN_VALUES = 2
 BLANK = "-–—./ "
 # Columns without a label that are put up with: a remark, a figure of an unknown name.
 KNOWN_SHARE = 0.5
+_PLAIN = re.compile(r"\d+(?:[.,]\d+)?$")
 LIMIT_ROLES = ("min", "max", "spec", "typical", "previous")
 
 
@@ -133,7 +135,7 @@ def _head_lines(lines: Sequence[Line], run: Sequence[int], terms: Terms) -> list
             break
         if 2 * _values(line, terms) > len(line.cells) - terms.is_label(line.cells[0].text):
             break
-        if _holds_entries(line, terms) or says_methods(line, terms):
+        if _holds_entries(line, terms) or says_methods(line, terms) or _is_row(line, terms):
             break
         if heads and below.box.top - line.box.bottom > WRAP_GAP * line.em and _opens_with_entry(line, terms):
             break
@@ -143,6 +145,15 @@ def _head_lines(lines: Sequence[Line], run: Sequence[int], terms: Terms) -> list
         heads.insert(0, k)
         below = line
     return heads
+
+
+def _is_row(line: Line, terms: Terms) -> bool:
+    """True for a name, a plain number and at most a unit: a row of a table above ("Friability  %  88")."""
+    first, *rest = line.cells
+    if not terms.is_label(first.text) or terms.is_value(first.text) or len(rest) > 2:
+        return False
+    numbers = [cell for cell in rest if _PLAIN.match(cell.text)]
+    return len(numbers) == 1 and all(cell in numbers or terms.is_unit(cell.text) for cell in rest)
 
 
 def _holds_entries(line: Line, terms: Terms) -> bool:

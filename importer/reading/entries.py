@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from importer.layout.lines import Cell, Line, make_cell
@@ -16,6 +17,10 @@ from importer.reading.under import BELOW, below
 from importer.vocabulary.captions import document_title, family_statement, looks_like_batch
 
 SENTENCE_WORDS = 11
+_YEAR = re.compile(r"(?:19|20)\d\d(?:/(?:\d\d)?\d\d)?")
+_DASHES = ("–", "—", "-", "·", "|")
+# "24-0815 – residues and contaminants"
+_WORDS_BEHIND_DASH = re.compile(r"(?<=\w)\s+[–—-]\s+[^\d]*[^\W\d_]{3}[^\d]*$")
 # Names of companies and malts have fewer words than this; longer texts are sentences.
 LONGEST_NAME = 9
 # A caption that may mean something else is one where its number is all that follows it, in so many words.
@@ -55,7 +60,7 @@ def header_event(
     if key == "malt" and not names_malt(text) and _names_batch_only(value, terms):
         return None, step
     if key in NUMBERED:
-        text = _up_to_next(text, terms)
+        text = _WORDS_BEHIND_DASH.sub("", _up_to_next(text, terms))
     elif key in ("malt", *COMPANIES):
         text = _name_alone(key, text)
     fits = fits_entry(key, text)
@@ -277,6 +282,20 @@ def _says_it(key: str, value: str) -> bool:
     return value[:1].isupper() and named[key](value) if key in named else key in DATES and bool(fits_entry(key, value))
 
 
+def crop_inside(text: str, terms: Terms) -> tuple[str, str] | None:
+    """The caption and the year of a harvest behind a comma or in brackets, where a malt or a batch is named with it
+    ("Pilsner malt, crop 2024")."""
+    words = text.split()
+    for at in range(2, len(words)):
+        caption, year = words[at - 1].strip("(,"), words[at].rstrip(".,;)")
+        apart = words[at - 2].endswith((",", ";")) or words[at - 1].startswith("(") or words[at - 2] in _DASHES
+        if apart and _YEAR.fullmatch(year) and terms.caption(caption) == "crop_year":
+            before = " ".join(words[: at - 1])
+            if names_malt(before) or any(looks_like_batch(word.strip(",;()")) for word in words[: at - 1]):
+                return caption, year
+    return None
+
+
 def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
     words = piece.text.split()
@@ -287,7 +306,8 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
             caption, value = " ".join(words[start:cut]), words[cut].strip(",;.()")
             if _takes_letter(words[start:cut]):
                 continue
-            if terms.is_sure_caption(caption) and terms.caption(caption) == "batch" and looks_like_batch(value):
+            known = terms.is_sure_caption(caption) or (start and document_title(" ".join(words[:start])) is not None)
+            if known and terms.caption(caption) == "batch" and looks_like_batch(value):
                 return "batch", caption, value
     for cut in range(min(len(words) - 1, 4), 0, -1):
         caption, value = " ".join(words[:cut]), " ".join(words[cut:])

@@ -28,6 +28,8 @@ MAX_WORDS = 7
 SURE_COMPANY = 2.4
 # Names in type this much larger than the page's may be spaced out, by at most so much of their size.
 LARGE, SPACED = 1.2, 1.6
+# Lines of one name stand no farther from each other than this (em).
+TIGHT = 0.35
 _BESIDE_NUMBER = re.compile(r"[,;:()]|\s[–—-]\s")
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
@@ -112,7 +114,23 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
     if best is None or best[0] < 1.5:
         return []
     name = _without_caption(_company_in(best[1].text.strip()), terms)
+    if best[1].text.strip() == name and not has_legal_form(name):
+        name = f"{name} {_rest_below(best[1], cells, terms)}".strip()
     return [_event("supplier", name, best[1], page, sure=best[0] >= SURE_COMPANY)]
+
+
+def _rest_below(cell: Cell, cells: Sequence[tuple[Cell, Line]], terms: Terms) -> str:
+    """The end of a name that goes on in the line below, in the same type and with the form of the company."""
+    for other, line in cells:
+        if len(line.cells) > 1 or not 0 <= other.box.top - cell.box.bottom + TIGHT * line.em <= 2 * TIGHT * line.em:
+            continue
+        alike = other.words[0].size == cell.words[0].size and other.bold == cell.bold
+        level = abs(other.box.x0 - cell.box.x0) < TIGHT * line.em or abs(other.box.centre - cell.box.centre) < line.em
+        text = other.text.strip()
+        plain = len(text.split()) <= MAX_WORDS and not any(c.isdigit() for c in text) and not _is_other(text, terms)
+        if alike and level and plain and has_legal_form(text) and "," not in text:
+            return text
+    return ""
 
 
 def _company_in(text: str) -> str:
