@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -21,6 +22,7 @@ from importer.words import Page
 
 # A number of fewer digits counts the rows.
 MIN_DIGITS = 4
+_YEAR = re.compile(r"(?:19|20)\d\d(?:\s?/\s?(?:\d\d)?\d\d)?")
 SEVERAL_ROWS = "More than one row could hold the result, and no batch number says which."
 _LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit")
 
@@ -103,7 +105,9 @@ def _worded(lanes: Sequence[str], terms: Terms) -> set[str]:
         for lane in lanes
         if any(c.isdigit() for c in lane)
     }
-    return {lane for lane, found in words.items() if found} if not all(words.values()) else set()
+    years = {lane for lane in words if _YEAR.fullmatch(lane)}
+    worded = {lane for lane, found in words.items() if found} if not all(words.values()) else set()
+    return worded | (years if len(years) < len(words) else set())
 
 
 def _is_word(text: str) -> bool:

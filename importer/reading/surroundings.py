@@ -10,7 +10,7 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
 from importer.reading.malt_names import names_one_malt
-from importer.reading.years import heads_harvest
+from importer.reading.years import heads_harvest, names_harvest
 from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.statements import heads_another_sample, names_another_sample
@@ -167,7 +167,11 @@ def is_of_another(heading: str, terms: Terms) -> bool:
 
 def is_remark_of_another(text: str, terms: Terms) -> bool:
     """True for a remark beside a row that says of what other sample it is."""
-    return names_another_sample(text) or bool({"typical", "previous"} & set(terms.roles(text)))
+    return (
+        names_another_sample(text)
+        or names_harvest(text, terms)
+        or bool({"typical", "previous"} & set(terms.roles(text)))
+    )
 
 
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:
