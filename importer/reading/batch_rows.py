@@ -10,6 +10,7 @@ from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
 from importer.printed import Concern, PrintedFigure, PrintedHeader
+from importer.reading.determinations import LEAST_ROWS, is_mean
 from importer.reading.events import Event, Place
 from importer.reading.extremes import sums_up
 from importer.reading.malt_names import is_malt_name, names_one_malt
@@ -42,6 +43,8 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
     nameless = [pair for pair in batches if named and pair not in named and _holds_values_only(pair[1], terms)]
     batches = named or found or batches
     unclear = not named and not found and len(batches) > 1
+    if unclear and (mean := _mean_row(table, batches, terms)) is not None:
+        batches, unclear = ([mean[0]], False) if mean[1] else ([*batches, mean[0]], True)
     worded = _worded(lanes, terms)
     for index, cells in nameless:
         row = _figures(table, cells, f"row {table.page}.{index}", limits, page, terms, bare=False)
@@ -63,6 +66,23 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
         events += [replace(event, lane=None) for event in headers] if bare else headers
         events += [_doubted(event, SEVERAL_ROWS) for event in figures] if unclear else figures
     return events
+
+
+def _mean_row(
+    table: Transposed, batches: Sequence[tuple[int, dict[int, Cell]]], terms: Terms
+) -> tuple[tuple[int, dict[int, Cell]], bool] | None:
+    """The row of a mean below rows that are counted ("1", "2"), and whether its figures show that it is one."""
+    rows = [pair for pair in table.rows if _row_role(pair[1], terms) == "typical"]
+    if len(rows) != 1:
+        return None
+    first, *columns = sorted(rows[0][1])
+    counted = [cells[first].text if first in cells else "" for _, cells in batches]
+    shown = [
+        is_mean(rows[0][1][column].text, [cells[column].text if column in cells else "" for _, cells in batches])
+        for column in columns
+    ]
+    sure = sum(found is True for found in shown) >= LEAST_ROWS and False not in shown
+    return rows[0], sure and all(text.strip(" .)").isdigit() and len(text) < MIN_DIGITS for text in counted)
 
 
 def _limits(table: Transposed, batches: Sequence[dict[int, Cell]], terms: Terms) -> dict[str, dict[int, str]]:

@@ -40,15 +40,20 @@ def mean_column(table: Table, single: Sequence[int], means: Sequence[int], terms
     rows = [row.cells for row in table.rows if row.has_value and means[0] in row.cells]
     shown = 0
     for cells in rows:
-        mean = _decimal(cells[means[0]].text)
-        values = [_decimal(cells[i].text) for i in single if i in cells]
-        if mean is None:
-            continue
-        numbers = [value[0] for value in values if value is not None]
-        if len(numbers) != len(single) or abs(sum(numbers) / len(numbers) - mean[0]) > 0.51 * 10 ** -mean[1]:
+        found = is_mean(cells[means[0]].text, [cells[i].text if i in cells else "" for i in single])
+        if found is False:
             return None
-        shown += 1
+        shown += found is True
     return means[0] if shown >= LEAST_ROWS else None
+
+
+def is_mean(text: str, others: Sequence[str]) -> bool | None:
+    """Whether a number is the mean of others as it is rounded; None where it is no number."""
+    mean = _decimal(text)
+    if mean is None:
+        return None
+    numbers = [value[0] for other in others if (value := _decimal(other)) is not None]
+    return len(numbers) == len(others) > 1 and abs(sum(numbers) / len(numbers) - mean[0]) <= 0.51 * 10 ** -mean[1]
 
 
 def _are_counted(heads: Sequence[str], terms: Terms) -> bool:

@@ -282,7 +282,16 @@ def _says_it(key: str, value: str) -> bool:
     return value[:1].isupper() and named[key](value) if key in named else key in DATES and bool(fits_entry(key, value))
 
 
-def crop_inside(text: str, terms: Terms) -> tuple[str, str] | None:
+def entries_inside(piece: Piece, terms: Terms) -> list[tuple[str, str, str]]:
+    """What a run of words names of the batch: keys, captions, and entries."""
+    inner, crop = caption_inside(piece, terms), _crop_inside(piece.text, terms)
+    entries = [] if inner is None else [inner]
+    if crop is not None and (inner is None or inner[0] != "crop_year"):
+        entries.append(("crop_year", *crop))
+    return entries
+
+
+def _crop_inside(text: str, terms: Terms) -> tuple[str, str] | None:
     """The caption and the year of a harvest behind a comma or in brackets, where a malt or a batch is named with it
     ("Pilsner malt, crop 2024")."""
     words = text.split()

@@ -10,7 +10,7 @@ from importer.layout.cards import Card
 from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
-from importer.reading.entries import caption_inside, crop_inside, header_event
+from importer.reading.entries import entries_inside, header_event
 from importer.reading.events import Event, Place
 from importer.reading.inside import Inside, plain_value, value_inside
 from importer.reading.listed import value_parts
@@ -255,14 +255,12 @@ def _own_value(piece: Piece, following: Piece | None, terms: Terms) -> Inside | 
 
 def _entry_inside(piece: Piece, line: Line, terms: Terms) -> Iterator[Event]:
     """An entry among other words ("Analysis of lot 24-0815")."""
-    inner, crop = caption_inside(piece, terms), crop_inside(piece.text, terms)
     if names_another_sample(line.text):
         return
-    entries = [] if inner is None else [inner]
-    if crop is not None and (inner is None or inner[0] != "crop_year"):
-        entries.append(("crop_year", *crop))
-    for key, text, value in entries:
-        box, confidence = piece.cell.box, piece.cell.confidence
+    for key, text, value in entries_inside(piece, terms):
+        # The malt may stand beside its harvest in the same words.
+        year = next((word.box for word in piece.cell.words if key == "crop_year" and value in word.text), None)
+        box, confidence = year or piece.cell.box, piece.cell.confidence
         found = PrintedHeader(key, text, value, line.page, box, sure=False, confidence=confidence)
         yield Event(Place(line.page, line.box.middle, box.x0), header=found)
 
