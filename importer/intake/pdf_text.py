@@ -32,6 +32,8 @@ ASLANT = 0.1
 PALE = 225
 # Smaller than this is not meant to be read.
 SMALLEST_TYPE = 2.0
+# Letters that follow themselves within one shape ("ff", "tt").
+DOUBLED_IN_LIGATURES = "ft"
 # What pdfium gives for the hyphen of a word broken at the end of a line.
 LINE_HYPHEN = 2
 
@@ -158,10 +160,40 @@ def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str],
         chars.append(char)
         if char.text in TELLING_DIGITS and not hidden and piece.turn == 0:
             samples.setdefault((piece.font, char.text), Sample(char.text, box))
-    return chars
+    return _with_ligatures_apart(chars)
 
 
 _SPACE = Char(" ", Box(0, 0, 0, 0), 0, 0, False, False, -1, False)
+
+
+def _with_ligatures_apart(chars: list[Char]) -> list[Char]:
+    """The letters of a ligature ("fi", "ff"), which all come with the box of the one shape, side by side in it."""
+    apart = list(chars)
+    first = 0
+    for at in range(1, len(chars) + 1):
+        if at < len(chars) and _is_same_shape(chars[first], chars[at]):
+            continue
+        for place in range(first, at if at - first > 1 else first):
+            share = _share(chars[first].box, chars[first].turn, place - first, at - first)
+            apart[place] = chars[place]._replace(box=share)
+        first = at
+    return apart
+
+
+def _is_same_shape(one: Char, other: Char) -> bool:
+    """True for letters of one piece of text in the very same place; a letter printed twice for bold type is no pair."""
+    same = one.piece == other.piece and one.box == other.box and one.text.isalpha() and other.text.isalpha()
+    return same and (one.text != other.text or one.text in DOUBLED_IN_LIGATURES)
+
+
+def _share(box: Box, turn: int, number: int, count: int) -> Box:
+    """Part ``number`` of ``count`` of a box in page space, along a baseline that runs ``turn`` quarter turns left."""
+    number = number if turn in (0, 1) else count - 1 - number
+    if turn in (0, 2):
+        wide = box.width / count
+        return Box(box.x0 + number * wide, box.top, box.x0 + (number + 1) * wide, box.bottom)
+    high = box.height / count
+    return Box(box.x0, box.top + number * high, box.x1, box.top + (number + 1) * high)
 
 
 def _tight_box(text_page: Any, index: int) -> Box:

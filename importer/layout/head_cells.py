@@ -27,6 +27,7 @@ def merge_heads(lines: Sequence[Line], terms: Terms) -> tuple[HeadCell, ...]:
     """Head cells of several lines stacked by place; a group head is written before each head that it spans."""
     base = max(lines, key=lambda line: len(line.cells))
     stacks, groups = _parted_groups(base, lines, terms)
+    stacks += [[part] for part in _below_groups(base, lines, terms)]
     placed = {id(stack[0]) for stack in stacks}
     for line in lines:
         families = _over_pairs(line, base, terms) if line.box.bottom < base.box.middle else {}
@@ -90,6 +91,26 @@ def _parted_groups(base: Line, lines: Sequence[Line], terms: Terms) -> tuple[lis
         stacks += [[part] for part in under[0]] if under else [[cell]]
         groups += [cell] if under else []
     return stacks, groups
+
+
+def _below_groups(base: Line, lines: Sequence[Line], terms: Terms) -> list[Cell]:
+    """Heads that stand side by side below one head beside the line with most of them ("from" and "to" under "Limits",
+    where all other heads stand between the two lines)."""
+    found: list[Cell] = []
+    for line in lines:
+        for cell in line.cells if line is not base else ():
+            below = [
+                part
+                for other in lines
+                if other is not base and other is not line and other.box.middle > line.box.middle
+                for part in other.cells
+                if overlap(part.box, cell.box) > 0
+            ]
+            free = not any(overlap(head.box, part.box) > 0 for head in base.cells for part in (cell, *below))
+            apart = all(overlap(a.box, b.box) <= 0 for a, b in pairwise(below))
+            if len(below) > 1 and free and apart and all(terms.roles(part.text) for part in (cell, *below)):
+                found += [part for part in below if part not in found]
+    return found
 
 
 def _apart(cell: Cell, heads: Sequence[Cell], em: float) -> list[Cell]:

@@ -20,6 +20,8 @@ ALIGNED = 0.25
 # Of a character of type that has one width for all: bearings at the ends of a word, the word space with those beside
 # it, and how unlike words may be.
 ENDS, WORD_SPACE_TYPEWRITTEN, EQUAL = 0.3, 1.85, 0.12
+LEAST_SPACED = 4  # so many lone letters beside each other are a word that is spaced out
+WIDER_SPACE = 1.8  # of the space between its letters, from which a space parts two such words
 NEAR = 3  # lines over and under running text among which no two stand in columns
 # Two words stand on one line when they share this much of the lower one's height.
 SAME_LINE = 0.55
@@ -34,7 +36,8 @@ _LEVEL = re.compile(r"^(?=.{5,}$|.*[+|])[-+=_|─━═┼]{2,}$")
 _DECIMAL = re.compile(r"^\d+[.,]\d+$")
 _NUMBER = re.compile(r"^\d+(?:[.,]\d+)?$")
 _BRACKETED = re.compile(r"^\(\d{1,2}\)$")
-_MARK = re.compile(r"^[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
+# Letters beside each other are a word: "EBC" in small type is a unit.
+_MARK = re.compile(r"^(?!.*[a-f]{2})[\d*†‡#§¹²³⁴⁵⁶⁷⁸⁹⁰a-f,)(]{1,4}$", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -277,6 +280,29 @@ def _without_stroke(cell: Cell) -> Cell:
     return cell
 
 
+def _closed_up(cell: Cell) -> Cell:
+    """The cell with letters that are set apart for emphasis as one word ("L O T  N O ." is two)."""
+    words = cell.words
+    if len(words) < LEAST_SPACED or any(len(word.text) > 1 or word.text.isdigit() for word in words):
+        return cell
+    if not all(word.text.isalpha() for word in words[:3]):
+        return cell
+    gaps = [b.x0 - a.x1 for a, b in pairwise(words)]
+    usual = median(gaps)
+    runs: list[list[Word]] = [[words[0]]]
+    for gap, word in zip(gaps, words[1:], strict=True):
+        if gap > WIDER_SPACE * usual:
+            runs.append([])
+        runs[-1].append(word)
+    return make_cell([_one_word(run) for run in runs], cell.after_leader)
+
+
+def _one_word(letters: list[Word]) -> Word:
+    box = make_cell(letters).box
+    text = "".join(letter.text for letter in letters)
+    return letters[0]._replace(text=text, x0=box.x0, top=box.top, x1=box.x1, bottom=box.bottom)
+
+
 def find_lines(page: Page) -> list[Line]:
     """All lines of a page, top to bottom, each split into cells."""
     em = page_em(page)
@@ -298,8 +324,7 @@ def find_lines(page: Page) -> list[Line]:
         cells = _cells(_split_leaders(group), line_em, widest, (*cuts, *strokes) if typed and strokes else cuts)
         if not cells:
             continue
-        if not typed:
-            cells = [_without_stroke(cell) for cell in cells]
+        cells = [_closed_up(cell) if typed else _without_stroke(cell) for cell in cells]
         box = cells[0].box
         for cell in cells[1:]:
             box = box.union(cell.box)

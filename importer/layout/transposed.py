@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -26,11 +27,15 @@ from importer.words import Page
 
 MAX_HEAD_LINES = 6
 HEAD_GAP = 2.2
+HEAD_PITCH = 2.0
 # Lines of one wrapped head are closer than this share of their height.
 WRAP_GAP = 0.5
 MIN_VALUES = 2
+# What stands in the place of a value that was not determined.
+BLANK = "-–—./ "
 # Columns without a label that are put up with: a remark, a figure of an unknown name.
 KNOWN_SHARE = 0.5
+_PLAIN = re.compile(r"\d+(?:[.,]\d+)?$")
 LIMIT_ROLES = ("min", "max", "spec", "typical", "previous")
 
 
@@ -62,7 +67,8 @@ def _is_value_line(line: Line, terms: Terms) -> bool:
     named = any(role in LIMIT_ROLES for role in terms.roles(line.cells[0].text))
     if values >= 1 and named and len(line.cells) > 1:
         return True
-    return values >= MIN_VALUES and (values > MIN_VALUES or values == len(line.cells))
+    blank = sum(not cell.text.strip(BLANK) for cell in line.cells)
+    return values >= MIN_VALUES and (values > MIN_VALUES or values + blank == len(line.cells))
 
 
 def _is_short_row(line: Line, beside: Line, terms: Terms) -> bool:
@@ -114,18 +120,22 @@ def find_transposed(lines: Sequence[Line], page: Page, terms: Terms) -> list[Tra
     return found
 
 
-def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
+def _head_lines(lines: Sequence[Line], run: Sequence[int], terms: Terms) -> list[int]:
     heads: list[int] = []
+    first = run[0]
     below = lines[first]
+    pitch = median([lines[b].box.middle - lines[a].box.middle for a, b in pairwise(run)] or [0.0])
     for k in range(first - 1, max(-1, first - 1 - MAX_HEAD_LINES), -1):
         line = lines[k]
         if below.box.top - line.box.bottom > HEAD_GAP * max(line.em, below.em) and heads:
             break
-        if below.box.top - line.box.bottom > 3 * line.em:
+        # Names of parameters may stand as far above the first row as that above the third.
+        far = 3 * line.em if heads or not _are_labels(line, terms) else max(3 * line.em, HEAD_PITCH * pitch)
+        if below.box.top - line.box.bottom > far:
             break
         if 2 * _values(line, terms) > len(line.cells) - terms.is_label(line.cells[0].text):
             break
-        if _holds_entries(line, terms) or says_methods(line, terms):
+        if _holds_entries(line, terms) or says_methods(line, terms) or _is_row(line, terms):
             break
         if heads and below.box.top - line.box.bottom > WRAP_GAP * line.em and _opens_with_entry(line, terms):
             break
@@ -135,6 +145,15 @@ def _head_lines(lines: Sequence[Line], first: int, terms: Terms) -> list[int]:
         heads.insert(0, k)
         below = line
     return heads
+
+
+def _is_row(line: Line, terms: Terms) -> bool:
+    """True for a name, a plain number and at most a unit: a row of a table above ("Friability  %  88")."""
+    first, *rest = line.cells
+    if not terms.is_label(first.text) or terms.is_value(first.text) or len(rest) > 2:
+        return False
+    numbers = [cell for cell in rest if _PLAIN.match(cell.text)]
+    return len(numbers) == 1 and all(cell in numbers or terms.is_unit(cell.text) for cell in rest)
 
 
 def _holds_entries(line: Line, terms: Terms) -> bool:
@@ -196,7 +215,7 @@ def _is_number(cell: Cell, terms: Terms) -> bool:
 
 
 def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Transposed | None:
-    heads = _head_lines(lines, run[0], terms)
+    heads = _head_lines(lines, run, terms)
     if not heads:
         return None
     body = [lines[i] for i in run]

@@ -13,12 +13,15 @@ from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
-from importer.reading.malt_names import fold, name_words, names_brewer, names_maltster, names_only_malt
+from importer.reading.malt_names import fold, name_words, names_brewer, names_malt, names_maltster, names_only_malt
 from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
 
+_YEAR = re.compile(r"\b(?:19|20)\d\d\b")
+# A number with a word or a sign behind or before it that may say what it counts ("12 big bags", "kg 24 500").
+_AMOUNT = re.compile(r"[^\W\d_]")
 _MASS = re.compile(r"\d\s*(kg|t|to|tonnes?|lbs?|q)\b", re.IGNORECASE)
 # Shorter numbers under a caption of batches may be results that stand in the wrong column.
 MIN_DIGITS = 4
@@ -247,4 +250,10 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
         return text, (looks_like_batch(text) or (captioned and _may_be_number(text))) and not _are_several(text)
     if key in ("certificate", "order"):
         return text, any(c.isdigit() for c in text)
+    if key == "variety":
+        return text, not names_only_malt(text) and not _YEAR.search(text)
+    if key == "malt":
+        return text, not (_names_batch(text) and not names_malt(text))
+    if key == "quantity":
+        return text, split_unit(text)[1] is not None or _AMOUNT.search(text) is not None
     return text, True

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -9,6 +10,7 @@ from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.layout.transposed import Transposed
 from importer.printed import Concern, PrintedFigure, PrintedHeader
+from importer.reading.determinations import LEAST_ROWS, is_mean
 from importer.reading.events import Event, Place
 from importer.reading.extremes import sums_up
 from importer.reading.malt_names import is_malt_name, names_one_malt
@@ -21,6 +23,7 @@ from importer.words import Page
 
 # A number of fewer digits counts the rows.
 MIN_DIGITS = 4
+_YEAR = re.compile(r"(?:19|20)\d\d(?:\s?/\s?(?:\d\d)?\d\d)?")
 SEVERAL_ROWS = "More than one row could hold the result, and no batch number says which."
 _LIMIT_ROLES = ("min", "max", "spec", "typical", "previous", "precision", "unit")
 
@@ -40,6 +43,8 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
     nameless = [pair for pair in batches if named and pair not in named and _holds_values_only(pair[1], terms)]
     batches = named or found or batches
     unclear = not named and not found and len(batches) > 1
+    if unclear and (mean := _mean_row(table, batches, terms)) is not None:
+        batches, unclear = ([mean[0]], False) if mean[1] else ([*batches, mean[0]], True)
     worded = _worded(lanes, terms)
     for index, cells in nameless:
         row = _figures(table, cells, f"row {table.page}.{index}", limits, page, terms, bare=False)
@@ -61,6 +66,23 @@ def batch_row_events(table: Transposed, page: Page, lines: Sequence[Line], terms
         events += [replace(event, lane=None) for event in headers] if bare else headers
         events += [_doubted(event, SEVERAL_ROWS) for event in figures] if unclear else figures
     return events
+
+
+def _mean_row(
+    table: Transposed, batches: Sequence[tuple[int, dict[int, Cell]]], terms: Terms
+) -> tuple[tuple[int, dict[int, Cell]], bool] | None:
+    """The row of a mean below rows that are counted ("1", "2"), and whether its figures show that it is one."""
+    rows = [pair for pair in table.rows if _row_role(pair[1], terms) == "typical"]
+    if len(rows) != 1:
+        return None
+    first, *columns = sorted(rows[0][1])
+    counted = [cells[first].text if first in cells else "" for _, cells in batches]
+    shown = [
+        is_mean(rows[0][1][column].text, [cells[column].text if column in cells else "" for _, cells in batches])
+        for column in columns
+    ]
+    sure = sum(found is True for found in shown) >= LEAST_ROWS and False not in shown
+    return rows[0], sure and all(text.strip(" .)").isdigit() and len(text) < MIN_DIGITS for text in counted)
 
 
 def _limits(table: Transposed, batches: Sequence[dict[int, Cell]], terms: Terms) -> dict[str, dict[int, str]]:
@@ -103,7 +125,9 @@ def _worded(lanes: Sequence[str], terms: Terms) -> set[str]:
         for lane in lanes
         if any(c.isdigit() for c in lane)
     }
-    return {lane for lane, found in words.items() if found} if not all(words.values()) else set()
+    years = {lane for lane in words if _YEAR.fullmatch(lane)}
+    worded = {lane for lane, found in words.items() if found} if not all(words.values()) else set()
+    return worded | (years if len(years) < len(words) else set())
 
 
 def _is_word(text: str) -> bool:
@@ -163,7 +187,8 @@ def _headers(table: Transposed, cells: dict[int, Cell], lane: str, terms: Terms)
     events: list[Event] = []
     for column, cell in sorted(cells.items()):
         key = _header_key(table, column, cell, terms)
-        if key is None or key == "ignore" or terms.roles(cell.text):
+        # "CV-301" is a number, whatever its letters stand for elsewhere.
+        if key in (None, "ignore") or (terms.roles(cell.text) and not (key == "batch" and looks_like_batch(cell.text))):
             continue
         head = clean_label(table.heads[column])
         if key == "variety" and not terms.is_sure_caption(head) and is_malt_name(cell.text):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from importer.layout.lines import Cell, Line, make_cell
@@ -9,13 +10,17 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.entry_kinds import COMPANIES, DATES, NUMBERED, fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import is_malt_name, names_brewer, names_maltster, names_one_malt
+from importer.reading.malt_names import is_malt_name, names_brewer, names_malt, names_maltster, names_one_malt
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.under import BELOW, below
 from importer.vocabulary.captions import document_title, family_statement, looks_like_batch
 
 SENTENCE_WORDS = 11
+_YEAR = re.compile(r"(?:19|20)\d\d(?:/(?:\d\d)?\d\d)?")
+_DASHES = ("–", "—", "-", "·", "|")
+# "24-0815 – residues and contaminants"
+_WORDS_BEHIND_DASH = re.compile(r"(?<=\w)\s+[–—-]\s+[^\d]*[^\W\d_]{3}[^\d]*$")
 # Names of companies and malts have fewer words than this; longer texts are sentences.
 LONGEST_NAME = 9
 # A caption that may mean something else is one where its number is all that follows it, in so many words.
@@ -50,8 +55,12 @@ def header_event(
     if value is None or key == "ignore":
         return None, step
     text = value.text.strip()
+    if key == "variety" and not terms.is_sure_caption(caption) and names_one_malt(text):
+        key = "malt"  # "Sorte", "Grain" before the name of a malt
+    if key == "malt" and not names_malt(text) and _names_batch_only(value, terms):
+        return None, step
     if key in NUMBERED:
-        text = _up_to_next(text, terms)
+        text = _WORDS_BEHIND_DASH.sub("", _up_to_next(text, terms))
     elif key in ("malt", *COMPANIES):
         text = _name_alone(key, text)
     fits = fits_entry(key, text)
@@ -75,6 +84,12 @@ def header_event(
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _names_batch_only(value: Cell, terms: Terms) -> bool:
+    """True for a subject that is a batch and no malt ("Analysis of lot 24-0815")."""
+    inside = caption_inside(Piece(value.text, value, False), terms)
+    return inside is not None and inside[0] == "batch"
 
 
 def _name_alone(key: str, text: str) -> str:
@@ -267,6 +282,29 @@ def _says_it(key: str, value: str) -> bool:
     return value[:1].isupper() and named[key](value) if key in named else key in DATES and bool(fits_entry(key, value))
 
 
+def entries_inside(piece: Piece, terms: Terms) -> list[tuple[str, str, str]]:
+    """What a run of words names of the batch: keys, captions, and entries."""
+    inner, crop = caption_inside(piece, terms), _crop_inside(piece.text, terms)
+    entries = [] if inner is None else [inner]
+    if crop is not None and (inner is None or inner[0] != "crop_year"):
+        entries.append(("crop_year", *crop))
+    return entries
+
+
+def _crop_inside(text: str, terms: Terms) -> tuple[str, str] | None:
+    """The caption and the year of a harvest behind a comma or in brackets, where a malt or a batch is named with it
+    ("Pilsner malt, crop 2024")."""
+    words = text.split()
+    for at in range(2, len(words)):
+        caption, year = words[at - 1].strip("(,"), words[at].rstrip(".,;)")
+        apart = words[at - 2].endswith((",", ";")) or words[at - 1].startswith("(") or words[at - 2] in _DASHES
+        if apart and _YEAR.fullmatch(year) and terms.caption(caption) == "crop_year":
+            before = " ".join(words[: at - 1])
+            if names_malt(before) or any(looks_like_batch(word.strip(",;()")) for word in words[: at - 1]):
+                return caption, year
+    return None
+
+
 def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
     """A caption and its value in one run of words without a colon ("Batch 24-0815")."""
     words = piece.text.split()
@@ -277,7 +315,8 @@ def caption_inside(piece: Piece, terms: Terms) -> tuple[str, str, str] | None:
             caption, value = " ".join(words[start:cut]), words[cut].strip(",;.()")
             if _takes_letter(words[start:cut]):
                 continue
-            if terms.is_sure_caption(caption) and terms.caption(caption) == "batch" and looks_like_batch(value):
+            known = terms.is_sure_caption(caption) or (start and document_title(" ".join(words[:start])) is not None)
+            if known and terms.caption(caption) == "batch" and looks_like_batch(value):
                 return "batch", caption, value
     for cut in range(min(len(words) - 1, 4), 0, -1):
         caption, value = " ".join(words[:cut]), " ".join(words[cut:])

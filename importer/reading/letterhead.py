@@ -9,17 +9,30 @@ from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
+from importer.reading.malt_names import (
+    fold,
+    has_legal_form,
+    has_word,
+    is_legal_form,
+    name_words,
+    names_malt,
+    names_one_malt,
+)
 from importer.vocabulary.captions import beside_title, document_title, family_statement, looks_like_batch
 from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.
 TOP = 0.42
+NAME_TOP = 0.15
+# The last lines of a page are its foot below this share of it.
+FOOT = 0.6
 MAX_WORDS = 7
 # A maltster's word at the top of a page may be a caption ("Malting batch"): larger or bold type speaks for a name.
 SURE_COMPANY = 2.4
 # Names in type this much larger than the page's may be spaced out, by at most so much of their size.
 LARGE, SPACED = 1.2, 1.6
+# Lines of one name stand no farther from each other than this (em).
+TIGHT = 0.35
 _BESIDE_NUMBER = re.compile(r"[,;:()]|\s[–—-]\s")
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
@@ -49,7 +62,7 @@ def letterhead_events(page: Page, lines: Sequence[Line], events: Sequence[Event]
     ]
     found: list[Event] = []
     if "supplier" not in known:
-        found += _supplier(cells, page, terms)
+        found += _supplier(cells, page, terms, "malt" in known) or _supplier_at_foot(page, lines, terms)
     if "malt" not in known:
         found += _malt(cells, page, terms)
     return found
@@ -87,7 +100,36 @@ def page_titles(page: Page, lines: Sequence[Line], terms: Terms) -> tuple[str, .
     )
 
 
-def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
+def _supplier_at_foot(page: Page, lines: Sequence[Line], terms: Terms) -> list[Event]:
+    """In doubt, the maltster with the form of the company that the address at the foot of a page begins with."""
+    for line in lines[-2:]:
+        for cell in line.cells if line.box.top > FOOT * page.height else ():
+            name = _PARTS.split(cell.text.strip())[0]
+            short = len(name.split()) <= MAX_WORDS and not any(c.isdigit() for c in name)
+            if short and has_legal_form(name) and _is_maltster(name) and not _is_other(name, terms):
+                return [_event("supplier", name, cell, page, sure=False)]
+    return []
+
+
+def _is_maltster(text: str) -> bool:
+    return any(word in fold(text) for word in name_words().maltsters)
+
+
+def _named_like_malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
+    """In doubt, the name in large type at the top that ends like a malt ("Brackenholme Malt") and names no kind."""
+    for cell, line in cells:
+        text = cell.text.strip()
+        words = fold(text).split()
+        if line.em < LARGE * _usual(cells) or not 1 < len(words) <= MAX_WORDS or words[-1] not in name_words().stems:
+            continue
+        other = has_word(fold(text), name_words().malts) or has_word(fold(text), name_words().not_malts)
+        if cell.box.top < NAME_TOP * page.height and not other and not _is_other(text, terms):
+            return [_event("supplier", text, cell, page, sure=False)]
+    return []
+
+
+def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms, named: bool) -> list[Event]:
+    """The maltster of the letterhead. ``named``: a caption says what malt it is, so that other names are none of it."""
     best: tuple[float, Cell] | None = None
     for cell, line in cells:
         text = cell.text.strip()
@@ -102,11 +144,39 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
             if best is None or score > best[0]:
                 best = (score, cell)
     if best is None or best[0] < 1.5:
-        return []
-    name = _PARTS.split(best[1].text.strip())[0]
-    name = name if any(w in fold(name) for w in name_words().maltsters) else best[1].text.strip()
-    name = _without_caption(name, terms)
+        return _named_like_malt(cells, page, terms) if named else []
+    name = _without_caption(_company_in(best[1].text.strip()), terms)
+    if best[1].text.strip() == name and not has_legal_form(name):
+        name = f"{name} {_rest_below(best[1], cells, terms)}".strip()
     return [_event("supplier", name, best[1], page, sure=best[0] >= SURE_COMPANY)]
+
+
+def _rest_below(cell: Cell, cells: Sequence[tuple[Cell, Line]], terms: Terms) -> str:
+    """The end of a name that goes on in the line below, in the same type and with the form of the company."""
+    for other, line in cells:
+        if len(line.cells) > 1 or not 0 <= other.box.top - cell.box.bottom + TIGHT * line.em <= 2 * TIGHT * line.em:
+            continue
+        alike = other.words[0].size == cell.words[0].size and other.bold == cell.bold
+        level = abs(other.box.x0 - cell.box.x0) < TIGHT * line.em or abs(other.box.centre - cell.box.centre) < line.em
+        text = other.text.strip()
+        plain = len(text.split()) <= MAX_WORDS and not any(c.isdigit() for c in text) and not _is_other(text, terms)
+        if alike and level and plain and has_legal_form(text) and "," not in text:
+            return text
+    return ""
+
+
+def _company_in(text: str) -> str:
+    """The part of a text with a maltster's word, and the form of the company behind it ("Sladovna Hradec, a.s.")."""
+    marks = [(mark.start(), mark.end()) for mark in _PARTS.finditer(text)]
+    named = list(zip([0, *(b for _, b in marks)], [*(a for a, _ in marks), len(text)], strict=True))
+    part = next(((a, b) for a, b in named if any(w in fold(text[a:b]) for w in name_words().maltsters)), None)
+    if part is None:
+        return text
+    start, end = part
+    behind = [(a, b) for a, b in named if a > end]
+    if behind and text[end : behind[0][0]].strip() == "," and is_legal_form(text[behind[0][0] : behind[0][1]]):
+        end = behind[0][1]
+    return text[start:end]
 
 
 def _without_caption(name: str, terms: Terms) -> str:

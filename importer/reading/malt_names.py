@@ -87,6 +87,14 @@ def _names_company(text: str, words: Sequence[str]) -> bool:
     return len(text.split()) > 1 and any(word in folded for word in words)
 
 
+def is_legal_form(text: str) -> bool:
+    """True for the form of a company and nothing else ("a.s.", "Lda.", "GmbH & Co. KG")."""
+    words = fold(text).replace("&", " ").split()
+    return bool(words) and all(
+        word in name_words().legal_forms or f"{word}." in name_words().legal_forms for word in words
+    )
+
+
 def has_legal_form(text: str) -> bool:
     """True for a text with a company form; "as" and "co" are words as well, and forms only in capitals."""
     folded = fold(text)

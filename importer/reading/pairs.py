@@ -10,7 +10,7 @@ from importer.layout.cards import Card
 from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
-from importer.reading.entries import caption_inside, header_event
+from importer.reading.entries import entries_inside, header_event
 from importer.reading.events import Event, Place
 from importer.reading.inside import Inside, plain_value, value_inside
 from importer.reading.listed import value_parts
@@ -25,7 +25,7 @@ from importer.reading.surroundings import is_of_another, of_other_kind
 from importer.reading.under import has_unit, more_below, nearer_above, value_under
 from importer.reading.years import heads_harvest
 from importer.vocabulary.captions import document_title
-from importer.vocabulary.statements import names_another_sample
+from importer.vocabulary.statements import heads_another_sample, names_another_sample
 from importer.words import Box, Page
 
 NAME_BEHIND = "The name was found behind the value; it may belong to another value."
@@ -56,6 +56,8 @@ def free_events(
             read_on = number + running
             line = joined(lines[number:read_on])
         heading = _heading(line, terms)
+        if heading is None and (later or any(event.figure for event in events)):
+            heading = _named_heading(line, terms)
         if heading is not None:
             section = (heading,)
         if heading is not None or (len(line.cells) == 1 and line.text.rstrip().endswith(":")):
@@ -134,6 +136,14 @@ def _heading(line: Line, terms: Terms) -> str | None:
     if other and words <= MOST_WORDS and not terms.is_label(text):
         return text
     return None if words > 5 or any(c.isdigit() for c in text) or terms.caption(text) else text
+
+
+def _named_heading(line: Line, terms: Terms) -> str | None:
+    """The text of a line that says whose figures follow ("Second opinion: Laboratory Westing")."""
+    words, colon, rest = line.text.partition(":")
+    other = bool(colon) and len(line.cells) == 1 and heads_another_sample(words) and not terms.is_label(words)
+    plain = rest.strip() and not terms.is_value(rest) and len(line.text.split()) <= MOST_WORDS
+    return line.text.strip() if other and plain else None
 
 
 def _line_events(
@@ -245,10 +255,12 @@ def _own_value(piece: Piece, following: Piece | None, terms: Terms) -> Inside | 
 
 def _entry_inside(piece: Piece, line: Line, terms: Terms) -> Iterator[Event]:
     """An entry among other words ("Analysis of lot 24-0815")."""
-    inner = caption_inside(piece, terms)
-    if inner is not None and not names_another_sample(line.text):
-        key, text, value = inner
-        box, confidence = piece.cell.box, piece.cell.confidence
+    if names_another_sample(line.text):
+        return
+    for key, text, value in entries_inside(piece, terms):
+        # The malt may stand beside its harvest in the same words.
+        year = next((word.box for word in piece.cell.words if key == "crop_year" and value in word.text), None)
+        box, confidence = year or piece.cell.box, piece.cell.confidence
         found = PrintedHeader(key, text, value, line.page, box, sure=False, confidence=confidence)
         yield Event(Place(line.page, line.box.middle, box.x0), header=found)
 

@@ -10,6 +10,7 @@ from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
 from importer.reading.column_content import Test, content_role, share_of
+from importer.reading.determinations import with_means_named
 from importer.reading.limit_cells import is_signed, is_tolerance, limit_share, unnamed_limits
 from importer.vocabulary.captions import basis_statement, sides_of
 
@@ -48,7 +49,7 @@ class Panel:
 def find_panels(table: Table, terms: Terms, is_batch: Test, batch_spans: Sequence[Span] = ()) -> list[Panel]:
     """The panels of a table, left to right. ``is_batch`` tells a batch number from other text; ``batch_spans`` are
     the batch columns of a table above, which a table without a head of its own goes on with."""
-    roles = [_roles_of(table, i, terms) for i in range(len(table.columns))]
+    roles = with_means_named(table, [_roles_of(table, i, terms) for i in range(len(table.columns))], terms)
     starts = [i for i, names in enumerate(roles) if "label" in names]
     if not starts:
         texts = [i for i, names in enumerate(roles) if names in (("text",), ("empty",))]
@@ -183,7 +184,7 @@ def _panel(
         results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
         doubt = doubt or unsure
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
-        if others and not batches and any(_says_nothing(table, i, terms) for i, _ in results):
+        if others and not batches and any(_says_nothing(table, i, terms, is_batch) for i, _ in results):
             doubt = SEVERAL_RESULTS
         if not batches and any(_may_be_limit(table, roles, i, terms) for i, _ in results):
             doubt = doubt or SEVERAL_RESULTS
@@ -249,10 +250,17 @@ def _by_moisture_basis(table: Table, columns: Sequence[int]) -> list[int]:
     return list(said) if len(said) == len(columns) == len(set(said.values())) == 2 else []
 
 
-def _says_nothing(table: Table, column: int, terms: Terms) -> bool:
-    """True for a head that neither names a role nor the batch ("Lot" over its results)."""
+def _says_nothing(table: Table, column: int, terms: Terms, is_batch: Test) -> bool:
+    """True for a head that neither names a role nor the batch ("Lot", "Lot 24-0815" over its results)."""
     head = table.columns[column].head
-    return bool(head) and not table.columns[column].roles and terms.caption(head) != "batch"
+    named = terms.caption(head) == "batch" or _names_batch(head, terms, is_batch)
+    return bool(head) and not table.columns[column].roles and not named
+
+
+def _names_batch(head: str, terms: Terms, is_batch: Test) -> bool:
+    """True for a caption of batches and a number, and nothing else."""
+    *caption, number = head.split()
+    return bool(caption) and terms.caption(" ".join(caption)) == "batch" and bool(is_batch(number))
 
 
 def _may_be_limit(table: Table, roles: Sequence[tuple[str, ...]], column: int, terms: Terms) -> bool:

@@ -10,6 +10,7 @@ from statistics import median
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.reading.fractions import Entry, fractions_in
+from importer.reading.malt_names import fold, name_words
 from importer.words import Word
 
 MAX_CAPTION_WORDS = 6
@@ -262,9 +263,10 @@ def _cut(cell: Cell, terms: Terms) -> list[Piece]:
             if stop:
                 pieces.append(_without_stop(_piece(cell, run[:stop], colon=False)))
                 run = run[stop:]
-            caption = _caption_tail(
-                cell, _behind_number(cell, run, terms) if pieces and pieces[-1].colon else run, terms
-            )
+            before = pieces[-1] if pieces and pieces[-1].colon else None
+            caption = _caption_tail(cell, _behind_number(cell, run, terms) if before else run, terms)
+            if before is not None and terms.caption(before.text) == "malt":
+                caption = _without_malt(cell, run, caption, terms)
             rest = run[: len(run) - len(caption)]
             if rest:
                 pieces.append(_without_stop(_piece(cell, rest, colon=False)))
@@ -273,6 +275,14 @@ def _cut(cell: Cell, terms: Terms) -> list[Piece]:
     if run:
         pieces.append(_piece(cell, run, colon=False))
     return pieces
+
+
+def _without_malt(cell: Cell, run: Sequence[int], caption: list[int], terms: Terms) -> list[int]:
+    """The caption without the word for malt with which the name of a malt before it ends ("Pale Malt / Batch:")."""
+    first, rest = cell.words[caption[0]].text, caption[1:]
+    shorter = " ".join(cell.words[i].text for i in rest).rstrip(":：= ")
+    named = len(caption) < len(run) and fold(first) in name_words().stems
+    return rest if named and rest and terms.caption(shorter) is not None else caption
 
 
 def _without_stop(piece: Piece) -> Piece:

@@ -218,9 +218,14 @@ def _other_sample_beside(table: Table, panel: Panel, row: Row, terms: Terms) -> 
     for column, cell in row.cells.items():
         # In a column of earlier values "typical" is such a value.
         remarks = column not in known and set(table.columns[column].roles) <= {"remark"}
-        if remarks and is_remark_of_another(cell.text, terms):
+        others = any(other.cells[column].text != cell.text for other in table.rows if column in other.cells)
+        if remarks and is_remark_of_another(cell.text, terms) and (others or _stands_once(table, column)):
             return Concern("label-doubtful", f"Its row says “{cell.text}”.")
     return None
+
+
+def _stands_once(table: Table, column: int) -> bool:
+    return sum(column in row.cells for row in table.rows if row.has_value) == 1
 
 
 def _with_sublabel(table: Table, label: int, column: int, row: Row, page: Page) -> Cell | None:

@@ -19,6 +19,8 @@ LONGEST_VALUE = 3
 # A value follows its name within this many words of a sentence.
 REACH = 8
 SHORT = 3
+# Lines of one text stand no farther from each other than this (em).
+APART = 2.0
 _PUNCTUATION = ".,;:()[]"
 
 
@@ -30,12 +32,17 @@ def told_events(lines: Sequence[Line], silent: Sequence[int], page: Page, terms:
     events: list[Event] = []
     run: list[int] = []
     for number in [*silent, -1]:
-        if run and number != run[-1] + 1:
+        if run and (number != run[-1] + 1 or _is_apart(lines[run[-1]], lines[number])):
             words = [word for i in run for cell in lines[i].cells for word in cell.words]
             events += _told(words, page, terms)
             run = []
         run.append(number)
     return events
+
+
+def _is_apart(above: Line, below: Line) -> bool:
+    """True for lines too far from each other for a sentence to go on."""
+    return below.box.top - above.box.bottom > APART * max(above.em, below.em)
 
 
 def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:

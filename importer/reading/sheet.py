@@ -16,6 +16,7 @@ from importer.layout.sizes import with_sizes_named
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
+from importer.layout.wrapped_entries import with_entries_whole
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.reading.aside import beside_events
 from importer.reading.batch_rows import batch_row_events, lanes_of
@@ -69,7 +70,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     key: dict[str, str] = {}
     for page in pages:
         lines, key = spelled_out(look_again(find_lines(page), page.second, terms), terms, key)
-        lines = with_sizes_named(lines, terms)
+        lines = with_entries_whole(with_sizes_named(lines, terms), terms)
         found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)
@@ -81,8 +82,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
 
 def _without_others(analysis: PrintedAnalysis, terms: Terms) -> PrintedAnalysis:
     """The analysis with a doubt at each figure that may be of another batch, by a heading or by its page."""
-    texts = {text for figure in analysis.figures for text in (*figure.section, *figure.heading)}
-    named = numbers_named(texts, terms)
+    named = numbers_named(analysis.figures, terms)
     several = of_several_batches(analysis.header)
     other = titles_of_others(analysis.figures, analysis.header)
     samples = of_other_samples(analysis.figures, terms)

@@ -10,7 +10,7 @@ from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
 from importer.reading.malt_names import names_one_malt
-from importer.reading.years import heads_harvest
+from importer.reading.years import heads_harvest, names_harvest
 from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.statements import heads_another_sample, names_another_sample
@@ -55,17 +55,23 @@ def of_other_kind(heading: Sequence[str], terms: Terms, later: bool) -> Concern 
     return None
 
 
-def numbers_named(texts: Iterable[str], terms: Terms) -> dict[str, str]:
-    """Batch, order and certificate numbers that headings name with their captions, the text of each by its number."""
+def numbers_named(figures: Sequence[PrintedFigure], terms: Terms) -> dict[str, str]:
+    """Batch, order and certificate numbers that headings name with their captions, the text of each by its number.
+
+    The title over all of the figures has the number of their own certificate.
+    """
     found: dict[str, str] = {}
-    for text in texts:
+    over = [{*figure.section, *figure.heading} for figure in figures]
+    over_all = set.intersection(*over) if over else set()
+    for text in set().union(*over):
         words = text.replace(":", " ").split()
         for at, word in enumerate(words):
             number = word.strip(",;()")
             if not looks_like_batch(number) or at == 0:
                 continue
-            captions = (" ".join(words[max(0, at - n) : at]) for n in (1, 2, 3))
-            if any(terms.caption(caption) in _NUMBERS for caption in captions):
+            captions = {terms.caption(" ".join(words[max(0, at - n) : at])) for n in (1, 2, 3)} & set(_NUMBERS)
+            own = captions == {"certificate"} and text in over_all and document_title(text) is not None
+            if captions and not own:
                 found[number] = text
     return found
 
@@ -161,7 +167,11 @@ def is_of_another(heading: str, terms: Terms) -> bool:
 
 def is_remark_of_another(text: str, terms: Terms) -> bool:
     """True for a remark beside a row that says of what other sample it is."""
-    return names_another_sample(text) or bool({"typical", "previous"} & set(terms.roles(text)))
+    return (
+        names_another_sample(text)
+        or names_harvest(text, terms)
+        or bool({"typical", "previous"} & set(terms.roles(text)))
+    )
 
 
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:

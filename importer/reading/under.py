@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
+from importer.reading.entry_kinds import fits_entry
 from importer.reading.rows import clean_label
 from importer.reading.values import split_value
 
@@ -102,6 +103,8 @@ def below(
         reach = BELOW_IN_BOXES if later == number + 1 and _has_entries(line, under, terms) else BELOW
         if later in used or under.box.top - line.box.bottom > reach * line.em:
             return None
+        if later == number + 1 and caption in line.cells and _stand_in_order(line, under, terms):
+            return under.cells[line.cells.index(caption)]
         for cell in under.cells:
             across = min(cell.box.x1, caption.box.x1) - max(cell.box.x0, caption.box.x0)
             aligned = abs(cell.box.x0 - caption.box.x0) < 0.6 * line.em
@@ -121,6 +124,23 @@ def _has_entries(line: Line, under: Line, terms: Terms) -> bool:
         terms.caption(clean_label(cell.text)) is not None and abs(cell.box.x0 - entry.box.x0) < 0.6 * line.em
         for cell, entry in pairs
     )
+
+
+def _stand_in_order(line: Line, under: Line, terms: Terms) -> bool:
+    """True for a line of captions with an entry below each, though heads are centred and entries are not.
+
+    Each entry stands nearer to its own caption than to any other, and is what such a caption can hold.
+    """
+    if len(line.cells) < 3 or len(line.cells) != len(under.cells):
+        return False
+    middles = [cell.box.centre for cell in line.cells]
+    for at, (cell, entry) in enumerate(zip(line.cells, under.cells, strict=True)):
+        key, text = terms.caption(clean_label(cell.text)), clean_label(entry.text)
+        if key is None or terms.caption(text) is not None or ":" in text or fits_entry(key, text) is False:
+            return False
+        if min(range(len(middles)), key=lambda i: abs(middles[i] - entry.box.centre)) != at:
+            return False
+    return True
 
 
 def _own_part(cell: Cell, caption: Cell, line: Line) -> Cell:

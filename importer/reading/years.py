@@ -42,6 +42,11 @@ def heads_harvest(heading: str, terms: Terms) -> bool:
     return len(words) < len(heading.split()) and terms.caption(" ".join(words).strip(" .:")) == CROP
 
 
+def names_harvest(text: str, terms: Terms) -> bool:
+    """True for words with the year of a harvest and its caption among them ("from crop 2023")."""
+    return bool(_years((text,))) and _names_crop(text, terms)
+
+
 def _is_below(entry: PrintedHeader, figure: PrintedFigure) -> bool:
     return (entry.page, entry.box.top) > (figure.page, figure.box.bottom)
 
