@@ -23,14 +23,15 @@ from importer.layout.grid import (
 from importer.layout.heads import says_methods
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
-from importer.words import Page
+from importer.words import Box, Page
 
-MAX_HEAD_LINES = 6
+MAX_HEAD_LINES = 10
 HEAD_GAP = 2.2
 HEAD_PITCH = 2.0
 # Lines of one wrapped head are closer than this share of their height.
 WRAP_GAP = 0.5
 MIN_VALUES = 2
+FLUSH = 0.3
 # What stands in the place of a value that was not determined.
 BLANK = "-–—./ "
 # Columns without a label that are put up with: a remark, a figure of an unknown name.
@@ -133,7 +134,8 @@ def _head_lines(lines: Sequence[Line], run: Sequence[int], terms: Terms) -> list
         far = 3 * line.em if heads or not _are_labels(line, terms) else max(3 * line.em, HEAD_PITCH * pitch)
         if below.box.top - line.box.bottom > far:
             break
-        if 2 * _values(line, terms) > len(line.cells) - terms.is_label(line.cells[0].text):
+        values = 2 * _values(line, terms) > len(line.cells) - terms.is_label(line.cells[0].text)
+        if values and not (heads and _is_wrapped(line, below)):
             break
         if _holds_entries(line, terms) or says_methods(line, terms) or _is_row(line, terms):
             break
@@ -145,6 +147,16 @@ def _head_lines(lines: Sequence[Line], run: Sequence[int], terms: Terms) -> list
         heads.insert(0, k)
         below = line
     return heads
+
+
+def _is_wrapped(line: Line, below: Line) -> bool:
+    """True for a size alone in the first line of a narrow head ("2.5" close over "to" over "2.8 mm")."""
+    (first, *rest), over = line.cells, below.box.top - line.box.bottom
+    return (
+        not rest
+        and over < WRAP_GAP * line.em
+        and any(cell.box.x0 < first.box.x1 and cell.box.x1 > first.box.x0 for cell in below.cells)
+    )
 
 
 def _is_row(line: Line, terms: Terms) -> bool:
@@ -231,22 +243,12 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
     used_heads: list[int] = []
     base = _in_order([lines[k] for k in heads], spans, terms)
     for k in heads:
+        lower = [lines[h] for h in heads if h > k]
         for cell in lines[k].cells:
-            if base:
-                texts.setdefault(nearest(base, cell.box), []).append(cell)
-                continue
-            both = _both_below(cell, lines[k], [lines[h] for h in heads if h > k], spans, em)
-            if both:
-                for column in both:
-                    texts.setdefault(column, []).append(cell)
-                continue
-            crossed = sum(span.overlap(cell.box) > 0.5 * em for span in spans)
-            if crossed > 1 and len(lines[k].cells) == 1:
-                # A title or a group of heads over several columns names none of them.
+            whole = bool(base) and not _are_apart(cell, base, lower, em)
+            parts = {nearest(base, cell.box): cell} if whole else _parts(cell, lines[k], lower, base or spans, em)
+            if not parts:
                 texts.clear()
-                continue
-            alone = Line((cell,), cell.box, lines[k].em, page.number)
-            parts = (by_edges(cell, spans, em) if crossed > 1 else {}) or cells_by_column(alone, spans)
             for column, part in parts.items():
                 texts.setdefault(column, []).append(part)
         if len(lines[k].cells) > 1 or _goes_on(lines[k], lines, heads):
@@ -263,6 +265,22 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
     return Transposed(page.number, tuple(spans), joined, units, rows, frozenset([*used_heads, *run]))
 
 
+def _parts(cell: Cell, line: Line, lower: Sequence[Line], spans: Sequence[Span], em: float) -> dict[int, Cell]:
+    """What of a cell of a head stands over each column; nothing for a title or a group of heads over several columns,
+    which names none of them."""
+    both = _both_below(cell, line, lower, spans, em)
+    if both:
+        return dict.fromkeys(both, cell)
+    crossed = sum(span.overlap(cell.box) > 0.5 * em for span in spans)
+    if crossed > 1 and len(line.cells) == 1 and not _are_apart(cell, spans, lower, em):
+        return {}
+    return (by_edges(cell, spans, em) if crossed > 1 else {}) or cells_by_column(_alone(cell, line), spans)
+
+
+def _alone(cell: Cell, line: Line) -> Line:
+    return Line((cell,), cell.box, line.em, line.page)
+
+
 def _both_below(
     cell: Cell, line: Line, lower: Sequence[Line], spans: Sequence[Span], em: float
 ) -> tuple[int, int] | None:
@@ -274,9 +292,24 @@ def _both_below(
         others = [other.box for other in line.cells if other is not cell]
         alone = not any(span.overlap(box) > 0 for box in others for span in (left, right))
         headed = any(all(any(s.overlap(c.box) > 0 for c in row.cells) for s in (left, right)) for row in lower)
-        if alone and headed:
+        if alone and headed and not _are_apart(cell, (left, right), lower, em):
             return at, at + 1
     return None
+
+
+def _are_apart(cell: Cell, spans: Sequence[Span], lower: Sequence[Line], em: float) -> bool:
+    """Whether the words of a cell over several columns are heads of their own, each flush with the lower line of its
+    own ("Extract Fine/coarse" over "0.7 mm" and "difference")."""
+    if not lower:
+        return False
+    parts = cells_by_column(_alone(cell, lower[0]), spans)
+    below = [box for line in lower[:1] for own in line.cells for box in (own.box, *(word.box for word in own.words))]
+    return len(parts) > 1 and all(any(_are_flush(part.box, box, em) for box in below) for part in parts.values())
+
+
+def _are_flush(one: Box, other: Box, em: float) -> bool:
+    """Whether one stands over the other: in the middle, or beginning or ending with it."""
+    return min(abs(one.centre - other.centre), abs(one.x0 - other.x0), abs(one.x1 - other.x1)) < FLUSH * em
 
 
 def _parted(spans: Sequence[Span], heads: Sequence[Line], body: Sequence[Line]) -> list[Span]:
@@ -323,9 +356,14 @@ def _value_columns(body: Sequence[Line], spans: Sequence[Span], terms: Terms) ->
 
 
 def _unit(cells: Sequence[Cell], terms: Terms) -> str:
-    """The last cell of a head where that is a unit and not the only word of it."""
+    """The unit with which a head of more words ends."""
+    return _text(_as_read(cells)[_unit_from(cells, terms) :])
+
+
+def _unit_from(cells: Sequence[Cell], terms: Terms) -> int:
+    """The cell of a head, as it is read, at which the unit begins; their number where it ends with none."""
     ordered = _as_read(cells)
-    return ordered[-1].text if len(ordered) > 1 and terms.is_unit(ordered[-1].text) else ""
+    return next((at for at in range(1, len(ordered)) if terms.is_unit(_text(ordered[at:]))), len(ordered))
 
 
 def _as_read(cells: Sequence[Cell]) -> list[Cell]:
@@ -336,9 +374,7 @@ def _as_read(cells: Sequence[Cell]) -> list[Cell]:
 
 
 def _joined(cells: Sequence[Cell], em: float, terms: Terms) -> str:
-    ordered = _as_read(cells)
-    if _unit(cells, terms):
-        ordered = ordered[:-1]
+    ordered = _as_read(cells)[: _unit_from(cells, terms)]
     kept = ordered[-1:]
     for cell in reversed(ordered[:-1]):
         # A title above the heads is no part of them: it stands farther off than the lines of one head do. The boxes

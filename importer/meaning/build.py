@@ -115,7 +115,9 @@ def build(
     batch = header.get("batch")
     doubtful_batch = kind == "batch" and (batch is None or batch.state == "review")
     state: State = "review" if doubtful_batch or any(f.state == "review" for f in figures) else "accepted"
-    strange = [unrecognised(figure) for figure in resolved.unknown]
+    beside = _beside(groups)
+    strange = [unrecognised(figure) for figure in (*resolved.unknown, *(figure.printed for figure in beside))]
+    rows = (*resolved.unknown_rows, *(figure.row for figure in beside))
     analysis = Analysis(
         id=identity,
         kind=kind,
@@ -131,7 +133,7 @@ def build(
         checks=checks,
     )
     behind = tuple(tuple(group) for group in groups)
-    numbers = tuple(row for row, found in zip(resolved.unknown_rows, strange, strict=True) for _ in found)
+    numbers = tuple(row for row, found in zip(rows, strange, strict=True) for _ in found)
     return Built(analysis, behind, tuple(doubts for _, doubts in made), numbers)
 
 
@@ -212,6 +214,19 @@ def _without_conflict(group: list[Recognised]) -> list[Recognised]:
     values = " and ".join(dict.fromkeys(f.printed.value for f in (first, *rivals)))
     doubt = Doubt("duplicate-row", f"The sheet gives it more than once: {values}.")
     return [replace(f, doubts=(*f.doubts, doubt)) if f is first or f in rivals else f for f in group]
+
+
+def _beside(groups: Sequence[Sequence[Recognised]]) -> list[Recognised]:
+    """Rows that another of their parameter, on another basis or in another unit, takes the place of, although it is not
+    certain that they are of that parameter: they are kept as rows of none."""
+    return [
+        other
+        for first, *others in groups
+        for other in others
+        if any(doubt.flag == "label-doubtful" for doubt in other.doubts if doubt.flag not in other.settled)
+        and not any(doubt.flag == "duplicate-row" for doubt in other.doubts)
+        and not _alike(first, other)
+    ]
 
 
 def _alike(one: Recognised, other: Recognised) -> bool:

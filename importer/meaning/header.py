@@ -16,9 +16,11 @@ from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
 from importer.reading.malt_names import fold, name_words, names_brewer, names_malt, names_maltster, names_only_malt
 from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.captions import header_caption, looks_like_batch
+from importer.vocabulary.column_heads import column_roles
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page
 
+_CLOCK = re.compile(r"\d\s+\d{1,2}:\d\d\b")
 _YEAR = re.compile(r"\b(?:19|20)\d\d\b")
 # A number with a word or a sign behind or before it that may say what it counts ("12 big bags", "kg 24 500").
 _AMOUNT = re.compile(r"[^\W\d_]")
@@ -209,9 +211,14 @@ def _may_be_number(text: str) -> bool:
 
 
 def _number_alone(text: str) -> str:
-    """A batch number without the date, or the words in brackets, behind it ("E1525 / 12.11.2025")."""
+    """A batch number without the date, the words in brackets, or the head of the next column behind it
+    ("E1525 / 12.11.2025", "E1525 Unit")."""
     words = re.sub(r"\s+\([^()\d]*\)$", "", text).split()
-    while len(words) > 1 and (parse_date(words[-1]) is not None or not any(c.isalnum() for c in words[-1])):
+    while len(words) > 1 and (
+        parse_date(words[-1]) is not None
+        or not any(c.isalnum() for c in words[-1])
+        or (words[-1].isalpha() and len(words[-1]) > 2 and column_roles(words[-1]))
+    ):
         words.pop()
     return " ".join(words)
 
@@ -241,11 +248,16 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
         return text, False
     if key in DATE_KEYS:
         found = parse_date(text, order)  # type: ignore[arg-type]
-        return found if found is not None else ("", False)
+        if found is None:
+            return "", False
+        # With a time of day it may be that of the message.
+        return found[0], found[1] and not (key == "delivered_on" and _CLOCK.search(text))
     if key == "crop_year":
         year = parse_crop_year(text)
         return (year, True) if year is not None else ("", False)
     if key == "batch":
+        if split_unit(text)[1] is not None and not looks_like_batch(text):
+            return "", False  # a result: "Lot" may head the column of results
         text = _number_alone(text)
         return text, (looks_like_batch(text) or (captioned and _may_be_number(text))) and not _are_several(text)
     if key in ("certificate", "order"):
@@ -255,5 +267,8 @@ def _clean(key: str, text: str, order: object, captioned: bool) -> tuple[str, bo
     if key == "malt":
         return text, not (_names_batch(text) and not names_malt(text))
     if key == "quantity":
+        unit = split_unit(text)[1]
+        if unit is not None and unit.dimension != "mass":
+            return "", False
         return text, split_unit(text)[1] is not None or _AMOUNT.search(text) is not None
     return text, True

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from importer.reading.events import Event
+from importer.vocabulary.units import split_unit
 
 # Points: entries of one line, and how far left of its caption a certificate may begin.
 SAME_LINE = 3.0
@@ -44,7 +45,12 @@ def with_lanes(events: Sequence[Event]) -> list[Event]:
 
 
 def _rows(events: Sequence[Event]) -> list[_Row]:
-    entries = [e for e in events if e.header is not None and e.header.key == "batch" and e.lane is None]
+    # "Lot" may head a column of results as well: what has a unit is no batch number.
+    entries = [
+        e
+        for e in events
+        if e.header is not None and e.header.key == "batch" and e.lane is None and split_unit(e.header.text)[1] is None
+    ]
     entries.sort(key=lambda event: event.place)
     rows: list[_Row] = []
     while entries:

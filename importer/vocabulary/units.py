@@ -14,17 +14,14 @@ __all__ = ["Unit", "parse_unit", "parse_units", "split_label", "split_unit", "sp
 
 LONGEST = 240
 """Characters: longer texts are prose and are left alone."""
-_NUMBERS_TRIED = 6
-_TOKENS_TRIED = 7
+_NUMBERS_TRIED, _TOKENS_TRIED = 6, 7
 
 Split = tuple[str, Unit | None]
 
 
 def split_unit(text: str) -> Split:
     """Takes a unit off a value ("4.2 % dry") or a label ("Extract (% dry)"); the text comes back untouched without one.
-
-    A text that is nothing but a unit gives an empty text and the unit.
-    """
+    A text that is nothing but a unit gives an empty text and the unit."""
     return _split_unit(text)
 
 
@@ -53,8 +50,10 @@ def _may_be_unit(text: str) -> bool:
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)*")
 _WORDS = re.compile(r"[^\W\d_]+")
 _MARKS = re.compile(r"\s*(?:[*†‡#§¹²³⁴⁵⁶⁷⁸⁹!↑↓]+|\([a-z0-9*]\)|\b[a-e]\))\s*$")
+# A sign right before the number belongs to it ("% −0.3"), unless it stands between the two ("EBC - 3.5", "EBC-3.5").
 _LEADING = re.compile(
-    r"\s*([^\W\d_°º][^\d<>=~≈±:]{0,18}?|%[^\d<>=~≈±:,;]{0,18}?|[°º]\s?[^\d<>=~≈±:]{1,12}?)\s*[:=]?\s*(?=[<>≤≥~≈±]?\s*\d)"
+    r"\s*([^\W\d_°º][^\d<>=~≈±:−]{0,18}?|%[^\d<>=~≈±:,;−]{0,18}?|[°º]\s?[^\d<>=~≈±:−]{1,12}?)\s*[:=]?\s*"
+    r"(?=(?:[<>≤≥~≈±−]|(?<=[\s%])[-–](?=\d))?\s*\d)"
 )
 
 

@@ -217,6 +217,11 @@ def test_sloppy_spellings(text: str, code: str, basis: str | None) -> None:
         ("mPa s 1,561", "1,561", "mPa·s"),
         ("WK 280", "280", "WK"),
         ("mg/l 150", "150", "mg/L"),
+        ("% −0,3", "−0,3", "%"),
+        ("% -0.3", "-0.3", "%"),
+        ("%−0,3", "−0,3", "%"),
+        ("% ± 0.3", "± 0.3", "%"),
+        ("pH - 5.85", "5.85", "pH"),
     ],
 )
 def test_units_before_their_number(text: str, value: str, code: str) -> None:
