@@ -10,7 +10,6 @@ from statistics import median
 
 from importer.layout.grid import (
     Span,
-    by_edges,
     cells_by_column,
     cut_spans,
     in_order,
@@ -23,15 +22,20 @@ from importer.layout.grid import (
 from importer.layout.heads import says_methods
 from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
-from importer.words import Box, Page
+from importer.layout.transposed_heads import (
+    WRAP_GAP,
+    are_apart,
+    head_text,
+    parts_of_head,
+    under,
+    unit_of_head,
+)
+from importer.words import Page
 
 MAX_HEAD_LINES = 10
 HEAD_GAP = 2.2
 HEAD_PITCH = 2.0
-# Lines of one wrapped head are closer than this share of their height.
-WRAP_GAP = 0.5
 MIN_VALUES = 2
-FLUSH = 0.3
 # What stands in the place of a value that was not determined.
 BLANK = "-–—./ "
 # Columns without a label that are put up with: a remark, a figure of an unknown name.
@@ -244,17 +248,22 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
     base = _in_order([lines[k] for k in heads], spans, terms)
     for k in heads:
         lower = [lines[h] for h in heads if h > k]
+        below = under(lines[k], texts)
         for cell in lines[k].cells:
-            whole = bool(base) and not _are_apart(cell, base, lower, em)
-            parts = {nearest(base, cell.box): cell} if whole else _parts(cell, lines[k], lower, base or spans, em)
+            whole = bool(base) and not are_apart(cell, base, lower, em)
+            parts = (
+                {nearest(base, cell.box): cell} if whole else parts_of_head(cell, lines[k], lower, base or spans, em)
+            )
+            if cell in below:
+                parts = {below[cell]: cell}
             if not parts:
                 texts.clear()
             for column, part in parts.items():
                 texts.setdefault(column, []).append(part)
         if len(lines[k].cells) > 1 or _goes_on(lines[k], lines, heads):
             used_heads.append(k)
-    units = tuple(_unit(texts.get(i, []), terms) for i in range(len(spans)))
-    joined = tuple(_joined(texts.get(i, []), em, terms) for i in range(len(spans)))
+    units = tuple(unit_of_head(texts.get(i, []), terms) for i in range(len(spans)))
+    joined = tuple(head_text(texts.get(i, []), em, terms) for i in range(len(spans)))
     values = _value_columns(body, spans, terms)
     labels = [i for i in values if terms.is_label(joined[i])]
     if len(labels) < MIN_VALUES or len(labels) < KNOWN_SHARE * len(values):
@@ -263,53 +272,6 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
         return None
     rows = tuple((i, cells_by_column(lines[i], spans)) for i in run)
     return Transposed(page.number, tuple(spans), joined, units, rows, frozenset([*used_heads, *run]))
-
-
-def _parts(cell: Cell, line: Line, lower: Sequence[Line], spans: Sequence[Span], em: float) -> dict[int, Cell]:
-    """What of a cell of a head stands over each column; nothing for a title or a group of heads over several columns,
-    which names none of them."""
-    both = _both_below(cell, line, lower, spans, em)
-    if both:
-        return dict.fromkeys(both, cell)
-    crossed = sum(span.overlap(cell.box) > 0.5 * em for span in spans)
-    if crossed > 1 and len(line.cells) == 1 and not _are_apart(cell, spans, lower, em):
-        return {}
-    return (by_edges(cell, spans, em) if crossed > 1 else {}) or cells_by_column(_alone(cell, line), spans)
-
-
-def _alone(cell: Cell, line: Line) -> Line:
-    return Line((cell,), cell.box, line.em, line.page)
-
-
-def _both_below(
-    cell: Cell, line: Line, lower: Sequence[Line], spans: Sequence[Span], em: float
-) -> tuple[int, int] | None:
-    """The two columns in whose middle a head stands that has lower heads of its own in each ("as is" and "dry")."""
-    middle = (cell.box.x0 + cell.box.x1) / 2
-    for at, (left, right) in enumerate(pairwise(spans)):
-        if abs(left.x0 + left.x1 + right.x0 + right.x1 - 4 * middle) > 4 * em:
-            continue
-        others = [other.box for other in line.cells if other is not cell]
-        alone = not any(span.overlap(box) > 0 for box in others for span in (left, right))
-        headed = any(all(any(s.overlap(c.box) > 0 for c in row.cells) for s in (left, right)) for row in lower)
-        if alone and headed and not _are_apart(cell, (left, right), lower, em):
-            return at, at + 1
-    return None
-
-
-def _are_apart(cell: Cell, spans: Sequence[Span], lower: Sequence[Line], em: float) -> bool:
-    """Whether the words of a cell over several columns are heads of their own, each flush with the lower line of its
-    own ("Extract Fine/coarse" over "0.7 mm" and "difference")."""
-    if not lower:
-        return False
-    parts = cells_by_column(_alone(cell, lower[0]), spans)
-    below = [box for line in lower[:1] for own in line.cells for box in (own.box, *(word.box for word in own.words))]
-    return len(parts) > 1 and all(any(_are_flush(part.box, box, em) for box in below) for part in parts.values())
-
-
-def _are_flush(one: Box, other: Box, em: float) -> bool:
-    """Whether one stands over the other: in the middle, or beginning or ending with it."""
-    return min(abs(one.centre - other.centre), abs(one.x0 - other.x0), abs(one.x1 - other.x1)) < FLUSH * em
 
 
 def _parted(spans: Sequence[Span], heads: Sequence[Line], body: Sequence[Line]) -> list[Span]:
@@ -353,47 +315,3 @@ def _value_columns(body: Sequence[Line], spans: Sequence[Span], terms: Terms) ->
         for cell in line.cells:
             columns.setdefault(nearest(spans, cell.box), []).append(terms.is_value(cell.text))
     return sorted(i for i, values in columns.items() if sum(values) >= 0.5 * len(values))
-
-
-def _unit(cells: Sequence[Cell], terms: Terms) -> str:
-    """The unit with which a head of more words ends."""
-    return _text(_as_read(cells)[_unit_from(cells, terms) :])
-
-
-def _unit_from(cells: Sequence[Cell], terms: Terms) -> int:
-    """The cell of a head, as it is read, at which the unit begins; their number where it ends with none."""
-    ordered = _as_read(cells)
-    return next((at for at in range(1, len(ordered)) if terms.is_unit(_text(ordered[at:]))), len(ordered))
-
-
-def _as_read(cells: Sequence[Cell]) -> list[Cell]:
-    """The cells of a head from its first word to its last: downwards, or upwards where the words are turned."""
-    turned = sum(cell.box.height > cell.box.width for cell in cells if len(cell.text) > 2)
-    upwards = turned > 0 and 2 * turned > sum(len(cell.text) > 2 for cell in cells)
-    return sorted(cells, key=lambda cell: -cell.box.middle if upwards else cell.box.middle)
-
-
-def _joined(cells: Sequence[Cell], em: float, terms: Terms) -> str:
-    ordered = _as_read(cells)[: _unit_from(cells, terms)]
-    kept = ordered[-1:]
-    for cell in reversed(ordered[:-1]):
-        # A title above the heads is no part of them: it stands farther off than the lines of one head do. The boxes
-        # of a scan hold the ink alone, which is lower than the letters are set.
-        if kept[0].box.top - cell.box.bottom > WRAP_GAP * max(em, cell.box.height) and _is_known(_text(kept), terms):
-            break
-        kept.insert(0, cell)
-    return _text(kept)
-
-
-def _is_known(text: str, terms: Terms) -> bool:
-    return terms.is_label(text) or terms.caption(text) is not None
-
-
-def _text(cells: Sequence[Cell]) -> str:
-    text = ""
-    for cell in cells:
-        if text.endswith("-") and text[-2:-1].isalpha() and cell.text[:1].islower():
-            text = text[:-1] + cell.text
-        else:
-            text = f"{text} {cell.text}".strip()
-    return text
