@@ -141,7 +141,8 @@ def _head_lines(lines: Sequence[Line], run: Sequence[int], terms: Terms) -> list
         values = 2 * _values(line, terms) > len(line.cells) - terms.is_label(line.cells[0].text)
         if values and not (heads and _is_wrapped(line, below)):
             break
-        if _holds_entries(line, terms) or says_methods(line, terms) or _is_row(line, terms):
+        entries = _holds_entries(line, terms) and not (heads and k > 0 and _closes(line, lines[k - 1]))
+        if entries or says_methods(line, terms) or _is_row(line, terms):
             break
         if heads and below.box.top - line.box.bottom > WRAP_GAP * line.em and _opens_with_entry(line, terms):
             break
@@ -151,6 +152,12 @@ def _head_lines(lines: Sequence[Line], run: Sequence[int], terms: Terms) -> list
         heads.insert(0, k)
         below = line
     return heads
+
+
+def _closes(line: Line, above: Line) -> bool:
+    """True for the last words of wrapped heads with their colons ("basis:" close under "Extract, dry")."""
+    close = 0 <= line.box.top - above.box.bottom < WRAP_GAP * line.em
+    return close and len(above.cells) > 1 and all(cell.text.endswith(":") for cell in line.cells)
 
 
 def _is_wrapped(line: Line, below: Line) -> bool:
