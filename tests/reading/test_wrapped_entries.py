@@ -44,3 +44,11 @@ def test_an_address_below_a_name_is_no_part_of_it() -> None:
 def test_entries_above_and_below_that_stand_apart_are_others() -> None:
     lines = _texts(("Pale malt", 170, 90), ("Variety", 50, 110), ("Brindale", 170, 110), ("Wren Brewery", 170, 130))
     assert lines == ["Pale malt", "Variety | Brindale", "Wren Brewery"]
+
+
+def test_two_names_one_below_the_other_are_both_whole() -> None:
+    found = _texts(
+        ("Pale Ale", 170, 100), ("Malt", 50, 105), ("Malt", 170, 110),
+        ("Brindale", 170, 120), ("Variety", 50, 125), ("Gold", 170, 130),
+    )  # fmt: skip
+    assert found == ["Malt | Pale Ale Malt", "Variety | Brindale Gold"]
