@@ -21,7 +21,7 @@ def with_entries_whole(lines: Sequence[Line], terms: Terms) -> list[Line]:
     out = list(lines)
     for at in range(1, len(lines) - 1):
         over, line, under = out[at - 1], out[at], out[at + 1]
-        if len(over.cells) > 1 or len(under.cells) > 1 or not _is_alike(over.cells[0], under.cells[0], line.em):
+        if len(over.cells) != 1 or len(under.cells) != 1 or not _is_alike(over.cells[0], under.cells[0], line.em):
             continue
         for number, caption in enumerate(line.cells):
             if terms.caption(caption.text.rstrip(": ")) not in NAMES:

@@ -23,7 +23,6 @@ from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.
 TOP = 0.42
-NAME_TOP = 0.15
 # The last lines of a page are its foot below this share of it.
 FOOT = 0.6
 MAX_WORDS = 7
@@ -62,7 +61,7 @@ def letterhead_events(page: Page, lines: Sequence[Line], events: Sequence[Event]
     ]
     found: list[Event] = []
     if "supplier" not in known:
-        found += _supplier(cells, page, terms, "malt" in known) or _supplier_at_foot(page, lines, terms)
+        found += _supplier(cells, page, terms) or _supplier_at_foot(page, lines, terms)
     if "malt" not in known:
         found += _malt(cells, page, terms)
     return found
@@ -115,21 +114,7 @@ def _is_maltster(text: str) -> bool:
     return any(word in fold(text) for word in name_words().maltsters)
 
 
-def _named_like_malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
-    """In doubt, the name in large type at the top that ends like a malt ("Brackenholme Malt") and names no kind."""
-    for cell, line in cells:
-        text = cell.text.strip()
-        words = fold(text).split()
-        if line.em < LARGE * _usual(cells) or not 1 < len(words) <= MAX_WORDS or words[-1] not in name_words().stems:
-            continue
-        other = has_word(fold(text), name_words().malts) or has_word(fold(text), name_words().not_malts)
-        if cell.box.top < NAME_TOP * page.height and not other and not _is_other(text, terms):
-            return [_event("supplier", text, cell, page, sure=False)]
-    return []
-
-
-def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms, named: bool) -> list[Event]:
-    """The maltster of the letterhead. ``named``: a caption says what malt it is, so that other names are none of it."""
+def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
     best: tuple[float, Cell] | None = None
     for cell, line in cells:
         text = cell.text.strip()
@@ -144,7 +129,7 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms, name
             if best is None or score > best[0]:
                 best = (score, cell)
     if best is None or best[0] < 1.5:
-        return _named_like_malt(cells, page, terms) if named else []
+        return []
     name = _without_caption(_company_in(best[1].text.strip()), terms)
     if best[1].text.strip() == name and not has_legal_form(name):
         name = f"{name} {_rest_below(best[1], cells, terms)}".strip()

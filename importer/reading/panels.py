@@ -259,8 +259,8 @@ def _says_nothing(table: Table, column: int, terms: Terms, is_batch: Test) -> bo
 
 def _names_batch(head: str, terms: Terms, is_batch: Test) -> bool:
     """True for a caption of batches and a number, and nothing else."""
-    *caption, number = head.split()
-    return bool(caption) and terms.caption(" ".join(caption)) == "batch" and bool(is_batch(number))
+    caption, _, number = " ".join(head.split()).rpartition(" ")
+    return bool(caption) and terms.caption(caption) == "batch" and bool(is_batch(number))
 
 
 def _may_be_limit(table: Table, roles: Sequence[tuple[str, ...]], column: int, terms: Terms) -> bool:

@@ -324,3 +324,18 @@ def test_white_and_outlying_text_is_not_read_sideways_either() -> None:
     assert "seen" in {word.text for word in page.words}
     assert not {"white", "outside"} & {word.text for word in page.words}
     assert {"white", "outside"} <= {word.text for word in page.hidden}
+
+
+@pytest.mark.parametrize("angle", [0, 90, 180, 270])
+def test_the_letters_of_a_ligature_stay_in_their_word(angle: int) -> None:
+    pdfmetrics.registerFont(TTFont("WithLigatures", FONT))
+
+    def draw(canvas: Canvas) -> None:
+        canvas.setFont("WithLigatures", 11)
+        canvas.translate(420, 420)
+        canvas.rotate(angle)
+        canvas.drawString(-200, 0, "Löslicher Sticksto\ufb00 Extract \ufb01ne dry o\ufb03ce 81.4")
+        canvas.drawString(-200, -20, "Moisture 4.5 Colour 3.4 EBC Friability 86 %")
+
+    texts = [word.text for word in sorted(_read(_make(draw)).words, key=lambda w: (round(w.top), w.x0))]
+    assert texts[:7] == ["Löslicher", "Stickstoff", "Extract", "fine", "dry", "office", "81.4"]

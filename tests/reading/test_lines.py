@@ -75,3 +75,21 @@ def test_type_of_many_widths_on_a_scan_keeps_its_columns() -> None:
         found += words([("12,34", 100 + wide * len(label) + 10.5)], 100 + 15.0 * number, "ocr", 4.6)
     lines = find_lines(Page(1, 595, 842, tuple(found), "ocr"))
     assert [len(line.cells) for line in lines] == [2, 2, 2, 2]
+
+
+def test_small_letters_beside_a_figure_are_its_unit_and_a_small_letter_is_a_footnote() -> None:
+    large = Word("3.0", 100, 100, 130, 118, size=16)
+    unit = Word("EBC", 133, 105, 150, 115, size=9)
+    (line,) = find_lines(Page(1, 595, 842, (large, unit), "text"))
+    assert line.text == "3.0 EBC"
+    (line,) = find_lines(Page(1, 595, 842, (large, Word("b", 131, 98, 135, 105, size=7)), "text"))
+    assert line.text == "3.0"
+
+
+def test_letters_set_apart_are_a_word() -> None:
+    spaced = words([(letter, 100 + 7.0 * n + (4 if n > 2 else 0)) for n, letter in enumerate("LOTNO")], 100)
+    (line,) = find_lines(Page(1, 595, 842, tuple(spaced), "text"))
+    assert line.text == "LOT NO"
+    columns = words([(letter, 100 + 30.0 * n) for n, letter in enumerate("ABCD")], 100)
+    (line,) = find_lines(Page(1, 595, 842, tuple(columns), "text"))
+    assert [cell.text for cell in line.cells] == ["A", "B", "C", "D"]
