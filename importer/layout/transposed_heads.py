@@ -23,7 +23,8 @@ def under(line: Line, texts: Mapping[int, Sequence[Cell]]) -> dict[Cell, int]:
     found: dict[Cell, int] = {}
     for cell in line.cells:
         flush = [column for column, x0 in begins.items() if abs(cell.box.x0 - x0) < FLUSH * line.em]
-        if len(flush) == 1:
+        over = [column for column, x0 in begins.items() if cell.box.x0 < x0 < cell.box.x1 and column not in flush]
+        if len(flush) == 1 and not over:
             found[cell] = flush[0]
     return found if len(found) == len(line.cells) == len(set(found.values())) else {}
 
