@@ -12,6 +12,7 @@ from PIL import Image
 
 from importer.intake import ocr, second, spacing
 from importer.intake.cell_boxes import Cell, cells_of
+from importer.intake.head_names import name_places
 from importer.intake.lettering import agrees, read_unsure, reworded
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
@@ -117,6 +118,7 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     pointed = _compare_figures(page, asked, answers, settled)
     if second.available():
         _compare_words(page, [cell for cell in cells if not may_hold_figure(cell)], settled)
+        _ask_for_names(page, settled)
     unexplained = _unexplained(page, asked, answers)
     hidden = [cell.box for cell in cells if _has_digit(cell.text) and _is_touched(page, cell.box)]
     return CellsRead(
@@ -202,6 +204,20 @@ def _compare_words(page: Prepared, cells: Sequence[Cell], settled: _Settled) -> 
     for index, answer in answers.items():
         if not settled.reword(cells[index], answer) and answer.text:
             settled.readings.append(_second_reading(cells[index], answer))
+
+
+def _ask_for_names(page: Prepared, settled: _Settled) -> None:
+    """A second reading of the names in the head that have none; the main reader's words stay as they are."""
+    found = name_places([*settled.kept.values(), *settled.added], page.even.shape[0])
+    places = [box for box in found if not any(_covers(reading.box, box) for reading in settled.readings)]
+    for box, answer in zip(places, second.read_cells([crop(page, box) for box in places]), strict=True):
+        if answer.text:
+            settled.readings.append(Reading(answer.text, box, second.NAME, answer.confidence))
+
+
+def _covers(reading: Box, box: Box) -> bool:
+    slack = 0.5 * box.height
+    return reading.x0 - slack < box.x0 and box.x1 < reading.x1 + slack and reading.top < box.middle < reading.bottom
 
 
 def _strays(words: Sequence[ocr.Seen], cells: Sequence[Cell]) -> set[int]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -13,11 +13,11 @@ from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
-from importer.reading.malt_names import fold, name_words, names_brewer, names_maltster, names_only_malt
 from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.captions import header_caption, looks_like_batch
+from importer.vocabulary.malt_names import fold, name_words, names_brewer, names_maltster, names_only_malt
 from importer.vocabulary.units import split_unit
-from importer.words import Box, Page
+from importer.words import Box, Page, SecondReading
 
 _MASS = re.compile(r"\d\s*(kg|t|to|tonnes?|lbs?|q)\b", re.IGNORECASE)
 # Shorter numbers under a caption of batches may be results that stand in the wrong column.
@@ -131,8 +131,23 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False
     same = _as_numbered if entry.key in _NUMBERED else _plain
     wanted = same(entry.text)
-    seen = [same(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
-    return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
+    seen = [reading for reading in page.second if _overlaps(reading.box, entry.box)]
+    return page.doubt is None and bool(wanted) and any(_holds(one, wanted, entry.box, page, same) for one in seen)
+
+
+def _holds(reading: SecondReading, wanted: str, box: Box, page: Page, same: Callable[[str], str]) -> bool:
+    """Whether a reading ends in what is wanted, or goes on with what the main reader saw behind it on the line."""
+    text = same(reading.text)
+    if text.endswith(wanted):
+        return True
+    _, found, rest = text.partition(wanted)
+    level = [w for w in page.words if w.x0 >= box.x1 - 1 and w.x1 < reading.box.x1 + _LINE and _is_level(w.box, box)]
+    behind = same("".join(word.text for word in sorted(level, key=lambda word: word.x0)))
+    return bool(found) and rest[:1] == behind[:1] and ratio(rest, behind) >= _NEARLY
+
+
+def _is_level(one: Box, other: Box) -> bool:
+    return other.top < one.middle < other.bottom
 
 
 def _goes_on(text: str) -> bool:

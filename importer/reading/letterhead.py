@@ -9,8 +9,8 @@ from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
 from importer.vocabulary.captions import beside_title, document_title, family_statement, looks_like_batch
+from importer.vocabulary.malt_names import fold, has_legal_form, has_word, name_words, names_malt, names_one_malt
 from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.

@@ -139,3 +139,22 @@ def test_a_supplier_of_a_scan_that_is_spelt_otherwise_in_the_letterhead_is_a_dou
 def test_a_lost_quotation_mark_is_a_doubt(malt: str, state: str) -> None:
     page = replace(PAGE, second=(SecondReading(malt, BOX, "other", 0.99),))
     assert built(row("Friability", "86"), malt=malt, page=page).header["malt"].state == state
+
+
+@pytest.mark.parametrize(
+    ("reading", "behind", "state"),
+    [
+        ("Malt: Lager malt Batch: A-114", "Batch: A-114", "accepted"),
+        ("Malt: Lager malt organic", "", "review"),
+        ("Malt: Lager malts Batch: A-114", "Batch: A-114", "review"),
+        ("Malt: Lagen malt Batch: A-114", "Batch: A-114", "review"),
+    ],
+)
+def test_a_name_is_confirmed_by_a_reading_of_its_whole_line(reading: str, behind: str, state: str) -> None:
+    """What the second reader saw behind the name has to be what the main reader saw there: nothing of it is lost."""
+    words = tuple(
+        Word(text, BOX.x1 + 5 + 50 * at, 22, BOX.x1 + 40 + 50 * at, 38) for at, text in enumerate(behind.split())
+    )
+    line = Box(BOX.x0 - 8, BOX.top, BOX.x1 + 120, BOX.bottom)
+    page = replace(PAGE, words=words, second=(SecondReading(reading, line, "other", 0.99),))
+    assert built(row("Friability", "86"), malt="Lager malt", page=page).header["malt"].state == state
