@@ -11,6 +11,7 @@ import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second, spacing
+from importer.intake.alike import alike, plain, same_numbers
 from importer.intake.cell_boxes import Cell, cells_of
 from importer.intake.head_names import name_places
 from importer.intake.lettering import agrees, read_unsure, reworded
@@ -41,22 +42,6 @@ STROKES = frozenset("-–—_|¦=~.'‘’`")  # what rules, edges and dirt are 
 BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
 UPRIGHT = 2.5  # times its width: so high is no digit
 TOUCHING = 0.5  # of the glyph height beside a cell: coloured ink that near may have hidden a sign or a digit
-DASHES = str.maketrans(
-    {
-        "−": "-",
-        "–": "-",
-        "—": "-",
-        "一": "-",
-        ",": ".",
-        "±": "+",
-        "土": "+",
-        "士": "+",
-        "≦": "≤",
-        "≧": "≥",
-        "＜": "<",
-        "＞": ">",
-    }
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +121,7 @@ def _agreement(
     pointed: set[int],
     unexplained: Sequence[Box],
 ) -> tuple[int, int, int]:
-    """How many cells hold a digit, are read the same twice, and hold unread ink.
+    """How many cells hold a digit, are read the same twice, and hold unread ink. Letters beside a number do not count.
 
     Those under a stamp do not count, nor upright strokes that only the second reader takes for a 1: the edge of the
     paper. A reading whose point the ink shows is one that both agree on.
@@ -154,6 +139,7 @@ def _agreement(
         index in pointed
         or alike(answers[index].text, cells[index].text)
         or agrees(cells[index].text, answers[index].text)
+        or same_numbers(cells[index].text, answers[index].text)
         for index in counted
     )
     boxes = {cells[index].box for index in counted}
@@ -208,16 +194,11 @@ def _compare_words(page: Prepared, cells: Sequence[Cell], settled: _Settled) -> 
 
 def _ask_for_names(page: Prepared, settled: _Settled) -> None:
     """A second reading of the names in the head that have none; the main reader's words stay as they are."""
-    found = name_places([*settled.kept.values(), *settled.added], page.even.shape[0])
-    places = [box for box in found if not any(_covers(reading.box, box) for reading in settled.readings)]
+    words = [*settled.kept.values(), *settled.added]
+    places = name_places(words, page.even.shape[0], page.marks, [reading.box for reading in settled.readings])
     for box, answer in zip(places, second.read_cells([crop(page, box) for box in places]), strict=True):
         if answer.text:
             settled.readings.append(Reading(answer.text, box, second.NAME, answer.confidence))
-
-
-def _covers(reading: Box, box: Box) -> bool:
-    slack = 0.5 * box.height
-    return reading.x0 - slack < box.x0 and box.x1 < reading.x1 + slack and reading.top < box.middle < reading.bottom
 
 
 def _strays(words: Sequence[ocr.Seen], cells: Sequence[Cell]) -> set[int]:
@@ -250,15 +231,6 @@ def may_hold_figure(cell: Cell) -> bool:
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False
     return not sure or all(character in LIKE_DIGITS for character in text)
-
-
-def alike(one: str, other: str) -> bool:
-    """The same characters but for spaces, the decimal sign and the kind of dash."""
-    return bool(one) and _plain(one) == _plain(other)
-
-
-def _plain(text: str) -> str:
-    return "".join(text.translate(DASHES).split())
 
 
 def _has_digit(text: str) -> bool:
@@ -337,7 +309,7 @@ def _pointed(
 
 
 def _digits_only(text: str) -> str:
-    return "".join(character for character in _plain(text) if character not in spacing.SEPARATORS)
+    return "".join(character for character in plain(text) if character not in spacing.SEPARATORS)
 
 
 def _marks_in(page: Prepared, box: Box) -> Marks:

@@ -9,7 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
+import numpy as np
+
 from importer.intake.ocr import Seen
+from importer.intake.prepare.ink import Marks
 from importer.vocabulary.captions import header_caption
 from importer.vocabulary.malt_names import fold, has_legal_form, has_word, name_words, names_malt
 from importer.words import Box
@@ -21,14 +24,19 @@ HEAD = 0.5  # of the page's height, from its top
 GAP = 1.3  # times the height of a line: so far apart words are of different texts
 REACH = 30.0  # times the height of a line, from a caption to its entry
 BELOW = 2.6  # times the height of a line, from the middle of a caption to that of the entry under it
+SPACE = 0.9  # times the height of a name: a space in it is not wider
+TALLEST = 1.6  # times the height of a name: no letter of it is taller
 MOST_WORDS = 8  # longer texts are sentences
 MOST_PLACES = 8
 
 Run = tuple[Seen, ...]
 
 
-def name_places(words: Sequence[Seen], height: float) -> list[Box]:
-    """The places of names in the head of a page so high, those with captions first; there are few on any page."""
+def name_places(words: Sequence[Seen], height: float, marks: Marks, known: Sequence[Box] = ()) -> list[Box]:
+    """The places of names in the head of a page so high, those with captions first; there are few on any page.
+
+    Each takes in the ink close beside it, which the main reader may have lost. What lies in ``known`` is left out.
+    """
     lines = [list(_runs(line)) for line in _lines([word for word in words if word.bottom < HEAD * height])]
     captioned: list[Run] = []
     alone: list[Run] = []
@@ -44,7 +52,28 @@ def name_places(words: Sequence[Seen], height: float) -> list[Box]:
             elif _names(" ".join(word.text for word in run)):
                 alone.append(run)
     places = dict.fromkeys(_box(run) for run in (*captioned, *alone) if any(c.isalpha() for w in run for c in w.text))
-    return list(places)[:MOST_PLACES]
+    new = [box for box in places if not any(_covers(other, box) for other in known)]
+    return [_with_ink_beside(box, marks) for box in new[:MOST_PLACES]]
+
+
+def _covers(other: Box, box: Box) -> bool:
+    slack = 0.5 * box.height
+    return other.x0 - slack < box.x0 and box.x1 < other.x1 + slack and other.top < box.middle < other.bottom
+
+
+def _with_ink_beside(box: Box, marks: Marks) -> Box:
+    """The box with the marks of its line that no wide gap parts from it."""
+    middle = (marks.top + marks.bottom) / 2
+    level = marks.take((middle > box.top) & (middle < box.bottom) & (marks.height < TALLEST * box.height))
+    left, right = box.x0, box.x1
+    for x0, x1 in sorted(zip(level.x0.tolist(), level.x1.tolist(), strict=True)):
+        right = max(right, x1) if x0 < right + SPACE * box.height and x1 > left else right
+    for x1, x0 in sorted(zip(level.x1.tolist(), level.x0.tolist(), strict=True), reverse=True):
+        left = min(left, x0) if x1 > left - SPACE * box.height and x0 < right else left
+    near = level.take((level.x0 >= left) & (level.x1 <= right))
+    if not len(near):
+        return box
+    return Box(left, min(box.top, float(np.min(near.top))), right, max(box.bottom, float(np.max(near.bottom))))
 
 
 def _lines(words: Sequence[Seen]) -> list[list[Seen]]:

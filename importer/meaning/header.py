@@ -130,20 +130,31 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
     if entry.key == "supplier" and _is_spelt_otherwise(entry.text, page):
         return False
     same = _as_numbered if entry.key in _NUMBERED else _plain
-    wanted = same(entry.text)
     seen = [reading for reading in page.second if _overlaps(reading.box, entry.box)]
-    return page.doubt is None and bool(wanted) and any(_holds(one, wanted, entry.box, page, same) for one in seen)
+    return page.doubt is None and any(_holds(reading, entry, page, same) for reading in seen)
 
 
-def _holds(reading: SecondReading, wanted: str, box: Box, page: Page, same: Callable[[str], str]) -> bool:
-    """Whether a reading ends in what is wanted, or goes on with what the main reader saw behind it on the line."""
-    text = same(reading.text)
+def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Callable[[str], str]) -> bool:
+    """Whether a reading holds the entry, and before and behind it what the main reader saw there: no word is lost.
+
+    Where no caption stands before a name, the reading has to be the name alone: a part of it may have been lost.
+    """
+    wanted, text = same(entry.text), same(reading.text)
+    if not wanted or not entry.caption:
+        return bool(wanted) and text == wanted
+    level = sorted((w for w in page.words if _is_level(w.box, entry.box)), key=lambda word: word.x0)
     if text.endswith(wanted):
-        return True
-    _, found, rest = text.partition(wanted)
-    level = [w for w in page.words if w.x0 >= box.x1 - 1 and w.x1 < reading.box.x1 + _LINE and _is_level(w.box, box)]
-    behind = same("".join(word.text for word in sorted(level, key=lambda word: word.x0)))
-    return bool(found) and rest[:1] == behind[:1] and ratio(rest, behind) >= _NEARLY
+        inside = [w.text for w in level if w.x0 > reading.box.x0 - _LINE and w.x1 < entry.box.x0 + 1]
+        before = _plain(text.removesuffix(wanted))
+        return before in ("", _plain(entry.caption)) or before[-2:] == _plain("".join(inside))[-2:]
+    behind = _plain("".join(w.text for w in level if w.x0 >= entry.box.x1 - 1 and w.x1 < reading.box.x1 + _LINE))
+    words, count = reading.text.split(), len(entry.text.split())
+    return any(
+        same("".join(words[at : at + count]).strip(",;")) == wanted
+        and (rest := _plain("".join(words[at + count :])))[:1] == behind[:1]
+        and ratio(rest, behind) >= _NEARLY
+        for at in range(len(words) - count)
+    )
 
 
 def _is_level(one: Box, other: Box) -> bool:

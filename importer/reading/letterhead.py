@@ -20,6 +20,8 @@ MAX_WORDS = 7
 SURE_COMPANY = 2.4
 # Names in type this much larger than the page's may be spaced out, by at most so much of their size.
 LARGE, SPACED = 1.2, 1.6
+# Boxes of ink differ by their letters: so many times higher is larger type.
+LARGER_LETTERS = 1.35
 _BESIDE_NUMBER = re.compile(r"[,;:()]|\s[–—-]\s")
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
@@ -98,7 +100,9 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
         legal = has_legal_form(text)
         score = 2.0 * maltster + 1.0 * legal
         if score and not (legal and len(text.split()) < 2):
-            score += 0.8 * (line.em > 1.2 * _usual(cells)) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
+            score += (
+                0.8 * _is_large(cell, line, cells, 1.2) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
+            )
             if best is None or score > best[0]:
                 best = (score, cell)
     if best is None or best[0] < 1.5:
@@ -124,6 +128,19 @@ def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
     return sizes[len(sizes) // 2] if sizes else 10.0
 
 
+def _is_large(cell: Cell, line: Line, cells: Sequence[tuple[Cell, Line]], times: float) -> bool:
+    """Whether the type of a cell is so many times larger than the usual one; on a scan the letters have to show it."""
+    if any(word.size for word in cell.words):
+        return line.em > times * _usual(cells)
+    sizes = sorted(_letters(other) for other, _ in cells)
+    return _letters(cell) > max(times, LARGER_LETTERS) * sizes[len(sizes) // 2]
+
+
+def _letters(cell: Cell) -> float:
+    """The height of the lowest word of a cell: one without long letters, which would make the type seem larger."""
+    return min(word.box.height for word in cell.words)
+
+
 def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
     best: tuple[float, str, Cell] | None = None
     for cell, line in cells:
@@ -136,7 +153,7 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
                 continue
             if folded in name_words().stems or any(map(looks_like_batch, text.split())):
                 continue
-            score = 1.0 + (line.em > 1.1 * _usual(cells)) + 0.5 * cell.bold
+            score = 1.0 + _is_large(cell, line, cells, 1.1) + 0.5 * cell.bold
             if best is None or score > best[0]:
                 best = (score, text, cell)
     if best is None:

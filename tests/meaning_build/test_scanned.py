@@ -6,8 +6,9 @@ from dataclasses import replace
 
 import pytest
 
+from importer.meaning.header import build_header
 from importer.models import Figure
-from importer.printed import PrintedFigure
+from importer.printed import PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.words import Box, Page, SecondReading, Word
 from tests.meaning_build.built import BOX, built, only, row
 
@@ -158,3 +159,24 @@ def test_a_name_is_confirmed_by_a_reading_of_its_whole_line(reading: str, behind
     line = Box(BOX.x0 - 8, BOX.top, BOX.x1 + 120, BOX.bottom)
     page = replace(PAGE, words=words, second=(SecondReading(reading, line, "other", 0.99),))
     assert built(row("Friability", "86"), malt="Lager malt", page=page).header["malt"].state == state
+
+
+@pytest.mark.parametrize(
+    ("reading", "state"),
+    [("Malt: Lager malt", "accepted"), ("Malt type Lager malt", "accepted"), ("Malt: Extra lager malt", "review")],
+)
+def test_a_word_before_a_name_that_only_the_second_reader_saw_is_a_doubt(reading: str, state: str) -> None:
+    before = tuple(Word(text, x, 22, x + 3, 38) for x, text in ((1, "Malt"), (5, "type")))
+    line = Box(0, BOX.top, BOX.x1, BOX.bottom)
+    page = replace(PAGE, words=before, second=(SecondReading(reading, line, "other", 0.99),))
+    assert built(row("Friability", "86"), malt="Lager malt", page=page).header["malt"].state == state
+
+
+@pytest.mark.parametrize(
+    ("reading", "state"), [("Ferncombe Malt Works", "accepted"), ("New Ferncombe Malt Works", "review")]
+)
+def test_a_name_without_a_caption_is_the_whole_of_its_second_reading(reading: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading(reading, BOX, "other", 0.99),))
+    name = PrintedHeader("supplier", "", "Ferncombe Malt Works", 1, BOX)
+    fields = build_header(PrintedAnalysis((1,), (name,), ()), {1: page})
+    assert fields["supplier"].state == state
