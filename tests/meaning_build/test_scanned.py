@@ -35,11 +35,19 @@ def scanned(label: str, value: str, unit: str | None, reading: str, of_label: st
         ("12", "min", "12 min"),
         ("4.0 ± 0.1", "%", "4.0+0.1"),
         ("4.5", "%", "4.5%"),
+        ("4.5", "%", "4.5 »"),
+        ("12", "min", "12 mest"),
     ],
 )
 def test_two_readings_of_one_number_are_believed(value: str, unit: str, reading: str) -> None:
     label = "Saccharification time" if unit == "min" else "Moisture"
     assert scanned(label, value, unit, reading).state == "accepted"
+
+
+@pytest.mark.parametrize(("value", "reading"), [("4.5", "4.6 »"), ("4.5", "45 »"), ("12", "18 mest"), ("12", "12 5")])
+def test_what_a_unit_was_misread_as_hides_no_other_number(value: str, reading: str) -> None:
+    label, unit = ("Moisture", "%") if "." in value else ("Saccharification time", "min")
+    assert scanned(label, value, unit, reading).state == "review"
 
 
 def test_limits_in_brackets_belong_to_no_reading_of_the_result() -> None:
