@@ -182,6 +182,11 @@ def _panel(
     elif not results and unknown:
         results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
         doubt = doubt or unsure
+        if left and left[0] not in unknown and not batches:
+            # Values before the names as well: those behind them may be limits, and are where they look so.
+            doubt = SEVERAL_RESULTS
+            if len(left) == 1 and spec is None and all(limit_share(table, i) >= 0.6 for i, _ in results):
+                results, spec = [(left[0], None)], results[0][0]
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
         if others and not batches and any(_says_nothing(table, i, terms) for i, _ in results):
             doubt = SEVERAL_RESULTS
