@@ -18,12 +18,13 @@ from importer.vocabulary.malt_names import fold, has_legal_form, has_word, name_
 from importer.words import Box
 
 NAMED = frozenset({"supplier", "malt", "variety", "customer"})
-SURE_CAPTION = 82.0
+# Scores of captions: for one that stands alone ("Malt"), and for words at the start of a text.
+ALONE, WITHIN = 60.0, 82.0
 LONGEST_CAPTION = 4  # words
 HEAD = 0.5  # of the page's height, from its top
 GAP = 1.3  # times the height of a line: so far apart words are of different texts
 REACH = 30.0  # times the height of a line, from a caption to its entry
-BELOW = 2.6  # times the height of a line, from the middle of a caption to that of the entry under it
+BELOW = 4.0  # times the height of a line, from the middle of a caption to that of the entry under it
 SPACE = 0.9  # times the height of a name: a space in it is not wider
 TALLEST = 1.6  # times the height of a name: no letter of it is taller
 MOST_WORDS = 8  # longer texts are sentences
@@ -103,7 +104,7 @@ def _caption_length(run: Run) -> int:
     lengths = [colon] if colon else [n for n in (len(run), 1, 2, 3) if n <= min(len(run), LONGEST_CAPTION)]
     for length in lengths:
         found = header_caption(" ".join(word.text for word in run[:length]))
-        if found is not None and found[0] in NAMED and found[1] >= SURE_CAPTION:
+        if found is not None and found[0] in NAMED and found[1] >= (ALONE if length == len(run) else WITHIN):
             return length
     return 0
 
@@ -112,8 +113,14 @@ def _entries(caption: Run, beside: Sequence[Run], lower: Sequence[Sequence[Run]]
     """The text to the right of a caption that stands alone, and the one below it."""
     high = max(map(_height, caption))
     own = _box(caption)
-    if beside and beside[0][0].x0 - own.x1 < REACH * high and len(beside[0]) <= MOST_WORDS:
+    if (
+        beside
+        and beside[0][0].x0 - own.x1 < REACH * high
+        and len(beside[0]) <= MOST_WORDS
+        and not _is_caption(beside[0])
+    ):
         yield beside[0]
+        return
     for line in lower[:2]:
         for run in line:
             box = _box(run)
@@ -121,6 +128,10 @@ def _entries(caption: Run, beside: Sequence[Run], lower: Sequence[Sequence[Run]]
             if near and box.x0 < own.x1 and box.x1 > own.x0 and len(run) <= MOST_WORDS:
                 yield run
                 return
+
+
+def _is_caption(run: Run) -> bool:
+    return header_caption(" ".join(word.text for word in run)) is not None
 
 
 def _names(text: str) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
@@ -106,6 +107,7 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
 
 # In a number every stroke counts: "23/858" is no 23858.
 _NUMBERED = ("batch", "certificate", "order")
+_MAIN = "tesseract"
 _NEARLY, _LINE = 85.0, 6.0  # percent of the letters of two names; points within which words stand on a line
 _OPENING, _CLOSING = re.compile(r"(?<!\S)['\"‘“„]"), re.compile(r"['\"’”“](?!\S)")
 _DAY = re.compile(r"(?:19|20)\d\d-\d\d(?:-\d\d)?")
@@ -127,7 +129,7 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False  # one of a pair of quotation marks was lost
     if entry.key in _NUMBERED and _GAP.search(entry.text):
         return False  # both readers can lose the same stroke
-    if entry.key == "supplier" and _is_spelt_otherwise(entry.text, page):
+    if entry.key == "supplier" and _is_spelt_otherwise(entry, page):
         return False
     same = _as_numbered if entry.key in _NUMBERED else _plain
     seen = [reading for reading in page.second if _overlaps(reading.box, entry.box)]
@@ -140,13 +142,15 @@ def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Calla
     Where no caption stands before a name, the reading has to be the name alone: a part of it may have been lost.
     """
     wanted, text = same(entry.text), same(reading.text)
-    if not wanted or not entry.caption:
+    if reading.reader == _MAIN and _dotless(entry.text) == _dotless(reading.text):
+        return True
+    if not wanted or not (entry.caption or entry.key in _NUMBERED):
         return bool(wanted) and text == wanted
     level = sorted((w for w in page.words if _is_level(w.box, entry.box)), key=lambda word: word.x0)
     if text.endswith(wanted):
         inside = [w.text for w in level if w.x0 > reading.box.x0 - _LINE and w.x1 < entry.box.x0 + 1]
         before = _plain(text.removesuffix(wanted))
-        return before in ("", _plain(entry.caption)) or before[-2:] == _plain("".join(inside))[-2:]
+        return not entry.caption or before in ("", _plain(entry.caption)) or before[-2:] == _plain("".join(inside))[-2:]
     behind = _plain("".join(w.text for w in level if w.x0 >= entry.box.x1 - 1 and w.x1 < reading.box.x1 + _LINE))
     words, count = reading.text.split(), len(entry.text.split())
     return any(
@@ -155,6 +159,11 @@ def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Calla
         and ratio(rest, behind) >= _NEARLY
         for at in range(len(words) - count)
     )
+
+
+def _dotless(text: str) -> str:
+    """Letters without the two dots of an umlaut, which the main reader does not know: of two readings it is one."""
+    return _plain(unicodedata.normalize("NFKD", text).replace("\u0308", ""))
 
 
 def _is_level(one: Box, other: Box) -> bool:
@@ -168,10 +177,11 @@ def _goes_on(text: str) -> bool:
     return text.rstrip().endswith(",") or (last.islower() and len(last) > 1 and last in caption_table().small)
 
 
-def _is_spelt_otherwise(name: str, page: Page) -> bool:
+def _is_spelt_otherwise(entry: PrintedHeader, page: Page) -> bool:
     """Whether nearly the same name stands elsewhere on the page, in the letterhead or at its foot."""
-    wanted, count = _plain(name), len(name.split())
-    words = sorted(page.words, key=lambda word: (round(word.bottom / _LINE), word.x0))
+    wanted, count, box = _plain(entry.text), len(entry.text.split()), entry.box
+    elsewhere = [w for w in page.words if not (_is_level(w.box, box) and box.x0 <= w.box.centre <= box.x1)]
+    words = sorted(elsewhere, key=lambda word: (round(word.bottom / _LINE), word.x0))
     runs = (_plain("".join(word.text for word in words[at : at + count])) for at in range(len(words) - count + 1))
     return any(run != wanted and ratio(run, wanted) >= _NEARLY for run in runs)
 

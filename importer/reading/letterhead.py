@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from statistics import median
 
 from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
@@ -21,7 +22,7 @@ SURE_COMPANY = 2.4
 # Names in type this much larger than the page's may be spaced out, by at most so much of their size.
 LARGE, SPACED = 1.2, 1.6
 # Boxes of ink differ by their letters: so many times higher is larger type.
-LARGER_LETTERS = 1.35
+LARGER_LETTERS = 1.25
 _BESIDE_NUMBER = re.compile(r"[,;:()]|\s[–—-]\s")
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
@@ -101,7 +102,9 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
         score = 2.0 * maltster + 1.0 * legal
         if score and not (legal and len(text.split()) < 2):
             score += (
-                0.8 * _is_large(cell, line, cells, 1.2) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
+                0.8 * _is_large(cell, line, cells, page, 1.2)
+                + 0.4 * cell.bold
+                + 0.3 * (cell.box.top < 0.15 * page.height)
             )
             if best is None or score > best[0]:
                 best = (score, cell)
@@ -128,17 +131,13 @@ def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
     return sizes[len(sizes) // 2] if sizes else 10.0
 
 
-def _is_large(cell: Cell, line: Line, cells: Sequence[tuple[Cell, Line]], times: float) -> bool:
+def _is_large(cell: Cell, line: Line, cells: Sequence[tuple[Cell, Line]], page: Page, times: float) -> bool:
     """Whether the type of a cell is so many times larger than the usual one; on a scan the letters have to show it."""
-    if any(word.size for word in cell.words):
+    if page.reading != "ocr":
         return line.em > times * _usual(cells)
-    sizes = sorted(_letters(other) for other, _ in cells)
-    return _letters(cell) > max(times, LARGER_LETTERS) * sizes[len(sizes) // 2]
-
-
-def _letters(cell: Cell) -> float:
-    """The height of the lowest word of a cell: one without long letters, which would make the type seem larger."""
-    return min(word.box.height for word in cell.words)
+    # The lowest word of a name has no long letters, which would make its type seem larger.
+    usual = median(word.box.height for word in page.words)
+    return min(word.box.height for word in cell.words) > max(times, LARGER_LETTERS) * usual
 
 
 def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
@@ -153,7 +152,7 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
                 continue
             if folded in name_words().stems or any(map(looks_like_batch, text.split())):
                 continue
-            score = 1.0 + _is_large(cell, line, cells, 1.1) + 0.5 * cell.bold
+            score = 1.0 + _is_large(cell, line, cells, page, 1.1) + 0.5 * cell.bold
             if best is None or score > best[0]:
                 best = (score, text, cell)
     if best is None:

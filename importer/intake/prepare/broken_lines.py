@@ -9,8 +9,10 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from importer.intake.prepare.ink import Marks
+
 if TYPE_CHECKING:
-    from importer.intake.prepare.ink import Ints, Marks, Mask
+    from importer.intake.prepare.ink import Ints, Mask
 
 # All of the glyph height: how thick a dot or dash is, how long, how far apart, and how long such a line is.
 THICK, LONG, APART, LENGTH = 0.3, 3.5, 0.5, 3.5
@@ -54,8 +56,8 @@ def _lines(marks: Marks, glyph: float, longest: float, apart: float, least: int)
                 if not found[small[run]].all():
                     spans.append(box)
                 found[small[run]] = True
-    edges = np.array(spans, dtype=np.int64).reshape(-1, 4).T
-    return found, type(marks)(*edges, np.zeros(len(spans), dtype=np.int64))
+    x0, top, x1, bottom = np.array(spans, dtype=np.int64).reshape(-1, 4).T
+    return found, Marks(x0, top, x1, bottom, np.zeros(len(spans), dtype=np.int64))
 
 
 def _runs(dots: Marks, shift: float, glyph: float, apart: float) -> list[Ints]:
