@@ -163,7 +163,7 @@ def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Calla
 
 def _dotless(text: str) -> str:
     """Letters without the two dots of an umlaut, which the main reader does not know: of two readings it is one."""
-    return _plain(unicodedata.normalize("NFKD", text).replace("\u0308", ""))
+    return _plain(unicodedata.normalize("NFC", unicodedata.normalize("NFD", text).replace("\u0308", "")))
 
 
 def _is_level(one: Box, other: Box) -> bool:

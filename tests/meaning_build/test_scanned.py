@@ -188,3 +188,17 @@ def test_a_name_without_a_caption_is_the_whole_of_its_second_reading(reading: st
     name = PrintedHeader("supplier", "", "Ferncombe Malt Works", 1, BOX)
     fields = build_header(PrintedAnalysis((1,), (name,), ()), {1: page})
     assert fields["supplier"].state == state
+
+
+@pytest.mark.parametrize(("name", "state"), [("Mälzerei Tannried", "accepted"), ("Málzerei Tannried", "review")])
+def test_dots_over_letters_that_the_main_reader_does_not_know_are_no_doubt(name: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading("Malzerei Tannried", BOX, "tesseract", 0.9),))
+    fields = build_header(PrintedAnalysis((1,), (PrintedHeader("supplier", "", name, 1, BOX),), ()), {1: page})
+    assert fields["supplier"].state == state
+
+
+def test_the_words_of_a_name_and_one_beside_it_are_no_other_spelling_of_it() -> None:
+    words = tuple(Word(t, x, 22, x + 5, 39) for t, x in (("Lot", 1), ("Ferncombe", 11), ("Malt", 17), ("Works", 24)))
+    name = PrintedHeader("supplier", "", "Ferncombe Malt Works", 1, BOX)
+    page = replace(PAGE, words=words, second=(SecondReading("Ferncombe Malt Works", BOX, "other", 0.99),))
+    assert build_header(PrintedAnalysis((1,), (name,), ()), {1: page})["supplier"].state == "accepted"
