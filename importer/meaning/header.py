@@ -110,6 +110,7 @@ _NUMBERED = ("batch", "certificate", "order")
 _MAIN = "tesseract"
 _NEARLY, _LINE = 85.0, 6.0  # percent of the letters of two names; points within which words stand on a line
 _OPENING, _CLOSING = re.compile(r"(?<!\S)['\"‘“„]"), re.compile(r"['\"’”“](?!\S)")
+_QUOTES = re.compile(r"['\"‘’‚‛“”„´`]")
 _DAY = re.compile(r"(?:19|20)\d\d-\d\d(?:-\d\d)?")
 _GAP = re.compile(r"\d\s+\d")
 _SCRAPS = re.compile(r"[|©®_~=¢]|^\s*[—–-]")
@@ -142,6 +143,8 @@ def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Calla
     Where no caption stands before a name, the reading has to be the name alone: a part of it may have been lost.
     """
     wanted, text = same(entry.text), same(reading.text)
+    if entry.key not in _NUMBERED and len(_QUOTES.findall(reading.text)) != len(_QUOTES.findall(entry.text)):
+        return False  # marks around a name are part of it, and only one reader saw them
     if reading.reader == _MAIN and _dotless(entry.text) == _dotless(reading.text):
         return True
     if not wanted or not (entry.caption or entry.key in _NUMBERED):

@@ -202,3 +202,9 @@ def test_the_words_of_a_name_and_one_beside_it_are_no_other_spelling_of_it() -> 
     name = PrintedHeader("supplier", "", "Ferncombe Malt Works", 1, BOX)
     page = replace(PAGE, words=words, second=(SecondReading("Ferncombe Malt Works", BOX, "other", 0.99),))
     assert build_header(PrintedAnalysis((1,), (name,), ()), {1: page})["supplier"].state == "accepted"
+
+
+@pytest.mark.parametrize(("reading", "state"), [("Lager malt Lark", "accepted"), ("Lager malt ‘Lark’", "review")])
+def test_marks_around_a_name_that_one_reader_saw_are_a_doubt(reading: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading(reading, BOX, "other", 0.99),))
+    assert built(row("Friability", "86"), malt="Lager malt Lark", page=page).header["malt"].state == state
