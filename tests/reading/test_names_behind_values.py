@@ -60,3 +60,8 @@ def test_values_before_and_limits_behind_the_names_are_not_exchanged(tmp_path: P
         "nitrogen_ratio": ("40.5", "review"),
         "wort_ph": ("6.00", "review"),
     }
+
+
+def test_numbers_of_sections_before_the_names_are_no_rivals_of_the_results(tmp_path: Path) -> None:
+    rows = [(f"3.{at}", name, value, unit) for at, (unit, value, name) in enumerate(ROWS, 1)]
+    assert accepted(read(tmp_path, [*HEAD, *table(rows, 130, (54, 90, 260, 320))]).analyses[0]) == EXPECTED
