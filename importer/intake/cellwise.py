@@ -11,7 +11,9 @@ import numpy as np
 from PIL import Image
 
 from importer.intake import ocr, second, spacing
+from importer.intake.alike import alike, plain, same_numbers
 from importer.intake.cell_boxes import Cell, cells_of
+from importer.intake.head_names import name_places
 from importer.intake.lettering import agrees, read_unsure, reworded
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
@@ -40,22 +42,6 @@ STROKES = frozenset("-–—_|¦=~.'‘’`")  # what rules, edges and dirt are 
 BESIDE, LEAST_STROKE, MOST_HEIGHT = 0.5, 0.05, 1.45
 UPRIGHT = 2.5  # times its width: so high is no digit
 TOUCHING = 0.5  # of the glyph height beside a cell: coloured ink that near may have hidden a sign or a digit
-DASHES = str.maketrans(
-    {
-        "−": "-",
-        "–": "-",
-        "—": "-",
-        "一": "-",
-        ",": ".",
-        "±": "+",
-        "土": "+",
-        "士": "+",
-        "≦": "≤",
-        "≧": "≥",
-        "＜": "<",
-        "＞": ">",
-    }
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +103,7 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
     pointed = _compare_figures(page, asked, answers, settled)
     if second.available():
         _compare_words(page, [cell for cell in cells if not may_hold_figure(cell)], settled)
+        _ask_for_names(page, settled)
     unexplained = _unexplained(page, asked, answers)
     hidden = [cell.box for cell in cells if _has_digit(cell.text) and _is_touched(page, cell.box)]
     return CellsRead(
@@ -134,7 +121,7 @@ def _agreement(
     pointed: set[int],
     unexplained: Sequence[Box],
 ) -> tuple[int, int, int]:
-    """How many cells hold a digit, are read the same twice, and hold unread ink.
+    """How many cells hold a digit, are read the same twice, and hold unread ink. Letters beside a number do not count.
 
     Those under a stamp do not count, nor upright strokes that only the second reader takes for a 1: the edge of the
     paper. A reading whose point the ink shows is one that both agree on.
@@ -152,6 +139,7 @@ def _agreement(
         index in pointed
         or alike(answers[index].text, cells[index].text)
         or agrees(cells[index].text, answers[index].text)
+        or same_numbers(cells[index].text, answers[index].text)
         for index in counted
     )
     boxes = {cells[index].box for index in counted}
@@ -204,6 +192,15 @@ def _compare_words(page: Prepared, cells: Sequence[Cell], settled: _Settled) -> 
             settled.readings.append(_second_reading(cells[index], answer))
 
 
+def _ask_for_names(page: Prepared, settled: _Settled) -> None:
+    """A second reading of the names in the head that have none; the main reader's words stay as they are."""
+    words = [*settled.kept.values(), *settled.added]
+    places = name_places(words, page.even.shape[0], page.marks, [reading.box for reading in settled.readings])
+    for box, answer in zip(places, second.read_cells([crop(page, box) for box in places]), strict=True):
+        if answer.text:
+            settled.readings.append(Reading(answer.text, box, second.NAME, answer.confidence))
+
+
 def _strays(words: Sequence[ocr.Seen], cells: Sequence[Cell]) -> set[int]:
     """Strokes that the main reader saw where no ink of a cell is: a rule, or the edge of something."""
     held = {id(word) for cell in cells for word in cell.words}
@@ -234,15 +231,6 @@ def may_hold_figure(cell: Cell) -> bool:
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False
     return not sure or all(character in LIKE_DIGITS for character in text)
-
-
-def alike(one: str, other: str) -> bool:
-    """The same characters but for spaces, the decimal sign and the kind of dash."""
-    return bool(one) and _plain(one) == _plain(other)
-
-
-def _plain(text: str) -> str:
-    return "".join(text.translate(DASHES).split())
 
 
 def _has_digit(text: str) -> bool:
@@ -321,7 +309,7 @@ def _pointed(
 
 
 def _digits_only(text: str) -> str:
-    return "".join(character for character in _plain(text) if character not in spacing.SEPARATORS)
+    return "".join(character for character in plain(text) if character not in spacing.SEPARATORS)
 
 
 def _marks_in(page: Prepared, box: Box) -> Marks:

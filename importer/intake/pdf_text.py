@@ -10,6 +10,7 @@ from __future__ import annotations
 import ctypes
 from collections import Counter
 from dataclasses import dataclass
+from itertools import groupby
 from typing import Any, NamedTuple
 
 import pypdfium2.raw as pdfium
@@ -70,7 +71,11 @@ class TextLayer:
 
 
 class _Piece(NamedTuple):
-    """What all characters of one text object share."""
+    """What all characters of one text object share.
+
+    ``lean``: how far upright type that is slanted into italics leans to the right, of its height. Its boxes are wider
+    than the letters by as much, and lie on each other.
+    """
 
     size: float
     turn: int
@@ -80,6 +85,7 @@ class _Piece(NamedTuple):
     order: int
     font: str
     aslant: bool
+    lean: float
 
 
 def _turn_of(a: float, b: float) -> int:
@@ -111,6 +117,7 @@ def _piece(handle: Any, drawing: Drawing) -> _Piece:
         order=drawing.order_of(handle),
         font=name,
         aslant=min(abs(matrix.a), abs(matrix.b)) > ASLANT * max(abs(matrix.a), abs(matrix.b)),
+        lean=max(0.0, matrix.c / matrix.d) if matrix.a > 0 and matrix.d > 0 and matrix.b == 0 else 0.0,
     )
 
 
@@ -154,13 +161,30 @@ def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str],
         box = Box(rect.left, rect.bottom, rect.right, rect.top)
         if box.height > 3 * piece.size + 4 or box.width > 4 * piece.size + 4:
             box = _tight_box(text_page, i)
+        if piece.lean:
+            box = box._replace(x1=max(box.centre, box.x1 - piece.lean * box.height))
         hidden = piece.invisible or piece.size < SMALLEST_TYPE or drawing.hides(box, piece.order, piece.white)
         damaged = _is_damaged(code)
         char = Char(chr(code), box, piece.size, piece.turn, piece.bold, hidden, number, damaged, piece.aslant)
         chars.append(char)
-        if char.text in TELLING_DIGITS and not hidden and piece.turn == 0:
+        if char.text in TELLING_DIGITS and not (hidden or piece.turn or piece.lean):
             samples.setdefault((piece.font, char.text), Sample(char.text, box))
     return _with_ligatures_apart(chars)
+
+
+def _ligatures_apart(chars: list[Char]) -> list[Char]:
+    """The characters, where the letters of a ligature that all have the place of the whole share it evenly."""
+    apart: list[Char] = []
+    for (_, box), group in groupby(chars, key=lambda char: (char.piece, char.box)):
+        letters = list(group)
+        if len(letters) == 1 or letters[0] is _SPACE:
+            apart += letters
+            continue
+        wide = box.width / len(letters)
+        for at, letter in enumerate(letters):
+            left = box.x0 + at * wide
+            apart.append(letter._replace(box=Box(left, box.top, left + wide, box.bottom)))
+    return apart
 
 
 _SPACE = Char(" ", Box(0, 0, 0, 0), 0, 0, False, False, -1, False)
@@ -256,7 +280,7 @@ def _parts(before: Char, char: Char, drawing_cuts: tuple[Box, ...]) -> bool:
     size = max(min(before.size, char.size), 1.0)
     if before.hidden != char.hidden or abs(before.size - char.size) > 0.2 * max(before.size, char.size):
         return True
-    if abs(before.box.bottom - char.box.bottom) > BASELINE_SHIFT * size:
+    if abs(before.box.bottom - char.box.bottom) > BASELINE_SHIFT * size and not _holds_or_is_held(before, char):
         return True
     gap = char.box.x0 - before.box.x1
     if gap > WORD_GAP * size or gap < -BACKWARD * size - before.box.width * 0.3:
@@ -267,6 +291,12 @@ def _parts(before: Char, char: Char, drawing_cuts: tuple[Box, ...]) -> bool:
         x, y = (before.box.x1 + char.box.x0) / 2, char.box.middle
         return any(abs(rule.x0 - x) < 0.3 * size and rule.top <= y <= rule.bottom for rule in drawing_cuts)
     return False
+
+
+def _holds_or_is_held(one: Char, other: Char) -> bool:
+    """Whether the height of one lies within that of the other: a ligature's letters have the height of their ink."""
+    inner, outer = (one.box, other.box) if one.box.height < other.box.height else (other.box, one.box)
+    return outer.top <= inner.top and inner.bottom <= outer.bottom and one.size == other.size
 
 
 def _words(chars: list[Char], cuts: tuple[Box, ...]) -> tuple[list[Word], list[Word]]:
@@ -311,7 +341,7 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
     turn = votes.most_common(1)[0][0] if votes else page_turn
     width, height = (area.width, area.height) if turn % 2 == 0 else (area.height, area.width)
     inside: list[Char] = []
-    for char in chars:
+    for char in _ligatures_apart(chars) if turn == 0 else chars:
         if char is _SPACE:
             inside.append(char)
             continue

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+import unicodedata
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -13,12 +14,12 @@ from importer.meaning.possible import class_of
 from importer.models import HEADER_KEYS, HeaderField
 from importer.printed import PrintedAnalysis, PrintedHeader
 from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
-from importer.reading.malt_names import fold, name_words, names_brewer, names_malt, names_maltster, names_only_malt
 from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.column_heads import column_roles
+from importer.vocabulary.malt_names import fold, name_words, names_brewer, names_malt, names_maltster, names_only_malt
 from importer.vocabulary.units import split_unit
-from importer.words import Box, Page
+from importer.words import Box, Page, SecondReading
 
 _CLOCK = re.compile(r"\d\s+\d{1,2}:\d\d\b")
 _YEAR = re.compile(r"\b(?:19|20)\d\d\b")
@@ -113,8 +114,10 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
 
 # In a number every stroke counts: "23/858" is no 23858.
 _NUMBERED = ("batch", "certificate", "order")
+_MAIN = "tesseract"
 _NEARLY, _LINE = 85.0, 6.0  # percent of the letters of two names; points within which words stand on a line
 _OPENING, _CLOSING = re.compile(r"(?<!\S)['\"‘“„]"), re.compile(r"['\"’”“](?!\S)")
+_QUOTES = re.compile(r"['\"‘’‚‛“”„´`]")
 _DAY = re.compile(r"(?:19|20)\d\d-\d\d(?:-\d\d)?")
 _GAP = re.compile(r"\d\s+\d")
 _SCRAPS = re.compile(r"[|©®_~=¢]|^\s*[—–-]")
@@ -134,12 +137,47 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False  # one of a pair of quotation marks was lost
     if entry.key in _NUMBERED and _GAP.search(entry.text):
         return False  # both readers can lose the same stroke
-    if entry.key == "supplier" and _is_spelt_otherwise(entry.text, page):
+    if entry.key == "supplier" and _is_spelt_otherwise(entry, page):
         return False
     same = _as_numbered if entry.key in _NUMBERED else _plain
-    wanted = same(entry.text)
-    seen = [same(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
-    return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
+    seen = [reading for reading in page.second if _overlaps(reading.box, entry.box)]
+    return page.doubt is None and any(_holds(reading, entry, page, same) for reading in seen)
+
+
+def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Callable[[str], str]) -> bool:
+    """Whether a reading holds the entry, and before and behind it what the main reader saw there: no word is lost.
+
+    Where no caption stands before a name, the reading has to be the name alone: a part of it may have been lost.
+    """
+    wanted, text = same(entry.text), same(reading.text)
+    if entry.key not in _NUMBERED and len(_QUOTES.findall(reading.text)) != len(_QUOTES.findall(entry.text)):
+        return False  # marks around a name are part of it, and only one reader saw them
+    if reading.reader == _MAIN and _dotless(entry.text) == _dotless(reading.text):
+        return True
+    if not wanted or not (entry.caption or entry.key in _NUMBERED):
+        return bool(wanted) and text == wanted
+    level = sorted((w for w in page.words if _is_level(w.box, entry.box)), key=lambda word: word.x0)
+    if text.endswith(wanted):
+        inside = [w.text for w in level if w.x0 > reading.box.x0 - _LINE and w.x1 < entry.box.x0 + 1]
+        before = _plain(text.removesuffix(wanted))
+        return not entry.caption or before in ("", _plain(entry.caption)) or before[-2:] == _plain("".join(inside))[-2:]
+    behind = _plain("".join(w.text for w in level if w.x0 >= entry.box.x1 - 1 and w.x1 < reading.box.x1 + _LINE))
+    words, count = reading.text.split(), len(entry.text.split())
+    return any(
+        same("".join(words[at : at + count]).strip(",;")) == wanted
+        and (rest := _plain("".join(words[at + count :])))[:1] == behind[:1]
+        and ratio(rest, behind) >= _NEARLY
+        for at in range(len(words) - count)
+    )
+
+
+def _dotless(text: str) -> str:
+    """Letters without the two dots of an umlaut, which the main reader does not know: of two readings it is one."""
+    return _plain(unicodedata.normalize("NFC", unicodedata.normalize("NFD", text).replace("\u0308", "")))
+
+
+def _is_level(one: Box, other: Box) -> bool:
+    return other.top < one.middle < other.bottom
 
 
 def _goes_on(text: str) -> bool:
@@ -149,10 +187,11 @@ def _goes_on(text: str) -> bool:
     return text.rstrip().endswith(",") or (last.islower() and len(last) > 1 and last in caption_table().small)
 
 
-def _is_spelt_otherwise(name: str, page: Page) -> bool:
+def _is_spelt_otherwise(entry: PrintedHeader, page: Page) -> bool:
     """Whether nearly the same name stands elsewhere on the page, in the letterhead or at its foot."""
-    wanted, count = _plain(name), len(name.split())
-    words = sorted(page.words, key=lambda word: (round(word.bottom / _LINE), word.x0))
+    wanted, count, box = _plain(entry.text), len(entry.text.split()), entry.box
+    elsewhere = [w for w in page.words if not (_is_level(w.box, box) and box.x0 <= w.box.centre <= box.x1)]
+    words = sorted(elsewhere, key=lambda word: (round(word.bottom / _LINE), word.x0))
     runs = (_plain("".join(word.text for word in words[at : at + count])) for at in range(len(words) - count + 1))
     return any(run != wanted and ratio(run, wanted) >= _NEARLY for run in runs)
 

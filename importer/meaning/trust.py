@@ -31,6 +31,8 @@ _IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
 _UNIT_BEGINS = re.compile(r"[^\W\d_]{1,3}\s*/\s*\d")
 # What is left of a unit that was misread ("81,5 op" for "81,5 %").
 _LETTERS_BEHIND = re.compile(r"(?<=\d)\s+[^\W\d_]{1,3}$")
+_WORD_BEHIND = re.compile(r"(?<=\d)\s+([^\W\d_])[^\W\d_]{1,5}$")
+_MARKS_BEHIND = re.compile(r"(?<=\d)\s*[^\w\s.,<>≤≥±+()/–−-]{1,2}$")
 _WORDS_IN_BRACKETS = re.compile(r"(?<=[\d%])\s*[(\[][^\d()\[\]]*[)\]]?\s*$")
 # The only word of one letter between numbers ("de 2,2 à 2,5 mm"), and what it is taken for.
 _LONE_A, LIKE_A = re.compile(r"(?<!\w)[aàAÀ](?!\w)"), "4"
@@ -204,15 +206,20 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
     unit = figure.printed.unit
     bare = text.removesuffix(unit) if unit else text
     tries = (bare, text, _without_edges(text), split_unit(text)[0], *_without_brackets(text))
-    tries += (*_before_unit(text, unit or ""), _LETTERS_BEHIND.sub("", text), _WORDS_IN_BRACKETS.sub("", text))
+    behind = (_LETTERS_BEHIND, _MARKS_BEHIND, _WORDS_IN_BRACKETS)
+    tries += (*_before_unit(text, unit or ""), *(what.sub("", text) for what in behind))
     tries += (split_unit(text.rpartition(": ")[2])[0],)
     found = [number for number in (read_number(one, convention) for one in tries) if number is not None]
     return next((number for number in found if _agree(number, figure.number)), found[0] if found else None)
 
 
 def _before_unit(text: str, unit: str) -> tuple[str, ...]:
-    """What a reading has before a unit that begins as the printed one does and was misread behind ("181 mg.lI-1")."""
+    """What a reading has before a unit that begins as the printed one does and was misread behind ("181 mg.lI-1"), or
+    before a word that begins with its first letter ("134 mest" for "134 mg/l").
+    """
     start = unit.strip(" ([")[:UNIT_START]
+    if start[:1].isalpha() and (word := _WORD_BEHIND.search(text)) and word[1].casefold() == start[0].casefold():
+        return (text[: word.start()],)
     at = text.casefold().find(start.casefold()) if len(start) == UNIT_START and start.isalpha() else -1
     return (text[:at].strip(),) if at > 0 else ()
 

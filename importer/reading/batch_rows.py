@@ -13,12 +13,12 @@ from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.determinations import LEAST_ROWS, is_mean
 from importer.reading.events import Event, Place
 from importer.reading.extremes import sums_up
-from importer.reading.malt_names import is_malt_name, names_one_malt
 from importer.reading.readings import readings_at, unread_beside
 from importer.reading.rows import clean_label
 from importer.reading.shifted import may_be_shifted
 from importer.reading.values import split_value
 from importer.vocabulary.captions import looks_like_batch
+from importer.vocabulary.malt_names import is_malt_name, names_one_malt
 from importer.words import Page
 
 # A number of fewer digits counts the rows.

@@ -14,6 +14,7 @@ _METHOD = re.compile(
 )
 # "min. 81.0 %" is a limit, not minutes.
 _BOUNDED = re.compile(r"\s*(?:[<>≤≥]|(?:max|min)[^\W\d]*\.?)\s*\d", re.IGNORECASE)
+_COUNT = re.compile(r"(\d+(?:\.\d+)*)[.)]?(?:\s+[^\W\d].*)?")
 Test = Callable[[str], bool]
 
 
@@ -61,3 +62,10 @@ def _is_outline(texts: Sequence[str]) -> bool:
     """True for a column of numbers of paragraphs ("1.1", "1.2", "2.1")."""
     numbers = [tuple(map(int, text.split("."))) for text in texts if re.fullmatch(r"\d{1,2}\.\d{1,2}", text)]
     return len(numbers) >= 0.9 * len(texts) and all(b > a for a, b in pairwise(numbers))
+
+
+def counts_rows(table: Table, column: int) -> bool:
+    """True for a column of numbers of rows or sections ("3.1", "3.2", "4 Wort"), which only ever rise."""
+    found = [_COUNT.fullmatch(row.cells[column].text.strip()) for row in table.rows if column in row.cells]
+    numbers = [tuple(map(int, match[1].split("."))) for match in found if match is not None]
+    return len(numbers) == len(found) and all(one < other for one, other in pairwise(numbers))

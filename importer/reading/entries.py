@@ -10,11 +10,11 @@ from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.entry_kinds import COMPANIES, DATES, NUMBERED, fits_entry
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import is_malt_name, names_brewer, names_malt, names_maltster, names_one_malt
 from importer.reading.pieces import Piece
 from importer.reading.rows import clean_label
 from importer.reading.under import BELOW, below
 from importer.vocabulary.captions import document_title, family_statement, looks_like_batch
+from importer.vocabulary.malt_names import is_malt_name, names_brewer, names_malt, names_maltster, names_one_malt
 
 SENTENCE_WORDS = 11
 _YEAR = re.compile(r"(?:19|20)\d\d(?:/(?:\d\d)?\d\d)?")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from importer.reading.dates import parse_crop_year, parse_date
-from importer.reading.malt_names import has_legal_form
+from importer.vocabulary.malt_names import has_legal_form
 
 DATES = frozenset({"date", "produced_on", "analysed_on", "delivered_on", "best_before"})
 COMPANIES = frozenset({"supplier", "customer"})

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from statistics import median
 
 from importer.layout.lines import Cell, Line, make_cell, page_em
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
 from importer.reading.events import Event, Place
-from importer.reading.malt_names import (
+from importer.vocabulary.captions import beside_title, document_title, family_statement, looks_like_batch
+from importer.vocabulary.malt_names import (
     fold,
     has_legal_form,
     has_word,
@@ -18,7 +20,6 @@ from importer.reading.malt_names import (
     names_malt,
     names_one_malt,
 )
-from importer.vocabulary.captions import beside_title, document_title, family_statement, looks_like_batch
 from importer.words import Page
 
 # Letterheads and titles stand in this share of the page, from its top.
@@ -32,6 +33,8 @@ SURE_COMPANY = 2.4
 LARGE, SPACED = 1.2, 1.6
 # Lines of one name stand no farther from each other than this (em).
 TIGHT = 0.35
+# Boxes of ink differ by their letters: so many times higher is larger type.
+LARGER_LETTERS = 1.25
 _BESIDE_NUMBER = re.compile(r"[,;:()]|\s[–—-]\s")
 _PARTS = re.compile(r"\s+[–—|·•-]\s+|:\s+|,\s+")
 
@@ -125,7 +128,11 @@ def _supplier(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> l
         legal = has_legal_form(text)
         score = 2.0 * maltster + 1.0 * legal
         if score and not (legal and len(text.split()) < 2):
-            score += 0.8 * (line.em > 1.2 * _usual(cells)) + 0.4 * cell.bold + 0.3 * (cell.box.top < 0.15 * page.height)
+            score += (
+                0.8 * _is_large(cell, line, cells, page, 1.2)
+                + 0.4 * cell.bold
+                + 0.3 * (cell.box.top < 0.15 * page.height)
+            )
             if best is None or score > best[0]:
                 best = (score, cell)
     if best is None or best[0] < 1.5:
@@ -179,6 +186,15 @@ def _usual(cells: Sequence[tuple[Cell, Line]]) -> float:
     return sizes[len(sizes) // 2] if sizes else 10.0
 
 
+def _is_large(cell: Cell, line: Line, cells: Sequence[tuple[Cell, Line]], page: Page, times: float) -> bool:
+    """Whether the type of a cell is so many times larger than the usual one; on a scan the letters have to show it."""
+    if page.reading != "ocr":
+        return line.em > times * _usual(cells)
+    # The lowest word of a name has no long letters, which would make its type seem larger.
+    usual = median(word.box.height for word in page.words)
+    return min(word.box.height for word in cell.words) > max(times, LARGER_LETTERS) * usual
+
+
 def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[Event]:
     best: tuple[float, str, Cell] | None = None
     for cell, line in cells:
@@ -191,7 +207,7 @@ def _malt(cells: Sequence[tuple[Cell, Line]], page: Page, terms: Terms) -> list[
                 continue
             if folded in name_words().stems or any(map(looks_like_batch, text.split())):
                 continue
-            score = 1.0 + (line.em > 1.1 * _usual(cells)) + 0.5 * cell.bold
+            score = 1.0 + _is_large(cell, line, cells, page, 1.1) + 0.5 * cell.bold
             if best is None or score > best[0]:
                 best = (score, text, cell)
     if best is None:

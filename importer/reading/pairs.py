@@ -14,7 +14,6 @@ from importer.reading.entries import entries_inside, header_event
 from importer.reading.events import Event, Place
 from importer.reading.inside import Inside, plain_value, value_inside
 from importer.reading.listed import value_parts
-from importer.reading.malt_names import is_malt_name
 from importer.reading.numbers import is_word
 from importer.reading.panels import SEVERAL_RESULTS
 from importer.reading.pieces import Piece, joined, pieces_of, running_lines
@@ -25,6 +24,7 @@ from importer.reading.surroundings import is_of_another, of_other_kind
 from importer.reading.under import has_unit, more_below, nearer_above, value_under
 from importer.reading.years import heads_harvest
 from importer.vocabulary.captions import document_title
+from importer.vocabulary.malt_names import is_malt_name
 from importer.vocabulary.statements import heads_another_sample, names_another_sample
 from importer.words import Box, Page
 

@@ -9,7 +9,7 @@ from importer.layout.grid import Span
 from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
-from importer.reading.column_content import Test, content_role, share_of
+from importer.reading.column_content import Test, content_role, counts_rows, share_of
 from importer.reading.determinations import with_means_named
 from importer.reading.limit_cells import is_signed, is_tolerance, limit_share, unnamed_limits
 from importer.vocabulary.captions import basis_statement, sides_of
@@ -167,6 +167,7 @@ def _panel(
         # Values may stand before the names.
         unknown = [i for i in range(first, last) if "value" in roles[i]]
     left = [i for i in range(first, label) if "value" in roles[i]] if unknown and unknown[0] > label else []
+    uncounted = [i for i in left if not counts_rows(table, i)]
     if any(_holds_batch(table.columns[i].head, is_batch) for i in left):
         unknown = [*left, *unknown]
     if spec is low is high is None and len(unknown) + len(results) > 1:
@@ -183,6 +184,11 @@ def _panel(
     elif not results and unknown:
         results, unsure, batches = _from_unknown(table, unknown, terms, is_batch)
         doubt = doubt or unsure
+        if uncounted and left[0] not in unknown and not batches:
+            # Values before the names as well: those behind them may be limits, and are where they look so.
+            doubt = SEVERAL_RESULTS
+            if len(uncounted) == 1 and spec is None and all(limit_share(table, i) >= 0.6 for i, _ in results):
+                results, spec = [(uncounted[0], None)], results[0][0]
         others = [i for i in range(first, last) if {"previous", "typical", "spec"} & set(roles[i])]
         if others and not batches and any(_says_nothing(table, i, terms, is_batch) for i, _ in results):
             doubt = SEVERAL_RESULTS

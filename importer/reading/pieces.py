@@ -10,7 +10,7 @@ from statistics import median
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.reading.fractions import Entry, fractions_in
-from importer.reading.malt_names import fold, name_words
+from importer.vocabulary.malt_names import fold, name_words
 from importer.words import Word
 
 MAX_CAPTION_WORDS = 6

@@ -19,11 +19,11 @@ from importer.reading.entry_kinds import fits_entry
 from importer.reading.events import Event, Place
 from importer.reading.limit_cells import are_extremes, in_order_of, is_tolerance, with_limits_below
 from importer.reading.listed import value_parts
-from importer.reading.malt_names import names_malt
 from importer.reading.panels import Panel, find_panels
 from importer.reading.readings import readings_at, unread_beside
 from importer.reading.surroundings import is_remark_of_another
 from importer.vocabulary.captions import looks_like_batch
+from importer.vocabulary.malt_names import names_malt
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.words import Page
 

@@ -9,9 +9,9 @@ from importer.layout.lines import Line
 from importer.layout.terms import Terms
 from importer.printed import Concern, PrintedFigure, PrintedHeader
 from importer.reading.entry_kinds import DATES
-from importer.reading.malt_names import names_one_malt
 from importer.reading.years import heads_harvest, names_harvest
 from importer.vocabulary.captions import document_title, looks_like_batch
+from importer.vocabulary.malt_names import names_one_malt
 from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.statements import heads_another_sample, names_another_sample
 from importer.vocabulary.units import parse_unit

@@ -6,8 +6,9 @@ from dataclasses import replace
 
 import pytest
 
+from importer.meaning.header import build_header
 from importer.models import Figure
-from importer.printed import PrintedFigure
+from importer.printed import PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.words import Box, Page, SecondReading, Word
 from tests.meaning_build.built import BOX, built, only, row
 
@@ -34,11 +35,19 @@ def scanned(label: str, value: str, unit: str | None, reading: str, of_label: st
         ("12", "min", "12 min"),
         ("4.0 ± 0.1", "%", "4.0+0.1"),
         ("4.5", "%", "4.5%"),
+        ("4.5", "%", "4.5 »"),
+        ("12", "min", "12 mest"),
     ],
 )
 def test_two_readings_of_one_number_are_believed(value: str, unit: str, reading: str) -> None:
     label = "Saccharification time" if unit == "min" else "Moisture"
     assert scanned(label, value, unit, reading).state == "accepted"
+
+
+@pytest.mark.parametrize(("value", "reading"), [("4.5", "4.6 »"), ("4.5", "45 »"), ("12", "18 mest"), ("12", "12 5")])
+def test_what_a_unit_was_misread_as_hides_no_other_number(value: str, reading: str) -> None:
+    label, unit = ("Moisture", "%") if "." in value else ("Saccharification time", "min")
+    assert scanned(label, value, unit, reading).state == "review"
 
 
 def test_limits_in_brackets_belong_to_no_reading_of_the_result() -> None:
@@ -144,3 +153,63 @@ def test_a_supplier_of_a_scan_that_is_spelt_otherwise_in_the_letterhead_is_a_dou
 def test_a_lost_quotation_mark_is_a_doubt(malt: str, state: str) -> None:
     page = replace(PAGE, second=(SecondReading(malt, BOX, "other", 0.99),))
     assert built(row("Friability", "86"), malt=malt, page=page).header["malt"].state == state
+
+
+@pytest.mark.parametrize(
+    ("reading", "behind", "state"),
+    [
+        ("Malt: Lager malt Batch: A-114", "Batch: A-114", "accepted"),
+        ("Malt: Lager malt organic", "", "review"),
+        ("Malt: Lager malts Batch: A-114", "Batch: A-114", "review"),
+        ("Malt: Lagen malt Batch: A-114", "Batch: A-114", "review"),
+    ],
+)
+def test_a_name_is_confirmed_by_a_reading_of_its_whole_line(reading: str, behind: str, state: str) -> None:
+    """What the second reader saw behind the name has to be what the main reader saw there: nothing of it is lost."""
+    words = tuple(
+        Word(text, BOX.x1 + 5 + 50 * at, 22, BOX.x1 + 40 + 50 * at, 38) for at, text in enumerate(behind.split())
+    )
+    line = Box(BOX.x0 - 8, BOX.top, BOX.x1 + 120, BOX.bottom)
+    page = replace(PAGE, words=words, second=(SecondReading(reading, line, "other", 0.99),))
+    assert built(row("Friability", "86"), malt="Lager malt", page=page).header["malt"].state == state
+
+
+@pytest.mark.parametrize(
+    ("reading", "state"),
+    [("Malt: Lager malt", "accepted"), ("Malt type Lager malt", "accepted"), ("Malt: Extra lager malt", "review")],
+)
+def test_a_word_before_a_name_that_only_the_second_reader_saw_is_a_doubt(reading: str, state: str) -> None:
+    before = tuple(Word(text, x, 22, x + 3, 38) for x, text in ((1, "Malt"), (5, "type")))
+    line = Box(0, BOX.top, BOX.x1, BOX.bottom)
+    page = replace(PAGE, words=before, second=(SecondReading(reading, line, "other", 0.99),))
+    assert built(row("Friability", "86"), malt="Lager malt", page=page).header["malt"].state == state
+
+
+@pytest.mark.parametrize(
+    ("reading", "state"), [("Ferncombe Malt Works", "accepted"), ("New Ferncombe Malt Works", "review")]
+)
+def test_a_name_without_a_caption_is_the_whole_of_its_second_reading(reading: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading(reading, BOX, "other", 0.99),))
+    name = PrintedHeader("supplier", "", "Ferncombe Malt Works", 1, BOX)
+    fields = build_header(PrintedAnalysis((1,), (name,), ()), {1: page})
+    assert fields["supplier"].state == state
+
+
+@pytest.mark.parametrize(("name", "state"), [("Mälzerei Tannried", "accepted"), ("Málzerei Tannried", "review")])
+def test_dots_over_letters_that_the_main_reader_does_not_know_are_no_doubt(name: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading("Malzerei Tannried", BOX, "tesseract", 0.9),))
+    fields = build_header(PrintedAnalysis((1,), (PrintedHeader("supplier", "", name, 1, BOX),), ()), {1: page})
+    assert fields["supplier"].state == state
+
+
+def test_the_words_of_a_name_and_one_beside_it_are_no_other_spelling_of_it() -> None:
+    words = tuple(Word(t, x, 22, x + 5, 39) for t, x in (("Lot", 1), ("Ferncombe", 11), ("Malt", 17), ("Works", 24)))
+    name = PrintedHeader("supplier", "", "Ferncombe Malt Works", 1, BOX)
+    page = replace(PAGE, words=words, second=(SecondReading("Ferncombe Malt Works", BOX, "other", 0.99),))
+    assert build_header(PrintedAnalysis((1,), (name,), ()), {1: page})["supplier"].state == "accepted"
+
+
+@pytest.mark.parametrize(("reading", "state"), [("Lager malt Lark", "accepted"), ("Lager malt ‘Lark’", "review")])
+def test_marks_around_a_name_that_one_reader_saw_are_a_doubt(reading: str, state: str) -> None:
+    page = replace(PAGE, second=(SecondReading(reading, BOX, "other", 0.99),))
+    assert built(row("Friability", "86"), malt="Lager malt Lark", page=page).header["malt"].state == state

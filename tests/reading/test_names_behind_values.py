@@ -40,3 +40,28 @@ def test_numbers_of_rows_close_before_the_names_are_no_values(tmp_path: Path) ->
     rows = [(f"{i} {name}", unit, value) for i, (unit, value, name) in enumerate(ROWS, 3)]
     texts = table([("Parameter", "Unit", "Result"), *rows], 130, (54, 240, 320))
     assert accepted(read(tmp_path, [*HEAD, *texts]).analyses[0]) == EXPECTED
+
+
+@pytest.mark.parametrize("heads", [(), ("Result", "Unit", "Determination", "Target", "1")])
+def test_values_before_and_limits_behind_the_names_are_not_exchanged(tmp_path: Path, heads: tuple[str, ...]) -> None:
+    """Without heads that say which is which the values wait; what looks like limits is never the result."""
+    rows = [
+        ("4.1", "%", "Moisture", "max 5.0"),
+        ("712", "mg/100 g", "Soluble nitrogen, dry", "620 - 780"),
+        ("40.5", "%", "Kolbach index", "38 - 45"),
+        ("6.00", "", "Wort pH", "5.7 - 6.1"),
+    ]
+    texts = table([heads, *rows] if heads else rows, 130, (54, 110, 190, 340, 420))
+    (analysis,) = read(tmp_path, [*HEAD, *texts]).analyses
+    found = {f.parameter: (f.printed.value, f.state) for f in analysis.figures if f.printed is not None}
+    assert found == {
+        "moisture": ("4.1", "review"),
+        "soluble_nitrogen": ("712", "review"),
+        "nitrogen_ratio": ("40.5", "review"),
+        "wort_ph": ("6.00", "review"),
+    }
+
+
+def test_numbers_of_sections_before_the_names_are_no_rivals_of_the_results(tmp_path: Path) -> None:
+    rows = [(f"3.{at}", name, value, unit) for at, (unit, value, name) in enumerate(ROWS, 1)]
+    assert accepted(read(tmp_path, [*HEAD, *table(rows, 130, (54, 90, 260, 320))]).analyses[0]) == EXPECTED

@@ -7,6 +7,7 @@ import pytest
 from PIL import Image, ImageDraw, ImageFont
 
 from importer.intake.prepare import bands, geometry, ink, outline, rules, skew, turn
+from importer.intake.prepare.broken_lines import find_broken
 from importer.intake.prepare.cells import NO_RULES, find_cells
 from importer.intake.prepare.page import Prepared, letters_of, prepare
 from tests.scans import degrade, tables
@@ -296,3 +297,35 @@ def test_heavy_rules_close_together_are_no_dark_band() -> None:
         pen.text((120, y + 8), "25-0651-PA", font=ImageFont.truetype("DejaVuSans.ttf", 14), fill=0)
     page = np.asarray(image)
     assert np.array_equal(bands.turn_bands(page, 12.0), page)
+
+
+def _dashes(pen: ImageDraw.ImageDraw, start: tuple[int, int], end: tuple[int, int], step: int) -> None:
+    """A broken line, level or upright; every third gap has run together."""
+    for axis in (0, 1):
+        for number, at in enumerate(range(start[axis], end[axis], step)):
+            length = step if number % 3 == 2 else round(0.6 * step)
+            first, last = (at, start[1]), (at + length - 1, start[1] + 2)
+            pen.rectangle((*first, *last) if axis == 0 else (start[0], at, start[0] + 2, at + length - 1), fill=0)
+
+
+def test_broken_lines_whose_dots_run_together_are_taken_out_and_print_stays() -> None:
+    """Dashes of a table's lines, and leaders of dots that a scan has joined to dashes of all lengths."""
+    font = ImageFont.truetype(tables.installed_faces()["DejaVuSans"], 22)
+
+    def drawn(lines: bool) -> Image.Image:
+        image = Image.new("L", (900, 400), 255)
+        pen = ImageDraw.Draw(image)
+        for row, text in enumerate(("Total  4.1", "lilli  1.1", "Illit  0.2", "llill  7.3")):
+            pen.text((60, 40 + 30 * row), text, font=font, fill=0)
+            pen.text((400, 40 + 30 * row), "1.1 - - 2.5", font=font, fill=0)
+        if lines:
+            _dashes(pen, (40, 30), (800, 30), 8)
+            _dashes(pen, (40, 30), (40, 380), 9)
+            _dashes(pen, (382, 30), (382, 380), 9)
+        return image
+
+    plain, ruled = (ink.connected(grey(drawn(lines)) < 128) for lines in (False, True))
+    assert not find_broken(plain, 16.0)[0].any()
+    broken, columns = find_broken(ruled, 16.0)
+    assert int((~broken).sum()) == len(plain)
+    assert sorted(int(x) // 10 for x in columns.x0) == [4, 38]

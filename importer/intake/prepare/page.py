@@ -10,6 +10,7 @@ import numpy as np
 from PIL import Image, ImageFilter
 
 from importer.intake.prepare import bands, cells, geometry, ink, outline, rules, skew, turn
+from importer.intake.prepare.broken_lines import find_broken
 from importer.intake.prepare.ticks import find_ticks
 
 if TYPE_CHECKING:
@@ -260,7 +261,8 @@ def _finish(
         even[ticks] = blank
         mask &= ~ticks
         marks = ink.connected(mask)
-    leaders = rules.find_leaders(marks, GLYPH)
+    broken, broken_upright = find_broken(marks, GLYPH)
+    leaders = rules.find_leaders(marks, GLYPH) | broken
     for index in np.flatnonzero(leaders).tolist():
         x0, top, x1, bottom = marks.box(index)
         even[max(0, top - 1) : bottom + 1, max(0, x0 - 1) : x1 + 1] = blank
@@ -272,7 +274,7 @@ def _finish(
         mask,
         marks.take(~leaders),
         level,
-        upright,
+        upright.plus(broken_upright),
         matrix,
         points,
         GLYPH,
