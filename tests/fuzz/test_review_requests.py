@@ -6,6 +6,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from urllib.parse import quote
@@ -25,6 +26,7 @@ from importer.models import HEADER_KEYS
 from importer.store.ledger import Store
 from tests.desk.conftest import OWN
 from tests.desk.sheets import SOUND, changed, draw, take_in, two_columns
+from tests.fuzz.json_values import values
 
 ODD = ("Zorblax index", "3.7", "%")
 
@@ -51,9 +53,9 @@ def _read(folder: Path) -> str:
     return hashlib.sha256(repr(found).encode()).hexdigest()
 
 
-@pytest.fixture(scope="module")
-def place(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Place]:
-    scratch = tmp_path_factory.mktemp("requests")
+@contextmanager
+def a_desk(scratch: Path) -> Iterator[Place]:
+    """A desk over three sheets; what the store holds is looked at when it closes."""
     folder = take_in(
         scratch / "store",
         draw(scratch / "a.pdf", (*changed("Moisture", "45"), ODD)),
@@ -72,6 +74,12 @@ def place(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Place]:
     with Store(folder) as store:
         assert store.connection.execute("PRAGMA integrity_check").fetchone() == ("ok",)
         assert store.connection.execute("PRAGMA foreign_key_check").fetchall() == []
+
+
+@pytest.fixture(scope="module")
+def place(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Place]:
+    with a_desk(tmp_path_factory.mktemp("requests")) as desk:
+        yield desk
 
 
 NO_NUMBERS = ("", " ", "\x00", "\r\n", "\ufeff", "nan", "inf", "1e400", "9" * 25, "9" * 5000, "x" * 70_000, "½", "٤٫٥")
@@ -144,11 +152,6 @@ def test_any_form_is_answered(
     assert _read(place.folder) == place.read
 
 
-values = st.recursive(
-    st.none() | st.booleans() | st.floats() | st.text(max_size=9),
-    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=9), inner, max_size=3),
-    max_leaves=6,
-)
 HEAD_OF_PART = b'--x\r\nContent-Disposition: form-data; name="value"\r\n\r\n'
 bodies = st.one_of(
     st.binary(max_size=200),

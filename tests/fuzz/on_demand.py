@@ -1,0 +1,104 @@
+"""The tests of input by chance, for as long as is asked, by a fuzzer that looks for ways through the program.
+
+    python -m tests.fuzz.on_demand TARGET [--seconds 300] [--only WORD]
+
+The tests are the same that run, bounded, with all others: hypothesis makes their values of the bytes that the fuzzer
+(atheris) tries, and the fuzzer keeps the bytes that led through new lines of ``importer``, in ``.hypothesis/ways``, for
+the next run too. What fails ends the run and is kept in ``.hypothesis`` as well: the next ordinary run of that test
+repeats it and makes it small.
+"""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import os
+import sys
+import tempfile
+import warnings
+from collections.abc import Callable
+from contextlib import ExitStack
+from functools import partial
+from pathlib import Path
+
+TARGETS: dict[str, tuple[str, ...]] = {
+    "numbers": ("fuzz.test_numbers", "lexical.test_numbers", "lexical.test_unit_splitting", "lexical.test_dates"),
+    "labels": ("fuzz.test_labels", "lexical.test_column_heads", "lexical.test_header_captions"),
+    "rows": ("fuzz.test_row_grouping",),
+    "pdf": ("fuzz.test_pdf_intake",),
+    "emails": ("fuzz.test_emails", "store.test_parcels"),
+    "spreadsheets": ("fuzz.test_spreadsheets", "intake_source.test_table_file", "intake_source.test_delimited"),
+    "requests": ("fuzz.test_review_requests", "fuzz.test_answers"),
+}
+WAYS = Path(".hypothesis") / "ways"
+LONGEST, SLOWEST = 4096, 120  # bytes of one input; seconds from which it is taken for endless
+NEEDED = "This needs atheris, which is no part of the project's own set-up: pip install atheris (Linux and macOS)."
+
+
+def named(target: str, only: str) -> dict[str, Callable[..., None]]:
+    """The tests of a target that hypothesis makes values for, by name; those whose name holds ``only``."""
+    found: dict[str, Callable[..., None]] = {}
+    for module in TARGETS[target]:
+        for name, test in vars(importlib.import_module(f"tests.{module}")).items():
+            if name.startswith("test_") and hasattr(test, "hypothesis") and only in name:
+                found[name] = test
+    return found
+
+
+def as_entries(tests: dict[str, Callable[..., None]], open_things: ExitStack) -> list[Callable[[bytes], object]]:
+    """Each test as a function of bytes. A desk is opened for those that ask one."""
+    desk = None
+    for test in tests.values():
+        inner = test.hypothesis.inner_test  # type: ignore[attr-defined]
+        if "place" in inner.__code__.co_varnames[: inner.__code__.co_argcount]:
+            from tests.fuzz.test_review_requests import a_desk
+
+            desk = desk or open_things.enter_context(a_desk(Path(open_things.enter_context(_scratch()))))
+            test.hypothesis.inner_test = partial(inner, place=desk)  # type: ignore[attr-defined]
+    return [test.hypothesis.fuzz_one_input for test in tests.values()]  # type: ignore[attr-defined]
+
+
+def _scratch() -> tempfile.TemporaryDirectory[str]:
+    return tempfile.TemporaryDirectory(prefix="onebasis-")
+
+
+def main() -> None:
+    """Runs one target until its time is over or something fails."""
+    parser = argparse.ArgumentParser(prog="python -m tests.fuzz.on_demand", description=__doc__.partition("\n")[0])
+    parser.add_argument("target", choices=sorted(TARGETS))
+    parser.add_argument("--seconds", type=int, default=300, help="how long; 300 if nothing is said")
+    parser.add_argument("--only", default="", metavar="WORD", help="only tests with this in their name")
+    asked = parser.parse_args()
+    try:
+        import atheris
+    except ImportError:
+        sys.exit(NEEDED)
+    with atheris.instrument_imports(include=["importer"]):
+        tests = named(asked.target, asked.only)
+    if not tests:
+        sys.exit(f"No test of {asked.target} has “{asked.only}” in its name.")
+    print("\n".join(tests), file=sys.stderr)
+    warnings.simplefilter("error")
+    ways = WAYS / asked.target
+    ways.mkdir(parents=True, exist_ok=True)
+    for number in range(8 * len(tests)):  # the fuzzer begins with short inputs, of which no value can be made
+        (ways / f"begin-{number}").write_bytes(bytes([number % len(tests)]) + os.urandom(LONGEST // 2))
+    with ExitStack() as open_things:
+        entries = as_entries(tests, open_things)
+
+        def one(data: bytes) -> None:
+            if data:
+                entries[data[0] % len(entries)](data[1:])
+
+        limits = (
+            f"-max_total_time={asked.seconds}",
+            f"-max_len={LONGEST}",
+            f"-timeout={SLOWEST}",
+            "-rss_limit_mb=4096",
+        )
+        atheris.Setup([sys.argv[0], *limits, "-len_control=0", f"-artifact_prefix={ways.parent}/", str(ways)], one)
+        atheris.Fuzz()
+
+
+if __name__ == "__main__":
+    main()
