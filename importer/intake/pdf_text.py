@@ -37,15 +37,14 @@ LINE_HYPHEN = 2
 
 
 class Char(NamedTuple):
+    """A character on the upright page. ``piece`` is its text object, below -1 where that runs another way."""
+
     text: str
     box: Box
     size: float
-    turn: int
     bold: bool
     hidden: bool
     piece: int
-    damaged: bool
-    aslant: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,14 +67,16 @@ class TextLayer:
 
 
 class _Piece(NamedTuple):
-    """What all characters of one text object share."""
+    """What all characters of one text object share. ``coverable``: what else is drawn may hide some of them."""
 
+    number: int
     size: float
     turn: int
     bold: bool
     invisible: bool
     white: bool
     order: int
+    coverable: bool
     font: str
     aslant: bool
 
@@ -87,9 +88,9 @@ def _turn_of(a: float, b: float) -> int:
     return 1 if b > 0 else 3
 
 
-def _piece(handle: Any, drawing: Drawing) -> _Piece:
-    size = ctypes.c_float()
-    pdfium.FPDFTextObj_GetFontSize(handle, size)
+def _piece(handle: Any, drawing: Drawing, number: int) -> _Piece:
+    given = ctypes.c_float()
+    pdfium.FPDFTextObj_GetFontSize(handle, given)
     matrix = pdfium.FS_MATRIX()
     pdfium.FPDFPageObj_GetMatrix(handle, matrix)
     scale = (matrix.a**2 + matrix.b**2) ** 0.5 or 1.0
@@ -99,14 +100,20 @@ def _piece(handle: Any, drawing: Drawing) -> _Piece:
     font = pdfium.FPDFTextObj_GetFont(handle)
     weight = pdfium.FPDFFont_GetWeight(font) if font else 0
     name = _font_name(font)
+    size = given.value * scale
+    white = bool(coloured) and min(r.value, g.value, b.value) >= PALE
+    order = drawing.order_of(handle)
     return _Piece(
-        size=size.value * scale,
+        number=number,
+        size=size,
         turn=_turn_of(matrix.a, matrix.b),
         bold=weight >= 600 or "bold" in name.lower(),
         invisible=mode in (pdfium.FPDF_TEXTRENDERMODE_INVISIBLE, pdfium.FPDF_TEXTRENDERMODE_CLIP)
-        or bool(coloured and alpha.value < 20),
-        white=bool(coloured) and min(r.value, g.value, b.value) >= PALE,
-        order=drawing.order_of(handle),
+        or bool(coloured and alpha.value < 20)
+        or size < SMALLEST_TYPE,
+        white=white,
+        order=order,
+        coverable=white or order < drawing.last_cover,
         font=name,
         aslant=min(abs(matrix.a), abs(matrix.b)) > ASLANT * max(abs(matrix.a), abs(matrix.b)),
     )
@@ -120,14 +127,23 @@ def _font_name(font: Any) -> str:
     return buffer.value.decode("utf-8", "replace")
 
 
-def _is_damaged(code: int) -> bool:
-    """True for a code that stands for no character a sheet prints: unmapped, private use, controls."""
+def _is_damaged(text: str) -> bool:
+    """True for what stands for no character a sheet prints: unmapped, private use, controls."""
+    code = ord(text)
     return code == 0 or code == 0xFFFD or 0xE000 <= code <= 0xF8FF or code < 9 or 14 <= code < 32
 
 
-def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str], Sample]) -> list[Char]:
-    chars: list[Char] = []
-    pieces: dict[int, tuple[int, _Piece]] = {}
+_Drawn = tuple[str, Box, _Piece, bool]
+"""A character as it is drawn: its box in page space, its piece, and whether it cannot be seen."""
+
+# Spaces, ends of lines, and what is no character.
+_GAPS = frozenset((32, 160, 13, 10, 9, 0xFFFE, 0xFEFF))
+
+
+def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str], Sample]) -> list[_Drawn | None]:
+    """The characters of a page in the order of the file; None for a space."""
+    chars: list[_Drawn | None] = []
+    pieces: dict[int, _Piece] = {}
     rect = pdfium.FS_RECTF()
     get_code, get_box = pdfium.FPDFText_GetUnicode, pdfium.FPDFText_GetLooseCharBox
     get_object, generated = pdfium.FPDFText_GetTextObject, pdfium.FPDFText_IsGenerated
@@ -135,33 +151,31 @@ def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str],
         code = get_code(text_page, i)
         if code == LINE_HYPHEN:
             code = 45
-        if code in (32, 160, 13, 10, 9) or code == 0xFFFE or code == 0xFEFF:
+        if code in _GAPS:
             if generated(text_page, i) != 1:
-                chars.append(_SPACE)
+                chars.append(None)
             continue
         handle = get_object(text_page, i)
         if not handle:
             continue
         address = ctypes.addressof(handle.contents)
-        known = pieces.get(address)
-        if known is None:
-            known = (len(pieces), _piece(handle, drawing))
-            pieces[address] = known
-        number, piece = known
+        piece = pieces.get(address)
+        if piece is None:
+            piece = pieces[address] = _piece(handle, drawing, len(pieces))
         get_box(text_page, i, rect)
         box = Box(rect.left, rect.bottom, rect.right, rect.top)
-        if box.height > 3 * piece.size + 4 or box.width > 4 * piece.size + 4:
+        size = piece.size
+        if box.bottom - box.top > 3 * size + 4 or box.x1 - box.x0 > 4 * size + 4:
             box = _tight_box(text_page, i)
-        hidden = piece.invisible or piece.size < SMALLEST_TYPE or drawing.hides(box, piece.order, piece.white)
-        damaged = _is_damaged(code)
-        char = Char(chr(code), box, piece.size, piece.turn, piece.bold, hidden, number, damaged, piece.aslant)
-        chars.append(char)
-        if char.text in TELLING_DIGITS and not hidden and piece.turn == 0:
-            samples.setdefault((piece.font, char.text), Sample(char.text, box))
+        hidden = piece.invisible or (piece.coverable and drawing.hides(box, piece.order, piece.white))
+        text = chr(code)
+        chars.append((text, box, piece, hidden))
+        if text in TELLING_DIGITS and not hidden and piece.turn == 0:
+            samples.setdefault((piece.font, text), Sample(text, box))
     return chars
 
 
-_SPACE = Char(" ", Box(0, 0, 0, 0), 0, 0, False, False, -1, False)
+_SPACE = Char(" ", Box(0, 0, 0, 0), 0, False, False, -1)
 
 
 def _tight_box(text_page: Any, index: int) -> Box:
@@ -172,13 +186,14 @@ def _tight_box(text_page: Any, index: int) -> Box:
 
 def upright(box: Box, turn: int, area: Box) -> Box:
     """A box of the page's own space (bottom-left origin) on the page turned clockwise by ``turn`` quarters."""
+    (x0, low, x1, high), (left, foot, right, head) = box, area
     if turn == 0:
-        return Box(box.x0 - area.x0, area.bottom - box.bottom, box.x1 - area.x0, area.bottom - box.top)
+        return Box(x0 - left, head - high, x1 - left, head - low)
     if turn == 1:
-        return Box(box.top - area.top, box.x0 - area.x0, box.bottom - area.top, box.x1 - area.x0)
+        return Box(low - foot, x0 - left, high - foot, x1 - left)
     if turn == 2:
-        return Box(area.x1 - box.x1, box.top - area.top, area.x1 - box.x0, box.bottom - area.top)
-    return Box(area.bottom - box.bottom, area.x1 - box.x1, area.bottom - box.top, area.x1 - box.x0)
+        return Box(right - x1, low - foot, right - x0, high - foot)
+    return Box(head - high, right - x1, head - low, right - x0)
 
 
 # Fake bold prints most characters of a run twice; fewer coincidences than this share are chance.
@@ -221,20 +236,22 @@ def _without_doubles(chars: list[Char]) -> list[Char]:
 
 def _parts(before: Char, char: Char, drawing_cuts: tuple[Box, ...]) -> bool:
     """True where a new word begins between two characters that follow each other (on the upright page)."""
-    size = max(min(before.size, char.size), 1.0)
-    if before.hidden != char.hidden or abs(before.size - char.size) > 0.2 * max(before.size, char.size):
+    smaller, larger = (before.size, char.size) if before.size < char.size else (char.size, before.size)
+    if before.hidden != char.hidden or larger - smaller > 0.2 * larger:
         return True
-    if abs(before.box.bottom - char.box.bottom) > BASELINE_SHIFT * size:
+    size = smaller if smaller > 1.0 else 1.0
+    (left, _, right, bottom), (x0, top, _, own_bottom) = before.box, char.box
+    if abs(bottom - own_bottom) > BASELINE_SHIFT * size:
         return True
-    gap = char.box.x0 - before.box.x1
-    if gap > WORD_GAP * size or gap < -BACKWARD * size - before.box.width * 0.3:
+    gap = x0 - right
+    if gap > WORD_GAP * size or gap < -BACKWARD * size - (right - left) * 0.3:
         return True
-    if before.piece != char.piece and not -PIECE_OVERLAP * size <= gap <= PIECE_GAP * size:
+    if before.piece == char.piece:
+        return False
+    if not -PIECE_OVERLAP * size <= gap <= PIECE_GAP * size:
         return True
-    if before.piece != char.piece and drawing_cuts:
-        x, y = (before.box.x1 + char.box.x0) / 2, char.box.middle
-        return any(abs(rule.x0 - x) < 0.3 * size and rule.top <= y <= rule.bottom for rule in drawing_cuts)
-    return False
+    x, y = (right + x0) / 2, (top + own_bottom) / 2
+    return any(abs(rule.x0 - x) < 0.3 * size and rule.top <= y <= rule.bottom for rule in drawing_cuts)
 
 
 def _words(chars: list[Char], cuts: tuple[Box, ...]) -> tuple[list[Word], list[Word]]:
@@ -244,11 +261,7 @@ def _words(chars: list[Char], cuts: tuple[Box, ...]) -> tuple[list[Word], list[W
 
     def close() -> None:
         if run:
-            box = run[0].box
-            for char in run[1:]:
-                box = box.union(char.box)
-            word = Word("".join(c.text for c in run), *box, size=round(run[0].size, 2), bold=run[0].bold)
-            (hidden if run[0].hidden else words).append(word)
+            (hidden if run[0].hidden else words).append(_joined(run))
             run.clear()
 
     for char in chars:
@@ -272,33 +285,37 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
         chars = _characters(text_page, drawing, samples)
     finally:
         pdfium.FPDFText_ClosePage(text_page)
-    real = [c for c in chars if c is not _SPACE]
-    if sum(c.aslant for c in real) * 2 > len(real):
-        chars = [c if c is _SPACE else c._replace(aslant=False) for c in chars]
-    votes = Counter(c.turn for c in real if not c.hidden) or Counter(c.turn for c in real)
-    turn = votes.most_common(1)[0][0] if votes else page_turn
+    real = [char for char in chars if char is not None]
+    turn = _upright_turn(real, page_turn)
     width, height = (area.width, area.height) if turn % 2 == 0 else (area.height, area.width)
-    inside: list[Char] = []
+    slanting = sum(piece.aslant for _, _, piece, _ in real) * 2 <= len(real)
+    running: list[Char] = []
+    standing: list[Char] = []
+    across: list[Char] = []
     for char in chars:
-        if char is _SPACE:
-            inside.append(char)
+        if char is None:
+            running.append(_SPACE)
             continue
-        box = upright(char.box, turn, area)
+        text, place, piece, hidden = char
+        box = upright(place, turn, area)
         out = box.x1 < 0 or box.x0 > width or box.bottom < 0 or box.top > height
-        sideways = char.turn != turn
-        inside.append(
-            char._replace(box=box, hidden=char.hidden or out, piece=-2 - char.turn if sideways else char.piece)
-        )
+        along = piece.turn == turn
+        here = Char(text, box, piece.size, piece.bold, hidden or out, piece.number if along else -2 - piece.turn)
+        (across if piece.aslant and slanting else running if along else standing).append(here)
     cuts = tuple(b for b in (upright(r, turn, area) for r in drawing.rules) if b.width < 1.5)
-    aslant, unseen = _words([c for c in inside if c.aslant], cuts)
-    inside = [c for c in inside if not c.aslant]
-    running = [c for c in inside if c is _SPACE or c.piece > -2]
-    words, hidden = _words(_without_doubles(running), cuts)
-    standing = [c for c in inside if c is not _SPACE and c.piece <= -2]
+    aslant, unseen = _words(across, cuts)
+    words, covered = _words(_without_doubles(running), cuts)
     words += _sideways_words([c for c in standing if not c.hidden])
-    hidden += [*unseen, *_sideways_words([c for c in standing if c.hidden])]
-    damaged = sum(c.damaged for c in real) / len(real) if real else 0.0
-    return TextLayer(tuple(words), tuple(hidden), width, height, turn, damaged, tuple(samples.values()), tuple(aslant))
+    covered += [*unseen, *_sideways_words([c for c in standing if c.hidden])]
+    damaged = sum(_is_damaged(text) for text, *_ in real) / len(real) if real else 0.0
+    return TextLayer(tuple(words), tuple(covered), width, height, turn, damaged, tuple(samples.values()), tuple(aslant))
+
+
+def _upright_turn(chars: list[_Drawn], page_turn: int) -> int:
+    """The turn that most characters need, those that can be seen if there are any."""
+    votes = Counter(piece.turn for _, _, piece, hidden in chars if not hidden)
+    votes = votes or Counter(piece.turn for _, _, piece, _ in chars)
+    return votes.most_common(1)[0][0] if votes else page_turn
 
 
 def _sideways_words(chars: list[Char]) -> list[Word]:
@@ -323,7 +340,6 @@ def _sideways_words(chars: list[Char]) -> list[Word]:
 
 
 def _joined(run: list[Char]) -> Word:
-    box = run[0].box
-    for char in run[1:]:
-        box = box.union(char.box)
-    return Word("".join(c.text for c in run), *box, size=round(run[0].size, 2), bold=run[0].bold)
+    lefts, tops, rights, bottoms = zip(*[char.box for char in run], strict=True)
+    box = min(lefts), min(tops), max(rights), max(bottoms)
+    return Word("".join([char.text for char in run]), *box, size=round(run[0].size, 2), bold=run[0].bold)

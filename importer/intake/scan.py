@@ -172,6 +172,7 @@ def doubt(page: Prepared, read: CellsRead) -> str | None:
 
 
 def scaled(box: Box, points: float) -> Box:
+    """A box of pixels in points; ``points`` is the size of a pixel."""
     return Box(*(edge * points for edge in box))
 
 

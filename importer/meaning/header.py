@@ -16,8 +16,9 @@ from importer.reading.dates import decide_day_order, parse_crop_year, parse_date
 from importer.reading.malt_names import fold, name_words, names_brewer, names_maltster, names_only_malt
 from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.captions import header_caption, looks_like_batch
+from importer.vocabulary.text import bare
 from importer.vocabulary.units import split_unit
-from importer.words import Box, Page
+from importer.words import Page
 
 _MASS = re.compile(r"\d\s*(kg|t|to|tonnes?|lbs?|q)\b", re.IGNORECASE)
 # Shorter numbers under a caption of batches may be results that stand in the wrong column.
@@ -91,7 +92,7 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
     named = [item for item in usable if item[0].key != "date"] or usable
     best = next((item for item in named if item[0].sure and item[2]), named[0])
     entry, value, sure = best
-    rivals = {_plain(item[1]) for item in named if item[0].sure} - {_plain(value)}
+    rivals = {bare(item[1]) for item in named if item[0].sure} - {bare(value)}
     trusted = entry.page not in pages or _is_confirmed(entry, value, pages[entry.page])
     doubt = not sure or not entry.sure or bool(rivals) or entry.key == "date" or not trusted or _goes_on(entry.text)
     box = entry.box
@@ -129,9 +130,9 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False  # both readers can lose the same stroke
     if entry.key == "supplier" and _is_spelt_otherwise(entry.text, page):
         return False
-    same = _as_numbered if entry.key in _NUMBERED else _plain
+    same = _as_numbered if entry.key in _NUMBERED else bare
     wanted = same(entry.text)
-    seen = [same(reading.text) for reading in page.second if _overlaps(reading.box, entry.box)]
+    seen = [same(reading.text) for reading in page.second if reading.box.is_place_of(entry.box)]
     return page.doubt is None and bool(wanted) and any(text.endswith(wanted) for text in seen)
 
 
@@ -144,21 +145,15 @@ def _goes_on(text: str) -> bool:
 
 def _is_spelt_otherwise(name: str, page: Page) -> bool:
     """Whether nearly the same name stands elsewhere on the page, in the letterhead or at its foot."""
-    wanted, count = _plain(name), len(name.split())
+    wanted, count = bare(name), len(name.split())
     words = sorted(page.words, key=lambda word: (round(word.bottom / _LINE), word.x0))
-    runs = (_plain("".join(word.text for word in words[at : at + count])) for at in range(len(words) - count + 1))
+    runs = (bare("".join(word.text for word in words[at : at + count])) for at in range(len(words) - count + 1))
     return any(run != wanted and ratio(run, wanted) >= _NEARLY for run in runs)
 
 
 def _is_kind(caption: str) -> bool:
     """True for the word of a kind of company: "Maltings"."""
     return any(word in fold(caption) for word in name_words().maltsters)
-
-
-def _overlaps(reading: Box, box: Box) -> bool:
-    across = min(reading.x1, box.x1) - max(reading.x0, box.x0)
-    down = min(reading.bottom, box.bottom) - max(reading.top, box.top)
-    return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
 
 
 def _supported(entry: PrintedHeader) -> PrintedHeader:
@@ -186,10 +181,6 @@ def _names_batch(text: str) -> bool:
         (found := header_caption(a)) is not None and found[0] == "batch" and looks_like_batch(b)
         for a, b in pairwise(words)
     )
-
-
-def _plain(text: str) -> str:
-    return re.sub(r"\W+", "", text).casefold()
 
 
 def _as_numbered(text: str) -> str:
