@@ -22,7 +22,12 @@ from functools import partial
 from pathlib import Path
 
 TARGETS: dict[str, tuple[str, ...]] = {
-    "numbers": ("fuzz.test_numbers", "lexical.test_numbers", "lexical.test_unit_splitting", "lexical.test_dates"),
+    "numbers": (
+        "fuzz.test_numbers",
+        "lexical.test_number_properties",
+        "lexical.test_unit_splitting",
+        "lexical.test_dates",
+    ),
     "labels": ("fuzz.test_labels", "lexical.test_column_heads", "lexical.test_header_captions"),
     "rows": ("fuzz.test_row_grouping",),
     "pdf": ("fuzz.test_pdf_intake",),
