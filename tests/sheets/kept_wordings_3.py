@@ -1,4 +1,3 @@
-# ruff: noqa: E501
 """Wordings that are kept aside, in Danish and Italian."""
 
 from __future__ import annotations
