@@ -21,6 +21,8 @@ from contextlib import ExitStack
 from functools import partial
 from pathlib import Path
 
+from hypothesis.errors import HypothesisWarning
+
 TARGETS: dict[str, tuple[str, ...]] = {
     "numbers": (
         "fuzz.test_numbers",
@@ -84,6 +86,7 @@ def main() -> None:
         sys.exit(f"No test of {asked.target} has “{asked.only}” in its name.")
     print("\n".join(tests), file=sys.stderr)
     warnings.simplefilter("error")
+    warnings.filterwarnings("ignore", category=HypothesisWarning)
     ways = WAYS / asked.target
     ways.mkdir(parents=True, exist_ok=True)
     for number in range(8 * len(tests)):  # the fuzzer begins with short inputs, of which no value can be made

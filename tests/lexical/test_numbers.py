@@ -168,6 +168,14 @@ def test_three_digits_behind_a_sign(
     assert bool(number.why) == ambiguous
 
 
+def test_no_digit_is_changed_by_keeping_the_number() -> None:
+    assert read("300,500,500,500,505").value == 300500500500505
+    assert read("0.12345678901234").value == 0.12345678901234
+    for text in ("30,050,050,050,050,053", "3 005 005 005 005 053", "12345678.123456789", "0.1234567890123456"):
+        assert read_number(text, None) is None, text
+    assert read_number("4.5 - 30,050,050,050,050,053", None) is None
+
+
 @pytest.mark.parametrize("text", ["82.", "4.5.", ".5", ",5", "81. 5", "81 ,5", "(4.5)", "- 0.3", "120 450"])
 def test_doubtful_writing_has_a_reason(text: str) -> None:
     assert read(text).ambiguous
