@@ -18,7 +18,6 @@ import tempfile
 import warnings
 from collections.abc import Callable
 from contextlib import ExitStack
-from functools import partial
 from pathlib import Path
 
 from hypothesis.errors import HypothesisWarning
@@ -42,31 +41,21 @@ LONGEST, SLOWEST = 4096, 120  # bytes of one input; seconds from which it is tak
 NEEDED = "This needs atheris, which is no part of the project's own set-up: pip install atheris (Linux and macOS)."
 
 
-def named(target: str, only: str) -> dict[str, Callable[..., None]]:
-    """The tests of a target that hypothesis makes values for, by name; those whose name holds ``only``."""
+def named(target: str, only: str, open_things: ExitStack) -> dict[str, Callable[..., None]]:
+    """The tests of a target that hypothesis makes values for, by name; those whose name holds ``only``.
+
+    A module that has to open something first has a function ``prepared``, which is given a folder.
+    """
     found: dict[str, Callable[..., None]] = {}
-    for module in TARGETS[target]:
-        for name, test in vars(importlib.import_module(f"tests.{module}")).items():
-            if name.startswith("test_") and hasattr(test, "hypothesis") and only in name:
-                found[name] = test
+    for name in TARGETS[target]:
+        module = importlib.import_module(f"tests.{name}")
+        if hasattr(module, "prepared"):
+            folder = tempfile.TemporaryDirectory(prefix="onebasis-", ignore_cleanup_errors=True)
+            open_things.enter_context(module.prepared(Path(open_things.enter_context(folder))))
+        for test_name, test in vars(module).items():
+            if test_name.startswith("test_") and hasattr(test, "hypothesis") and only in test_name:
+                found[test_name] = test
     return found
-
-
-def as_entries(tests: dict[str, Callable[..., None]], open_things: ExitStack) -> list[Callable[[bytes], object]]:
-    """Each test as a function of bytes. A desk is opened for those that ask one."""
-    desk = None
-    for test in tests.values():
-        inner = test.hypothesis.inner_test  # type: ignore[attr-defined]
-        if "place" in inner.__code__.co_varnames[: inner.__code__.co_argcount]:
-            from tests.fuzz.test_review_requests import a_desk
-
-            desk = desk or open_things.enter_context(a_desk(Path(open_things.enter_context(_scratch()))))
-            test.hypothesis.inner_test = partial(inner, place=desk)  # type: ignore[attr-defined]
-    return [test.hypothesis.fuzz_one_input for test in tests.values()]  # type: ignore[attr-defined]
-
-
-def _scratch() -> tempfile.TemporaryDirectory[str]:
-    return tempfile.TemporaryDirectory(prefix="onebasis-")
 
 
 def main() -> None:
@@ -80,32 +69,31 @@ def main() -> None:
         import atheris
     except ImportError:
         sys.exit(NEEDED)
-    with atheris.instrument_imports(include=["importer"]):
-        tests = named(asked.target, asked.only)
-    if not tests:
-        sys.exit(f"No test of {asked.target} has “{asked.only}” in its name.")
-    print("\n".join(tests), file=sys.stderr)
-    warnings.simplefilter("error")
-    warnings.filterwarnings("ignore", category=HypothesisWarning)
-    ways = WAYS / asked.target
-    ways.mkdir(parents=True, exist_ok=True)
-    for number in range(8 * len(tests)):  # the fuzzer begins with short inputs, of which no value can be made
-        (ways / f"begin-{number}").write_bytes(bytes([number % len(tests)]) + os.urandom(LONGEST // 2))
     with ExitStack() as open_things:
-        entries = as_entries(tests, open_things)
+        with atheris.instrument_imports(include=["importer"]):
+            tests = named(asked.target, asked.only, open_things)
+        if not tests:
+            sys.exit(f"No test of {asked.target} has “{asked.only}” in its name.")
+        print("\n".join(tests), file=sys.stderr)
+        warnings.simplefilter("error")
+        warnings.filterwarnings("ignore", category=HypothesisWarning)
+        entries = [test.hypothesis.fuzz_one_input for test in tests.values()]  # type: ignore[attr-defined]
 
         def one(data: bytes) -> None:
             if data:
                 entries[data[0] % len(entries)](data[1:])
 
-        limits = (
-            f"-max_total_time={asked.seconds}",
-            f"-max_len={LONGEST}",
-            f"-timeout={SLOWEST}",
-            "-rss_limit_mb=4096",
-        )
-        atheris.Setup([sys.argv[0], *limits, "-len_control=0", f"-artifact_prefix={ways.parent}/", str(ways)], one)
+        atheris.Setup([sys.argv[0], *_options(asked.seconds, WAYS / asked.target, len(tests))], one)
         atheris.Fuzz()
+
+
+def _options(seconds: int, ways: Path, tests: int) -> list[str]:
+    """What the fuzzer is told. It is given something to begin with: of a few bytes no value can be made."""
+    ways.mkdir(parents=True, exist_ok=True)
+    for number in range(8 * tests):
+        (ways / f"begin-{number}").write_bytes(bytes([number % tests]) + os.urandom(LONGEST // 2))
+    limits = (f"-max_total_time={seconds}", f"-max_len={LONGEST}", f"-timeout={SLOWEST}", "-rss_limit_mb=4096")
+    return [*limits, "-len_control=0", f"-artifact_prefix={ways.parent}/", str(ways)]
 
 
 if __name__ == "__main__":

@@ -53,8 +53,12 @@ def _read(folder: Path) -> str:
     return hashlib.sha256(repr(found).encode()).hexdigest()
 
 
+DESKS: list[Place] = []
+"""The desk that the tests of this module ask, while it is open."""
+
+
 @contextmanager
-def a_desk(scratch: Path) -> Iterator[Place]:
+def prepared(scratch: Path) -> Iterator[None]:
     """A desk over three sheets; what the store holds is looked at when it closes."""
     folder = take_in(
         scratch / "store",
@@ -69,17 +73,19 @@ def a_desk(scratch: Path) -> Iterator[Place]:
     client.post("/who", data={"name": "Anna Holt"}, headers=OWN)
     with Store(folder) as store:
         sheets = tuple(str(row[0]) for row in store.connection.execute("SELECT id FROM analyses ORDER BY id"))
-    yield Place(folder, client, sheets, _read(folder))
+    DESKS.append(Place(folder, client, sheets, _read(folder)))
+    yield
+    DESKS.pop()
     app.extensions["follower"].done()
     with Store(folder) as store:
         assert store.connection.execute("PRAGMA integrity_check").fetchone() == ("ok",)
         assert store.connection.execute("PRAGMA foreign_key_check").fetchall() == []
 
 
-@pytest.fixture(scope="module")
-def place(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Place]:
-    with a_desk(tmp_path_factory.mktemp("requests")) as desk:
-        yield desk
+@pytest.fixture(scope="module", autouse=True)
+def _desk(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    with prepared(tmp_path_factory.mktemp("requests")):
+        yield
 
 
 NO_NUMBERS = ("", " ", "\x00", "\r\n", "\ufeff", "nan", "inf", "1e400", "9" * 25, "9" * 5000, "x" * 70_000, "½", "٤٫٥")
@@ -137,9 +143,8 @@ def _is_told(answer: TestResponse) -> None:
 
 @settings(deadline=None, max_examples=100)
 @given(st.sampled_from(("step", "step", "step", "undo", "learned", "words", "who")), sheets, rows, numbers, forms)
-def test_any_form_is_answered(
-    place: Place, kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]
-) -> None:
+def test_any_form_is_answered(kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]) -> None:
+    place = DESKS[-1]
     address = _where(place, kind, sheet, row, number)
     now = place.revision(place.sheets[sheet] if isinstance(sheet, int) else sheet)
     data: dict[str, list[str]] = {}
@@ -174,8 +179,9 @@ types = st.sampled_from(
 @settings(deadline=None, max_examples=60)
 @given(st.sampled_from(("step", "undo", "learned", "words", "who")), sheets, rows, numbers, bodies, types)
 def test_any_body_is_answered(
-    place: Place, kind: str, sheet: int | str, row: str, number: str, body: bytes, content_type: str
+    kind: str, sheet: int | str, row: str, number: str, body: bytes, content_type: str
 ) -> None:
+    place = DESKS[-1]
     address = _where(place, kind, sheet, row, number)
     _is_told(place.client.post(address, data=body, content_type=content_type, headers=OWN))
     assert _read(place.folder) == place.read
@@ -190,8 +196,9 @@ def test_any_body_is_answered(
     forms,
 )
 def test_any_address_is_answered(
-    place: Place, kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]
+    kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]
 ) -> None:
+    place = DESKS[-1]
     query = "&".join(f"{quote(name)}={quote(text[:2000])}" for name, text in form)
     if kind == "page" and isinstance(sheet, int):
         number = "9" * 5  # no picture is drawn here
