@@ -40,9 +40,12 @@ class InstallationError(Exception):
 
 
 class _DeathError(Exception):
-    """The process ended while it read; ``status`` is its exit status, ``near_cap`` whether memory was short."""
+    """The process ended while it read; ``status`` is its exit status, ``near_cap`` whether memory was short.
 
-    def __init__(self, status: int, near_cap: bool) -> None:
+    ``status`` is None where it answered with something that is no reading.
+    """
+
+    def __init__(self, status: int | None, near_cap: bool = False) -> None:
         super().__init__(status)
         self.status = status
         self.near_cap = near_cap
@@ -104,7 +107,7 @@ class _Process:
         body = self._answer(30) if head else b""
         if not head or not body:
             raise self._death()
-        return json.loads(head), body
+        return _head(head), body
 
     def _answer(self, seconds: float) -> bytes:
         """The next line of an answer, b"" where the process ended. Raises TimeoutError."""
@@ -147,6 +150,17 @@ class _Process:
         if not self._listener.is_alive():
             self._stdout.close()
         self._scratch.cleanup()
+
+
+def _head(line: bytes) -> dict[str, Any]:
+    """The first line of an answer. Raises _DeathError where it is none."""
+    try:
+        head = json.loads(line)
+    except (ValueError, RecursionError):
+        head = None
+    if not isinstance(head, dict) or not isinstance(head.get("memory", 0), int):
+        raise _DeathError(None)
+    return head
 
 
 def _largest_child() -> int:
@@ -229,7 +243,10 @@ class GuardedReader:
             raise InstallationError(str(head.get("message", "the reading process does not start")))
         from importer.kept import KeptSheet
 
-        return KeptSheet.model_validate_json(body)
+        try:
+            return KeptSheet.model_validate_json(body)
+        except ValueError:
+            raise _DeathError(None) from None
 
     def close(self) -> None:
         """Ends the reading process."""
@@ -269,7 +286,9 @@ def _explain_death(path: Path, death: _DeathError, memory: int) -> Sheet:
     )
 
 
-def _cause(status: int) -> str:
+def _cause(status: int | None) -> str:
+    if status is None:
+        return "an answer that is no reading"
     if status < 0:
         with contextlib.suppress(ValueError):
             return signal.Signals(-status).name

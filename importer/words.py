@@ -37,7 +37,14 @@ class Box(NamedTuple):
         """Horizontal centre."""
         return (self.x0 + self.x1) / 2
 
+    def is_place_of(self, other: Box) -> bool:
+        """True where two boxes share most of the width and of the height of the smaller one: two readings of one."""
+        across = min(self.x1, other.x1) - max(self.x0, other.x0)
+        down = min(self.bottom, other.bottom) - max(self.top, other.top)
+        return across > 0.5 * min(self.width, other.width) and down > 0.4 * min(self.height, other.height)
+
     def union(self, other: Box) -> Box:
+        """The least box around both."""
         return Box(
             min(self.x0, other.x0),
             min(self.top, other.top),

@@ -7,16 +7,17 @@ from __future__ import annotations
 
 import functools
 import gc
+import tomllib
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import pytest
 
-MUTATED = (
-    "importer.reading.numbers",
-    "importer.meaning.one_value",
-    "importer.meaning.checks",
-    "importer.meaning.build",
+PROJECT = Path(__file__).parents[1] / "pyproject.toml"
+MUTATED = frozenset(
+    path.removesuffix(".py").replace("/", ".")
+    for path in tomllib.loads(PROJECT.read_text(encoding="utf-8"))["tool"]["mutmut"]["only_mutate"]
 )
 _CACHED = type(functools.lru_cache(lambda: None))
 

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 
 from importer.commands.run import UsageError, tell
 from importer.output.terminal import clean
+from importer.output.words import spoken
 from importer.store.rows import waiting_entries
 
 if TYPE_CHECKING:
@@ -164,14 +165,10 @@ def head_words(heads: Sequence[tuple[str, list[str]]], most: int = 20) -> list[s
     if not heads:
         return []
     counts = Counter(entry for _, entries in heads for entry in entries)
-    often = "; ".join(f"{_spoken(entry)} ({count})" for entry, count in counts.most_common())
+    often = "; ".join(f"{spoken(entry)} ({count})" for entry, count in counts.most_common())
     lines = [f"Entries of the head to look at (`onebasis review` shows them), {counts.total()}: {often}:"]
-    lines += [f"  {clean(name)}: {'; '.join(map(_spoken, entries))}" for name, entries in heads[:most]]
+    lines += [f"  {clean(name)}: {'; '.join(map(spoken, entries))}" for name, entries in heads[:most]]
     return [*lines, f"  and {len(heads) - most} more files"] if len(heads) > most else lines
-
-
-def _spoken(entry: str) -> str:
-    return entry.replace("_", " ")
 
 
 def unknown_words(unknown: Sequence[tuple[str, int]], most: int = 20) -> list[str]:

@@ -187,6 +187,7 @@ def to_standard_output(data: bytes) -> None:
 def _tell_outcome(request: Request, doc: Document, count: int) -> None:
     """One line on standard error where the data went elsewhere, and each problem."""
     from importer.output.renderers import RENDERERS
+    from importer.output.words import counted
 
     if STANDARD_OUTPUT in request.outputs.values():
         for problem in doc.problems:
@@ -199,8 +200,4 @@ def _tell_outcome(request: Request, doc: Document, count: int) -> None:
             tell(f"{source.file} has the same content as {first}: their analyses have the same ids.")
     for option, target in request.outputs.items():
         if target != STANDARD_OUTPUT:
-            tell(f"Wrote {RENDERERS[option].kind} of {_plural(len(doc.analyses), 'analysis', 'analyses')} to {target}.")
-
-
-def _plural(count: int, one: str, many: str) -> str:
-    return f"{count} {one if count == 1 else many}"
+            tell(f"Wrote {RENDERERS[option].kind} of {counted(len(doc.analyses), 'analysis', 'analyses')} to {target}.")

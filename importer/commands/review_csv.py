@@ -16,7 +16,7 @@ from importer.models import HEADER_KEYS, Analysis
 from importer.output.atomic import write_text
 from importer.output.cells import safe_text
 from importer.output.terminal import clean
-from importer.output.words import entry_doubt
+from importer.output.words import entry_doubt, spoken
 from importer.store import learned, rows, settling
 from importer.store.catching_up import load_anyway
 from importer.store.corrections import Case, RefusedError, StaleError
@@ -263,7 +263,7 @@ def _entries(case: Case) -> Iterator[_Entry]:
         found = analysis.header.get(key)
         if found is not None and found.state == "review":
             why = entry_doubt(key, found, analysis.source.reading)
-            yield _Entry(f"head:{key}", _spoken(key), found.text, "", _spoken(key), found.value, (why,), found.page)
+            yield _Entry(f"head:{key}", spoken(key), found.text, "", spoken(key), found.value, (why,), found.page)
         elif found is None and key == "batch" and analysis.kind == "batch":
             yield _Entry("head:batch", key, "", "", key, "", ("no batch number was found",))
     for row in waiting_rows(case.built):
@@ -274,10 +274,6 @@ def _entries(case: Case) -> Iterator[_Entry]:
         unit, name = printed.unit or "", rows.title_of(place.figure.parameter)
         told = told_of(place).removeprefix(name).strip()
         yield _Entry(str(row), printed.label, printed.value, unit, name, told, reasons, printed.page)
-
-
-def _spoken(key: str) -> str:
-    return key.replace("_", " ")
 
 
 def _name(analysis: Analysis) -> str:

@@ -99,16 +99,19 @@ def cautions() -> tuple[Caution, ...]:
 
 @cache
 def grist_power() -> GristPower:
+    """What is needed to tell the diastatic power of a grist. Raises DataError where the file cannot be used."""
     return _section("grist_power", GristPower)
 
 
 @cache
 def mash_temperature() -> MashTemperature:
+    """How the mash temperature follows a malt. Raises DataError where the file cannot be used."""
     return _section("mash_temperature", MashTemperature)
 
 
 @cache
 def effect_constants() -> Constants:
+    """Constants of the effects. Raises DataError where the file cannot be used."""
     return _section("constants", Constants)
 
 

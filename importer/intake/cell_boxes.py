@@ -9,7 +9,6 @@ from itertools import pairwise
 import numpy as np
 
 from importer.intake import ocr
-from importer.intake.prepare.cells import find_cells
 from importer.intake.prepare.ink import joined
 from importer.intake.prepare.page import Prepared
 from importer.words import Box
@@ -31,7 +30,7 @@ class Cell:
 
 def cells_of(page: Prepared, words: Sequence[ocr.Seen]) -> list[Cell]:
     """The cells of a page, each with the words whose middle lies in it; pieces of one word are one cell."""
-    found = find_cells(page.marks, page.upright_rules, page.glyph)
+    found = page.cells
     boxes = [Box(*map(float, box)) for box in zip(found.x0, found.top, found.x1, found.bottom, strict=True)]
     boxes = _in_lines(_whole(boxes, words), words, page.glyph)
     held: list[list[ocr.Seen]] = [[] for _ in boxes]

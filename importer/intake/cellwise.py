@@ -16,6 +16,7 @@ from importer.intake.cell_boxes import Cell, cells_of
 from importer.intake.head_names import name_places
 from importer.intake.lettering import agrees, read_unsure, reworded
 from importer.intake.prepare.page import Prepared
+from importer.vocabulary.text import has_digit
 from importer.words import Box
 
 if TYPE_CHECKING:
@@ -105,7 +106,7 @@ def read_cells(page: Prepared, words: Sequence[ocr.Seen]) -> CellsRead:
         _compare_words(page, [cell for cell in cells if not may_hold_figure(cell)], settled)
         _ask_for_names(page, settled)
     unexplained = _unexplained(page, asked, answers)
-    hidden = [cell.box for cell in cells if _has_digit(cell.text) and _is_touched(page, cell.box)]
+    hidden = [cell.box for cell in cells if has_digit(cell.text) and _is_touched(page, cell.box)]
     return CellsRead(
         (*settled.kept.values(), *settled.added),
         tuple(settled.readings),
@@ -131,7 +132,7 @@ def _agreement(
     counted = [
         index
         for index, (cell, answer) in enumerate(zip(cells, answers, strict=True))
-        if (_has_digit(cell.text) or _has_digit(answer.text))
+        if (has_digit(cell.text) or has_digit(answer.text))
         and not _is_touched(page, cell.box)
         and (cell.words or cell.box.height < UPRIGHT * cell.box.width)
     ]
@@ -172,7 +173,7 @@ def _compare_figures(
                 settled.readings.append(Reading(witness.text, cell.box, ocr.LEGACY, witness.confidence))
             elif index in pointed:
                 settled.readings.append(_second_reading(cell, answer))
-            elif _has_digit(cell.text):
+            elif has_digit(cell.text):
                 settled.readings += _main_reading(cell, answer)
         elif two_kinds and settled.reword(cell, answer):
             continue
@@ -224,17 +225,13 @@ def may_hold_figure(cell: Cell) -> bool:
     if not text:
         return True
     sure = min(word.confidence for word in cell.words) >= SURE_WORD
-    if _has_digit(text):
+    if has_digit(text):
         letters = sum(character.isalpha() for character in text)
         label = letters >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text) and not BEGINS_WITH_NUMBER.match(text)
         return not (sure and label)
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False
     return not sure or all(character in LIKE_DIGITS for character in text)
-
-
-def _has_digit(text: str) -> bool:
-    return any(character.isdigit() for character in text)
 
 
 def _takes_over(cell: Cell, answer: second.Read, confirmed: bool, glyph: float) -> bool:
@@ -244,7 +241,7 @@ def _takes_over(cell: Cell, answer: second.Read, confirmed: bool, glyph: float) 
         return figure or confirmed  # nothing was read there at all
     slack = 0.6 * glyph
     inside = all(cell.box.x0 - slack <= w.x0 and w.x1 <= cell.box.x1 + slack for w in cell.words)
-    return inside and (confirmed or (figure and (not _has_digit(cell.text) or _is_garbled(cell, answer))))
+    return inside and (confirmed or (figure and (not has_digit(cell.text) or _is_garbled(cell, answer))))
 
 
 def _is_garbled(cell: Cell, answer: second.Read) -> bool:
@@ -331,7 +328,7 @@ def _unexplained(page: Prepared, cells: Sequence[Cell], answers: Sequence[second
     crowded = []
     for cell, own, text in zip(cells, inks, texts, strict=True):
         more = _ink_beside(page, cell.box) or _sticks_out(own, text, page.glyph, usual)
-        crowded.append(_has_digit(text) and (more or spacing.unread_points(own, text, page.glyph)))
+        crowded.append(has_digit(text) and (more or spacing.unread_points(own, text, page.glyph)))
     wide = spacing.too_wide(found)
     return [cell.box for cell, a, b in zip(cells, wide, crowded, strict=True) if a or b]
 

@@ -82,61 +82,72 @@ def _draw(page: Any, sample: Sample, width: float, height: float) -> tuple[bytes
         return None
     bitmap = page.render(scale=scale, crop=crop, grayscale=True)
     try:
-        image = bitmap.to_pil().convert("L")
+        columns, rows, stride = bitmap.width, bitmap.height, bitmap.stride
+        if columns < 5 or rows < 8 or columns > 200 or rows > 200:
+            return None
+        grey = bytes(bitmap.buffer)
     finally:
         bitmap.close()
-    columns, rows = image.size
-    if columns < 5 or rows < 8 or columns > 200 or rows > 200:
-        return None
-    return image.tobytes(), columns, rows
+    if stride != columns:
+        grey = b"".join(grey[at : at + columns] for at in range(0, rows * stride, stride))
+    return grey, columns, rows
 
 
 def measure(grey: bytes, columns: int, rows: int, level: float) -> _Shape | None:
     """Number of holes in the ink and the height of their middle. Ink is what differs from the most common shade."""
-    paper = Counter(grey).most_common(1)[0][0]
-    contrast = max(abs(value - paper) for value in grey)
+    shades = Counter(grey)
+    paper = shades.most_common(1)[0][0]
+    contrast = max(abs(value - paper) for value in shades)
     if contrast < 40:
         return None
-    dark = [abs(value - paper) >= level * contrast for value in grey]
-    inked = [i // columns for i, ink in enumerate(dark) if ink]
-    if len(inked) < 8:
+    ink = bytearray(b"0" * 256)
+    for value in shades:
+        if abs(value - paper) >= level * contrast:
+            ink[value] = 49  # "1"
+    marks = grey.translate(ink)
+    lines = [marks[at : at + columns] for at in range(0, columns * rows, columns)]
+    inked = [row for row, line in enumerate(lines) if b"1" in line]
+    if marks.count(b"1") < 8:
         return None
-    top, bottom = min(inked), max(inked)
+    top, bottom = inked[0], inked[-1]
     if bottom - top < 8:
         return None
-    seen = bytearray(dark)
-    holes: list[list[int]] = []
-    for start in range(columns * rows):
-        if seen[start]:
-            continue
-        region, open_ = _flood(start, seen, columns, rows)
-        if not open_ and len(region) >= SMALLEST_HOLE:
-            holes.append(region)
+    holes = _holes(lines, columns)
     if not holes:
         return _Shape(0, 0.5)
-    middle = sum(i // columns for hole in holes for i in hole) / sum(len(hole) for hole in holes)
+    inside, row = sum(holes), (1 << columns) - 1
+    counts = [(inside >> at & row).bit_count() for at in range(0, rows * (columns + 1), columns + 1)]
+    middle = sum(at * count for at, count in enumerate(counts)) / sum(counts)
     return _Shape(len(holes), (middle - top) / (bottom - top))
 
 
-def _flood(start: int, seen: bytearray, columns: int, rows: int) -> tuple[list[int], bool]:
-    stack, region, open_ = [start], [], False
-    seen[start] = 1
-    while stack:
-        at = stack.pop()
-        region.append(at)
-        x, y = at % columns, at // columns
-        if x in (0, columns - 1) or y in (0, rows - 1):
-            open_ = True
-        for there in (
-            at - 1 if x else -1,
-            at + 1 if x < columns - 1 else -1,
-            at - columns if y else -1,
-            at + columns if y < rows - 1 else -1,
-        ):
-            if there >= 0 and not seen[there]:
-                seen[there] = 1
-                stack.append(there)
-    return region, open_
+def _holes(lines: list[bytes], columns: int) -> list[int]:
+    """The stretches of paper that the ink encloses. A picture is one whole number here, a bit for each pixel, with a
+    column of ink at the end of every row, so that all pixels spread to their neighbours in one step.
+    """
+    stride = columns + 1
+    whole = int(b"1".join(lines)[::-1], 2)
+    paper = ~whole & ((1 << len(lines) * stride - 1) - 1)
+    edge = (1 << columns) - 1
+    edge |= edge << (len(lines) - 1) * stride
+    for at in range(len(lines)):
+        edge |= (1 | 1 << columns - 1) << at * stride
+    left = paper & ~_flooded(paper & edge, paper, stride)
+    holes: list[int] = []
+    while left:
+        hole = _flooded(left & -left, left, stride)
+        left &= ~hole
+        if hole.bit_count() >= SMALLEST_HOLE:
+            holes.append(hole)
+    return holes
+
+
+def _flooded(wet: int, paper: int, stride: int) -> int:
+    before = 0
+    while wet != before:
+        before = wet
+        wet |= (wet << 1 | wet >> 1 | wet << stride | wet >> stride) & paper
+    return wet
 
 
 def _fits(text: str, shape: _Shape) -> bool:

@@ -10,7 +10,6 @@ from __future__ import annotations
 import ctypes
 from collections import Counter
 from dataclasses import dataclass
-from itertools import groupby
 from typing import Any, NamedTuple
 
 import pypdfium2.raw as pdfium
@@ -35,20 +34,21 @@ PALE = 225
 SMALLEST_TYPE = 2.0
 # Letters that follow themselves within one shape ("ff", "tt").
 DOUBLED_IN_LIGATURES = "ft"
+# Of all characters: from this share on, those that run as the page stands make it upright, however much else is turned.
+UPRIGHT_SHARE = 0.25
 # What pdfium gives for the hyphen of a word broken at the end of a line.
 LINE_HYPHEN = 2
 
 
 class Char(NamedTuple):
+    """A character on the upright page. ``piece`` is its text object, below -1 where that runs another way."""
+
     text: str
     box: Box
     size: float
-    turn: int
     bold: bool
     hidden: bool
     piece: int
-    damaged: bool
-    aslant: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,18 +71,18 @@ class TextLayer:
 
 
 class _Piece(NamedTuple):
-    """What all characters of one text object share.
+    """What all characters of one text object share. ``coverable``: what else is drawn may hide some of them. ``lean``:
+    how far upright type that is slanted into italics leans to the right, of its height. Its boxes are wider than the
+    letters by as much, and lie on each other."""
 
-    ``lean``: how far upright type that is slanted into italics leans to the right, of its height. Its boxes are wider
-    than the letters by as much, and lie on each other.
-    """
-
+    number: int
     size: float
     turn: int
     bold: bool
     invisible: bool
     white: bool
     order: int
+    coverable: bool
     font: str
     aslant: bool
     lean: float
@@ -95,9 +95,9 @@ def _turn_of(a: float, b: float) -> int:
     return 1 if b > 0 else 3
 
 
-def _piece(handle: Any, drawing: Drawing) -> _Piece:
-    size = ctypes.c_float()
-    pdfium.FPDFTextObj_GetFontSize(handle, size)
+def _piece(handle: Any, drawing: Drawing, number: int) -> _Piece:
+    given = ctypes.c_float()
+    pdfium.FPDFTextObj_GetFontSize(handle, given)
     matrix = pdfium.FS_MATRIX()
     pdfium.FPDFPageObj_GetMatrix(handle, matrix)
     scale = (matrix.a**2 + matrix.b**2) ** 0.5 or 1.0
@@ -107,14 +107,20 @@ def _piece(handle: Any, drawing: Drawing) -> _Piece:
     font = pdfium.FPDFTextObj_GetFont(handle)
     weight = pdfium.FPDFFont_GetWeight(font) if font else 0
     name = _font_name(font)
+    size = given.value * scale
+    white = bool(coloured) and min(r.value, g.value, b.value) >= PALE
+    order = drawing.order_of(handle)
     return _Piece(
-        size=size.value * scale,
+        number=number,
+        size=size,
         turn=_turn_of(matrix.a, matrix.b),
         bold=weight >= 600 or "bold" in name.lower(),
         invisible=mode in (pdfium.FPDF_TEXTRENDERMODE_INVISIBLE, pdfium.FPDF_TEXTRENDERMODE_CLIP)
-        or bool(coloured and alpha.value < 20),
-        white=bool(coloured) and min(r.value, g.value, b.value) >= PALE,
-        order=drawing.order_of(handle),
+        or bool(coloured and alpha.value < 20)
+        or size < SMALLEST_TYPE,
+        white=white,
+        order=order,
+        coverable=white or order < drawing.last_cover,
         font=name,
         aslant=min(abs(matrix.a), abs(matrix.b)) > ASLANT * max(abs(matrix.a), abs(matrix.b)),
         lean=max(0.0, matrix.c / matrix.d) if matrix.a > 0 and matrix.d > 0 and matrix.b == 0 else 0.0,
@@ -129,14 +135,23 @@ def _font_name(font: Any) -> str:
     return buffer.value.decode("utf-8", "replace")
 
 
-def _is_damaged(code: int) -> bool:
-    """True for a code that stands for no character a sheet prints: unmapped, private use, controls."""
+def _is_damaged(text: str) -> bool:
+    """True for what stands for no character a sheet prints: unmapped, private use, controls."""
+    code = ord(text)
     return code == 0 or code == 0xFFFD or 0xE000 <= code <= 0xF8FF or code < 9 or 14 <= code < 32
 
 
-def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str], Sample]) -> list[Char]:
-    chars: list[Char] = []
-    pieces: dict[int, tuple[int, _Piece]] = {}
+_Drawn = tuple[str, Box, _Piece, bool]
+"""A character as it is drawn: its box in page space, its piece, and whether it cannot be seen."""
+
+# Spaces, ends of lines, and what is no character.
+_GAPS = frozenset((32, 160, 13, 10, 9, 0xFFFE, 0xFEFF))
+
+
+def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str], Sample]) -> list[_Drawn | None]:
+    """The characters of a page in the order of the file; None for a space."""
+    chars: list[_Drawn | None] = []
+    pieces: dict[int, _Piece] = {}
     rect = pdfium.FS_RECTF()
     get_code, get_box = pdfium.FPDFText_GetUnicode, pdfium.FPDFText_GetLooseCharBox
     get_object, generated = pdfium.FPDFText_GetTextObject, pdfium.FPDFText_IsGenerated
@@ -144,70 +159,58 @@ def _characters(text_page: Any, drawing: Drawing, samples: dict[tuple[str, str],
         code = get_code(text_page, i)
         if code == LINE_HYPHEN:
             code = 45
-        if code in (32, 160, 13, 10, 9) or code == 0xFFFE or code == 0xFEFF:
+        if code in _GAPS:
             if generated(text_page, i) != 1:
-                chars.append(_SPACE)
+                chars.append(None)
             continue
         handle = get_object(text_page, i)
         if not handle:
             continue
         address = ctypes.addressof(handle.contents)
-        known = pieces.get(address)
-        if known is None:
-            known = (len(pieces), _piece(handle, drawing))
-            pieces[address] = known
-        number, piece = known
+        piece = pieces.get(address)
+        if piece is None:
+            piece = pieces[address] = _piece(handle, drawing, len(pieces))
         get_box(text_page, i, rect)
         box = Box(rect.left, rect.bottom, rect.right, rect.top)
-        if box.height > 3 * piece.size + 4 or box.width > 4 * piece.size + 4:
+        size = piece.size
+        if box.bottom - box.top > 3 * size + 4 or box.x1 - box.x0 > 4 * size + 4:
             box = _tight_box(text_page, i)
         if piece.lean:
             box = box._replace(x1=max(box.centre, box.x1 - piece.lean * box.height))
-        hidden = piece.invisible or piece.size < SMALLEST_TYPE or drawing.hides(box, piece.order, piece.white)
-        damaged = _is_damaged(code)
-        char = Char(chr(code), box, piece.size, piece.turn, piece.bold, hidden, number, damaged, piece.aslant)
-        chars.append(char)
-        if char.text in TELLING_DIGITS and not (hidden or piece.turn or piece.lean):
-            samples.setdefault((piece.font, char.text), Sample(char.text, box))
+        hidden = piece.invisible or (piece.coverable and drawing.hides(box, piece.order, piece.white))
+        text = chr(code)
+        chars.append((text, box, piece, hidden))
+        if text in TELLING_DIGITS and not (hidden or piece.turn or piece.lean):
+            samples.setdefault((piece.font, text), Sample(text, box))
     return _with_ligatures_apart(chars)
 
 
-def _ligatures_apart(chars: list[Char]) -> list[Char]:
-    """The characters, where the letters of a ligature that all have the place of the whole share it evenly."""
-    apart: list[Char] = []
-    for (_, box), group in groupby(chars, key=lambda char: (char.piece, char.box)):
-        letters = list(group)
-        if len(letters) == 1 or letters[0] is _SPACE:
-            apart += letters
-            continue
-        wide = box.width / len(letters)
-        for at, letter in enumerate(letters):
-            left = box.x0 + at * wide
-            apart.append(letter._replace(box=Box(left, box.top, left + wide, box.bottom)))
-    return apart
+_SPACE = Char(" ", Box(0, 0, 0, 0), 0, False, False, -1)
 
 
-_SPACE = Char(" ", Box(0, 0, 0, 0), 0, 0, False, False, -1, False)
-
-
-def _with_ligatures_apart(chars: list[Char]) -> list[Char]:
+def _with_ligatures_apart(chars: list[_Drawn | None]) -> list[_Drawn | None]:
     """The letters of a ligature ("fi", "ff"), which all come with the box of the one shape, side by side in it."""
     apart = list(chars)
     first = 0
     for at in range(1, len(chars) + 1):
-        if at < len(chars) and _is_same_shape(chars[first], chars[at]):
+        start = chars[first]
+        if start is not None and at < len(chars) and _is_same_shape(start, chars[at]):
             continue
-        for place in range(first, at if at - first > 1 else first):
-            share = _share(chars[first].box, chars[first].turn, place - first, at - first)
-            apart[place] = chars[place]._replace(box=share)
+        if start is not None and at - first > 1:
+            for place, letter in enumerate(chars[first:at]):
+                if letter is not None:
+                    text, box, piece, hidden = letter
+                    apart[first + place] = (text, _share(box, piece.turn, place, at - first), piece, hidden)
         first = at
     return apart
 
 
-def _is_same_shape(one: Char, other: Char) -> bool:
+def _is_same_shape(one: _Drawn, other: _Drawn | None) -> bool:
     """True for letters of one piece of text in the very same place; a letter printed twice for bold type is no pair."""
-    same = one.piece == other.piece and one.box == other.box and one.text.isalpha() and other.text.isalpha()
-    return same and (one.text != other.text or one.text in DOUBLED_IN_LIGATURES)
+    if other is None or one[1] != other[1] or one[2] is not other[2]:
+        return False
+    letters = one[0].isalpha() and other[0].isalpha()
+    return letters and (one[0] != other[0] or one[0] in DOUBLED_IN_LIGATURES)
 
 
 def _share(box: Box, turn: int, number: int, count: int) -> Box:
@@ -228,13 +231,14 @@ def _tight_box(text_page: Any, index: int) -> Box:
 
 def upright(box: Box, turn: int, area: Box) -> Box:
     """A box of the page's own space (bottom-left origin) on the page turned clockwise by ``turn`` quarters."""
+    (x0, low, x1, high), (left, foot, right, head) = box, area
     if turn == 0:
-        return Box(box.x0 - area.x0, area.bottom - box.bottom, box.x1 - area.x0, area.bottom - box.top)
+        return Box(x0 - left, head - high, x1 - left, head - low)
     if turn == 1:
-        return Box(box.top - area.top, box.x0 - area.x0, box.bottom - area.top, box.x1 - area.x0)
+        return Box(low - foot, x0 - left, high - foot, x1 - left)
     if turn == 2:
-        return Box(area.x1 - box.x1, box.top - area.top, area.x1 - box.x0, box.bottom - area.top)
-    return Box(area.bottom - box.bottom, area.x1 - box.x1, area.bottom - box.top, area.x1 - box.x0)
+        return Box(right - x1, low - foot, right - x0, high - foot)
+    return Box(head - high, right - x1, head - low, right - x0)
 
 
 # Fake bold prints most characters of a run twice; fewer coincidences than this share are chance.
@@ -277,20 +281,22 @@ def _without_doubles(chars: list[Char]) -> list[Char]:
 
 def _parts(before: Char, char: Char, drawing_cuts: tuple[Box, ...]) -> bool:
     """True where a new word begins between two characters that follow each other (on the upright page)."""
-    size = max(min(before.size, char.size), 1.0)
-    if before.hidden != char.hidden or abs(before.size - char.size) > 0.2 * max(before.size, char.size):
+    smaller, larger = (before.size, char.size) if before.size < char.size else (char.size, before.size)
+    if before.hidden != char.hidden or larger - smaller > 0.2 * larger:
         return True
-    if abs(before.box.bottom - char.box.bottom) > BASELINE_SHIFT * size and not _holds_or_is_held(before, char):
+    size = smaller if smaller > 1.0 else 1.0
+    (left, _, right, bottom), (x0, top, _, own_bottom) = before.box, char.box
+    if abs(bottom - own_bottom) > BASELINE_SHIFT * size and not _holds_or_is_held(before, char):
         return True
-    gap = char.box.x0 - before.box.x1
-    if gap > WORD_GAP * size or gap < -BACKWARD * size - before.box.width * 0.3:
+    gap = x0 - right
+    if gap > WORD_GAP * size or gap < -BACKWARD * size - (right - left) * 0.3:
         return True
-    if before.piece != char.piece and not -PIECE_OVERLAP * size <= gap <= PIECE_GAP * size:
+    if before.piece == char.piece:
+        return False
+    if not -PIECE_OVERLAP * size <= gap <= PIECE_GAP * size:
         return True
-    if before.piece != char.piece and drawing_cuts:
-        x, y = (before.box.x1 + char.box.x0) / 2, char.box.middle
-        return any(abs(rule.x0 - x) < 0.3 * size and rule.top <= y <= rule.bottom for rule in drawing_cuts)
-    return False
+    x, y = (right + x0) / 2, (top + own_bottom) / 2
+    return any(abs(rule.x0 - x) < 0.3 * size and rule.top <= y <= rule.bottom for rule in drawing_cuts)
 
 
 def _holds_or_is_held(one: Char, other: Char) -> bool:
@@ -306,11 +312,7 @@ def _words(chars: list[Char], cuts: tuple[Box, ...]) -> tuple[list[Word], list[W
 
     def close() -> None:
         if run:
-            box = run[0].box
-            for char in run[1:]:
-                box = box.union(char.box)
-            word = Word("".join(c.text for c in run), *box, size=round(run[0].size, 2), bold=run[0].bold)
-            (hidden if run[0].hidden else words).append(word)
+            (hidden if run[0].hidden else words).append(_joined(run))
             run.clear()
 
     for char in chars:
@@ -334,33 +336,40 @@ def read_text_layer(page: Any, drawing: Drawing, area: Box, page_turn: int) -> T
         chars = _characters(text_page, drawing, samples)
     finally:
         pdfium.FPDFText_ClosePage(text_page)
-    real = [c for c in chars if c is not _SPACE]
-    if sum(c.aslant for c in real) * 2 > len(real):
-        chars = [c if c is _SPACE else c._replace(aslant=False) for c in chars]
-    votes = Counter(c.turn for c in real if not c.hidden) or Counter(c.turn for c in real)
-    turn = votes.most_common(1)[0][0] if votes else page_turn
+    real = [char for char in chars if char is not None]
+    turn = _upright_turn(real, page_turn)
     width, height = (area.width, area.height) if turn % 2 == 0 else (area.height, area.width)
-    inside: list[Char] = []
-    for char in _ligatures_apart(chars) if turn == 0 else chars:
-        if char is _SPACE:
-            inside.append(char)
+    slanting = sum(piece.aslant for _, _, piece, _ in real) * 2 <= len(real)
+    running: list[Char] = []
+    standing: list[Char] = []
+    across: list[Char] = []
+    for char in chars:
+        if char is None:
+            running.append(_SPACE)
             continue
-        box = upright(char.box, turn, area)
+        text, place, piece, hidden = char
+        box = upright(place, turn, area)
         out = box.x1 < 0 or box.x0 > width or box.bottom < 0 or box.top > height
-        sideways = char.turn != turn
-        inside.append(
-            char._replace(box=box, hidden=char.hidden or out, piece=-2 - char.turn if sideways else char.piece)
-        )
+        along = piece.turn == turn
+        here = Char(text, box, piece.size, piece.bold, hidden or out, piece.number if along else -2 - piece.turn)
+        (across if piece.aslant and slanting else running if along else standing).append(here)
     cuts = tuple(b for b in (upright(r, turn, area) for r in drawing.rules) if b.width < 1.5)
-    aslant, unseen = _words([c for c in inside if c.aslant], cuts)
-    inside = [c for c in inside if not c.aslant]
-    running = [c for c in inside if c is _SPACE or c.piece > -2]
-    words, hidden = _words(_without_doubles(running), cuts)
-    standing = [c for c in inside if c is not _SPACE and c.piece <= -2]
+    aslant, unseen = _words(across, cuts)
+    words, covered = _words(_without_doubles(running), cuts)
     words += _sideways_words([c for c in standing if not c.hidden])
-    hidden += [*unseen, *_sideways_words([c for c in standing if c.hidden])]
-    damaged = sum(c.damaged for c in real) / len(real) if real else 0.0
-    return TextLayer(tuple(words), tuple(hidden), width, height, turn, damaged, tuple(samples.values()), tuple(aslant))
+    covered += [*unseen, *_sideways_words([c for c in standing if c.hidden])]
+    damaged = sum(_is_damaged(text) for text, *_ in real) / len(real) if real else 0.0
+    return TextLayer(tuple(words), tuple(covered), width, height, turn, damaged, tuple(samples.values()), tuple(aslant))
+
+
+def _upright_turn(chars: list[_Drawn], page_turn: int) -> int:
+    """The turn that most characters need, those that can be seen if there are any; the page's own where many do, as
+    the heads of a wide table may be turned."""
+    votes = Counter(piece.turn for _, _, piece, hidden in chars if not hidden)
+    votes = votes or Counter(piece.turn for _, _, piece, _ in chars)
+    if votes[page_turn] >= UPRIGHT_SHARE * votes.total():
+        return page_turn
+    return votes.most_common(1)[0][0]
 
 
 def _sideways_words(chars: list[Char]) -> list[Word]:
@@ -385,7 +394,6 @@ def _sideways_words(chars: list[Char]) -> list[Word]:
 
 
 def _joined(run: list[Char]) -> Word:
-    box = run[0].box
-    for char in run[1:]:
-        box = box.union(char.box)
-    return Word("".join(c.text for c in run), *box, size=round(run[0].size, 2), bold=run[0].bold)
+    lefts, tops, rights, bottoms = zip(*[char.box for char in run], strict=True)
+    box = min(lefts), min(tops), max(rights), max(bottoms)
+    return Word("".join([char.text for char in run]), *box, size=round(run[0].size, 2), bold=run[0].bold)

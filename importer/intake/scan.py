@@ -11,7 +11,6 @@ from PIL import Image
 
 from importer.intake import ocr, second
 from importer.intake.cellwise import CellsRead, read_cells
-from importer.intake.prepare.cells import find_cells
 from importer.intake.prepare.ink import thickened
 from importer.intake.prepare.page import A4_LONGER_SIDE, Prepared, UpsideDown, prepare
 from importer.intake.prepare.parts import find_parts
@@ -71,8 +70,8 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
     pad = round(1.5 * page.glyph)
     left, top = max(0, int(page.marks.x0.min()) - pad), max(0, int(page.marks.top.min()) - pad)
     right, bottom = int(page.marks.x1.max()) + pad, int(page.marks.bottom.max()) + pad
-    cells = find_cells(page.marks, page.upright_rules, page.glyph)
-    parts = find_parts(cells, page.glyph, (left, top, min(right, page.even.shape[1]), min(bottom, page.even.shape[0])))
+    reach = (left, top, min(right, page.even.shape[1]), min(bottom, page.even.shape[0]))
+    parts = find_parts(page.cells, page.glyph, reach)
     clean = _without_dirt(page)
     enlarge = MAIN_GLYPH / page.glyph
     pictures = [_enlarged(clean[top:bottom, left:right], enlarge) for left, top, right, bottom in parts]
@@ -172,6 +171,7 @@ def doubt(page: Prepared, read: CellsRead) -> str | None:
 
 
 def scaled(box: Box, points: float) -> Box:
+    """A box of pixels in points; ``points`` is the size of a pixel."""
     return Box(*(edge * points for edge in box))
 
 

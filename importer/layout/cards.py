@@ -29,6 +29,8 @@ class Card:
 
 @dataclass(frozen=True, slots=True)
 class Cards:
+    """The cards of a page, and the indices of the lines that they take."""
+
     cards: tuple[Card, ...]
     lines: frozenset[int]
 

@@ -141,21 +141,23 @@ def _group_by_height(words: list[Word]) -> list[list[Word]]:
     bands: list[tuple[float, float]] = []
     for word in sorted(words, key=lambda w: ((w.top + w.bottom) / 2, w.x0)):
         best, share = -1, SAME_LINE
+        own_top, own_bottom, height = word.top, word.bottom, _height(word)
         for i in range(len(lines) - 1, max(-1, len(lines) - 5), -1):
             top, bottom = bands[i]
-            overlap = min(bottom, word.bottom) - max(top, word.top)
-            part = overlap / min(_height(word), max(bottom - top, 0.1))
+            overlap = min(bottom, own_bottom) - max(top, own_top)
+            # Words apart share nothing, however small they are.
+            part = overlap / min(height, max(bottom - top, 0.1)) if overlap > 0 else 0.0
             if part > share:
                 best, share = i, part
         if best < 0:
             lines.append([word])
-            bands.append((word.top, word.bottom))
+            bands.append((own_top, own_bottom))
             continue
         lines[best].append(word)
         # The band stays that of the tallest plain word, so that lines never creep together.
         top, bottom = bands[best]
-        if _height(word) > bottom - top and len(lines[best]) < 3:
-            bands[best] = (word.top, word.bottom)
+        if height > bottom - top and len(lines[best]) < 3:
+            bands[best] = (own_top, own_bottom)
     return lines
 
 

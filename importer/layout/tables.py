@@ -41,6 +41,8 @@ WORD_RIVER = 0.15
 
 @dataclass(frozen=True, slots=True)
 class Column:
+    """A column of a table: where it stands, its head, and what that head may say of it."""
+
     span: Span
     head: str
     roles: tuple[str, ...]

@@ -18,6 +18,7 @@ from importer.vocabulary.caption_words import caption_table
 from importer.vocabulary.captions import header_caption, looks_like_batch
 from importer.vocabulary.column_heads import column_roles
 from importer.vocabulary.malt_names import fold, name_words, names_brewer, names_malt, names_maltster, names_only_malt
+from importer.vocabulary.text import bare
 from importer.vocabulary.units import split_unit
 from importer.words import Box, Page, SecondReading
 
@@ -99,7 +100,7 @@ def _field(key: str, entries: Sequence[PrintedHeader], order: object, pages: Map
     named = [item for item in usable if item[0].key != "date"] or usable
     best = next((item for item in named if item[0].sure and item[2]), named[0])
     entry, value, sure = best
-    rivals = {_plain(item[1]) for item in named if item[0].sure} - {_plain(value)}
+    rivals = {bare(item[1]) for item in named if item[0].sure} - {bare(value)}
     trusted = entry.page not in pages or _is_confirmed(entry, value, pages[entry.page])
     doubt = not sure or not entry.sure or bool(rivals) or entry.key == "date" or not trusted or _goes_on(entry.text)
     box = entry.box
@@ -139,8 +140,8 @@ def _is_confirmed(entry: PrintedHeader, value: str, page: Page) -> bool:
         return False  # both readers can lose the same stroke
     if entry.key == "supplier" and _is_spelt_otherwise(entry, page):
         return False
-    same = _as_numbered if entry.key in _NUMBERED else _plain
-    seen = [reading for reading in page.second if _overlaps(reading.box, entry.box)]
+    same = _as_numbered if entry.key in _NUMBERED else bare
+    seen = [reading for reading in page.second if reading.box.is_place_of(entry.box)]
     return page.doubt is None and any(_holds(reading, entry, page, same) for reading in seen)
 
 
@@ -159,13 +160,13 @@ def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Calla
     level = sorted((w for w in page.words if _is_level(w.box, entry.box)), key=lambda word: word.x0)
     if text.endswith(wanted):
         inside = [w.text for w in level if w.x0 > reading.box.x0 - _LINE and w.x1 < entry.box.x0 + 1]
-        before = _plain(text.removesuffix(wanted))
-        return not entry.caption or before in ("", _plain(entry.caption)) or before[-2:] == _plain("".join(inside))[-2:]
-    behind = _plain("".join(w.text for w in level if w.x0 >= entry.box.x1 - 1 and w.x1 < reading.box.x1 + _LINE))
+        before = bare(text.removesuffix(wanted))
+        return not entry.caption or before in ("", bare(entry.caption)) or before[-2:] == bare("".join(inside))[-2:]
+    behind = bare("".join(w.text for w in level if w.x0 >= entry.box.x1 - 1 and w.x1 < reading.box.x1 + _LINE))
     words, count = reading.text.split(), len(entry.text.split())
     return any(
         same("".join(words[at : at + count]).strip(",;")) == wanted
-        and (rest := _plain("".join(words[at + count :])))[:1] == behind[:1]
+        and (rest := bare("".join(words[at + count :])))[:1] == behind[:1]
         and ratio(rest, behind) >= _NEARLY
         for at in range(len(words) - count)
     )
@@ -173,7 +174,7 @@ def _holds(reading: SecondReading, entry: PrintedHeader, page: Page, same: Calla
 
 def _dotless(text: str) -> str:
     """Letters without the two dots of an umlaut, which the main reader does not know: of two readings it is one."""
-    return _plain(unicodedata.normalize("NFC", unicodedata.normalize("NFD", text).replace("\u0308", "")))
+    return bare(unicodedata.normalize("NFC", unicodedata.normalize("NFD", text).replace("\u0308", "")))
 
 
 def _is_level(one: Box, other: Box) -> bool:
@@ -189,22 +190,16 @@ def _goes_on(text: str) -> bool:
 
 def _is_spelt_otherwise(entry: PrintedHeader, page: Page) -> bool:
     """Whether nearly the same name stands elsewhere on the page, in the letterhead or at its foot."""
-    wanted, count, box = _plain(entry.text), len(entry.text.split()), entry.box
+    wanted, count, box = bare(entry.text), len(entry.text.split()), entry.box
     elsewhere = [w for w in page.words if not (_is_level(w.box, box) and box.x0 <= w.box.centre <= box.x1)]
     words = sorted(elsewhere, key=lambda word: (round(word.bottom / _LINE), word.x0))
-    runs = (_plain("".join(word.text for word in words[at : at + count])) for at in range(len(words) - count + 1))
+    runs = (bare("".join(word.text for word in words[at : at + count])) for at in range(len(words) - count + 1))
     return any(run != wanted and ratio(run, wanted) >= _NEARLY for run in runs)
 
 
 def _is_kind(caption: str) -> bool:
     """True for the word of a kind of company: "Maltings"."""
     return any(word in fold(caption) for word in name_words().maltsters)
-
-
-def _overlaps(reading: Box, box: Box) -> bool:
-    across = min(reading.x1, box.x1) - max(reading.x0, box.x0)
-    down = min(reading.bottom, box.bottom) - max(reading.top, box.top)
-    return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
 
 
 def _supported(entry: PrintedHeader) -> PrintedHeader:
@@ -234,10 +229,6 @@ def _names_batch(text: str) -> bool:
     )
 
 
-def _plain(text: str) -> str:
-    return re.sub(r"\W+", "", text).casefold()
-
-
 def _as_numbered(text: str) -> str:
     return re.sub(r"[–−—]", "-", "".join(text.split())).casefold()
 
@@ -256,7 +247,7 @@ def _number_alone(text: str) -> str:
     while len(words) > 1 and (
         parse_date(words[-1]) is not None
         or not any(c.isalnum() for c in words[-1])
-        or (words[-1].isalpha() and len(words[-1]) > 2 and column_roles(words[-1]))
+        or (len(words) == 2 and words[-1].isalpha() and len(words[-1]) > 2 and column_roles(words[-1]))
     ):
         words.pop()
     return " ".join(words)

@@ -44,6 +44,8 @@ class Twins:
 
 @dataclass(frozen=True, slots=True)
 class Rules:
+    """The rules of mappings/label_rules.toml, checked."""
+
     rules: tuple[Rule, ...]
     twins: dict[str, Twins]
     families: dict[str, Family]

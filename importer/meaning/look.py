@@ -38,6 +38,7 @@ class Look:
 def first_look(
     figure: PrintedFigure, row: int, convention: Convention, specification: bool, statements: Statements
 ) -> Look:
+    """The first look at a row, with what a person said of it. ``row`` counts the printed rows of the analysis."""
     said = statements.rows.get(row)
     shown, signs = _with_said(_without_settled(figure, statements), said), convention
     if said is not None and said.value is not None:
@@ -76,6 +77,7 @@ def _with_said(figure: PrintedFigure, said: Said | None) -> PrintedFigure:
 
 
 def has_result(look: Look) -> bool:
+    """False for a row that holds nothing."""
     number = look.number
     return (number is None and bool(look.printed.value.strip())) or (number is not None and number.kind != "blank")
 
@@ -109,6 +111,7 @@ def _query(look: Look, family: Family | None) -> LabelQuery:
 
 
 def clue_of(look: Look, match: Match) -> Clue:
+    """What a row says of the method family of its sheet."""
     unit = look.unit or match.unit
     column = look.as_read.column_family
     implied = family_of_unit(match.parameter, unit.code) if match.parameter is not None and unit is not None else None
@@ -133,4 +136,5 @@ def own_family(look: Look) -> Family | None:
 
 
 def unit_of_column(figure: PrintedFigure) -> Unit | None:
+    """The unit that the head of a column gives."""
     return parse_unit(figure.column_unit) if figure.column_unit else None

@@ -13,6 +13,7 @@ BOUNDS: Mapping[str, Bound] = {"<": "<", ">": ">", "range": "range", "max": "<",
 
 
 def also_printed(figure: Recognised) -> AlsoPrinted:
+    """A further printing of a figure, under another family or unit."""
     number = figure.number
     ends = (number.low, number.high) if number.low is not None and number.high is not None else None
     return AlsoPrinted(
@@ -26,6 +27,7 @@ def also_printed(figure: Recognised) -> AlsoPrinted:
 
 
 def box_list(box: Box) -> BoxList:
+    """A place as JSON shows it: points, to one decimal."""
     return round(box.x0, 1), round(box.top, 1), round(box.x1, 1), round(box.bottom, 1)
 
 

@@ -99,9 +99,6 @@ def _doubted(figure: Recognised, doubt: Doubt) -> Recognised:
     return replace(figure, doubts=(*figure.doubts, doubt))
 
 
-# ---------------------------------------------------------------------------------------------- numbers and units
-
-
 # ---------------------------------------------------------------------------------------------- settling a row
 
 
@@ -283,15 +280,16 @@ def _basis(
     if told is not None and look.said is not None and not look.said.is_weak("basis"):
         return told, []
     headings = [text for text in look.printed.section if not _is_row_of_other(text, entry)]
-    section = next((b for b in (basis_statement(text) for text in headings) if b is not None), None)
+    sections = [b for b in map(basis_statement, headings) if b is not None]
     noted = [basis_statement(text) for text in footnotes_of(look.printed, notes)]
     said = [b for b in (unit.basis if unit is not None else None, match.basis, column, *noted) if b is not None]
     if said:
         if len(set(said)) > 1:
             return said[0], [Doubt("moisture-basis-assumed", "The row names both dry malt and malt as is.")]
         return said[0], []
-    if section is not None:
-        return section, []
+    if sections:
+        doubt = Doubt("moisture-basis-assumed", "The headings over it name both dry malt and malt as is.")
+        return sections[-1], [doubt] if len(set(sections)) > 1 else []
     if but_some and told is None:
         reason = f"A note gives the moisture basis of all figures but some: “{but_some}”"
         return sheet_basis or entry.basis, [Doubt("moisture-basis-assumed", reason)]

@@ -110,9 +110,12 @@ def nameless_beside(figure: PrintedFigure, unknown: Sequence[PrintedFigure]) -> 
 def other_unit_behind(figure: Recognised, page: Page) -> list[Doubt]:
     """A doubt where another unit stands right behind the figure than the one that its label or column gave it."""
     box, unit = figure.printed.box, figure.unit
-    level = [w for w in page.words if w.x0 >= box.x1 - 1 and w.top < box.middle < w.bottom]
+    if unit is None:
+        return []
+    start, middle = box.x1 - 1, box.middle
+    level = [w for w in page.words if w.x0 >= start and w.top < middle < w.bottom]
     behind = sorted(level, key=lambda w: w.x0)[:LONGEST_UNIT]
-    if unit is None or not behind or behind[0].x0 - box.x1 > NEAR * box.height:
+    if not behind or behind[0].x0 - box.x1 > NEAR * box.height:
         return []
     texts = [" ".join(word.text for word in behind[: count + 1]) for count in range(len(behind))]
     found = [other for text in texts if (other := parse_unit(text)) is not None]

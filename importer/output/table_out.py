@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from importer.models import Analysis, Document, Problem
 from importer.output.table_line import Line, to_line
 from importer.output.terminal import Style, clean, columns, fit, pad, wrap
-from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS, entry_doubt, row_words
+from importer.output.words import CAUTION, FROM_WORDS, MASH_WORDS, counted, entry_doubt, row_words
 from importer.vocabulary.parameters import parameters
 
 _INDENT = "  "
@@ -181,13 +181,9 @@ def _summary(doc: Document, style: Style) -> list[str]:
     review = sum(figure.state == "review" for figure in figures)
     rows = sum(len(analysis.unrecognised) for analysis in doc.analyses)
     parts = [
-        _count(len(doc.analyses), "analysis", "analyses"),
-        f"{_count(len(figures), 'figure', 'figures')}, {review} to review" if figures else "",
-        f"{_count(rows, 'row', 'rows')} not recognised" if rows else "",
-        _count(len(doc.problems), "problem", "problems") if doc.problems else "",
+        counted(len(doc.analyses), "analysis", "analyses"),
+        f"{counted(len(figures), 'figure', 'figures')}, {review} to review" if figures else "",
+        f"{counted(rows, 'row', 'rows')} not recognised" if rows else "",
+        counted(len(doc.problems), "problem", "problems") if doc.problems else "",
     ]
     return wrap("; ".join(part for part in parts if part) + ".", style.width, "")
-
-
-def _count(count: int, one: str, many: str) -> str:
-    return f"{count} {one if count == 1 else many}"

@@ -108,3 +108,13 @@ def with_unit(value: str, unit: str | None) -> str:
     """A printed value with its unit, once: where the value has it already, it is not said again."""
     value, unit = value.strip(), (unit or "").strip()
     return value if not unit or value.casefold().endswith(unit.casefold()) else f"{value} {unit}".strip()
+
+
+def counted(count: int, one: str, many: str) -> str:
+    """A number with the thing that is counted: "1 batch", "2 batches"."""
+    return f"{count} {one if count == 1 else many}"
+
+
+def spoken(key: str) -> str:
+    """A key of the head as words: "crop year"."""
+    return key.replace("_", " ")

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from importer.reading.events import Event
+from importer.vocabulary.text import bare
 from importer.vocabulary.units import split_unit
 
 # Points: entries of one line, and how far left of its caption a certificate may begin.
@@ -58,7 +58,7 @@ def _rows(events: Sequence[Event]) -> list[_Row]:
         line = [e for e in entries if e.place.y - first.place.y < SAME_LINE]
         entries = entries[len(line) :]
         line.sort(key=lambda event: event.place.x)
-        names = [_plain(e.header.text) for e in line if e.header is not None]
+        names = [bare(e.header.text) for e in line if e.header is not None]
         if len(names) > 1 and len(set(names)) == len(names):
             rows.append(_Row(first.place.y, tuple(e.place.x for e in line), tuple(names)))
     return rows
@@ -83,7 +83,3 @@ def _lane_of(event: Event, rows: Sequence[_Row], paired: set[int]) -> str | None
     figure = event.figure
     x = figure.label_box.x0 if figure is not None and figure.label_box is not None else event.place.x
     return row.lane(x)
-
-
-def _plain(text: str) -> str:
-    return re.sub(r"\W+", "", text).casefold()

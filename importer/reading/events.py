@@ -9,6 +9,8 @@ from importer.printed import PrintedFigure, PrintedHeader
 
 
 class Place(NamedTuple):
+    """Where something stands, in the order of reading."""
+
     page: int
     y: float
     x: float

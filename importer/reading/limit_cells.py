@@ -29,6 +29,7 @@ _PLAIN = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 def is_limit_text(text: str) -> bool:
+    """True for a text that could be a limit: with a sign or a word of one, or a range."""
     return bool(_LIMIT.search(text))
 
 
@@ -38,6 +39,7 @@ def is_signed(text: str) -> bool:
 
 
 def is_tolerance(text: str) -> bool:
+    """True for what a result may be off by ("± 0.2")."""
     return text.lstrip().startswith("±")
 
 

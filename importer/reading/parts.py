@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
 from importer.printed import Concern, PrintedHeader
 from importer.reading.events import Event
+from importer.vocabulary.text import bare
 
 # What a head says of all batches below it.
 SHARED = frozenset({"supplier", "malt", "certificate", "crop_year", "variety", "delivered_on", "order", "customer"})
@@ -71,7 +71,7 @@ def _with_shared(part: Part, first: Part) -> Part:
 def _says_otherwise(part: Part, header: PrintedHeader) -> bool:
     """True where a part names another malt or maltster than the head of the sheet, though without a caption."""
     said = [e.header for e in part.events if e.header is not None and e.header.key == header.key]
-    return any(_plain(other.text) != _plain(header.text) for other in said)
+    return any(bare(other.text) != bare(header.text) for other in said)
 
 
 def _is_foot(part: Part, header: PrintedHeader, later: Sequence[Event]) -> bool:
@@ -94,7 +94,7 @@ def _of_page(event: Event, header: PrintedHeader) -> Event:
 
 
 def _note(part: Part, header: PrintedHeader) -> None:
-    text = _plain(header.text)
+    text = bare(header.text)
     if header.key == "batch" and part.batch is None:
         part.batch = text
     elif header.key == "certificate" and part.certificate is None:
@@ -103,14 +103,10 @@ def _note(part: Part, header: PrintedHeader) -> None:
         part.malt = text
 
 
-def _plain(text: str) -> str:
-    return re.sub(r"\W+", "", text).casefold()
-
-
 def _begins(part: Part, header: PrintedHeader, later: Sequence[Event]) -> bool:
     if not part.has_figures:
         return False
-    text = _plain(header.text)
+    text = bare(header.text)
     if header.key == "batch":
         return part.batch is not None and part.batch != text
     if header.key == "certificate" and header.sure:

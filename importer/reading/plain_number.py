@@ -77,6 +77,10 @@ _INTEGER = re.compile(r"\d+$")
 _SIGNS = re.compile(r"[.,']")
 
 
+MOST_DIGITS = 15
+"""A binary number of 64 bits holds so many digits unchanged (IEEE 754); more would come out as another number."""
+
+
 def _whole(digits: str) -> bool:
     """True for digits that may stand before a decimal sign: no needless zero in front."""
     return digits == "0" or (digits != "" and digits[0] != "0")
@@ -93,7 +97,7 @@ def plain_number(text: str, convention: Convention, optical: bool = False) -> Pl
     """
     if _INTEGER.match(text):
         return Plain(float(text), 0) if _whole(text) and len(text) <= 12 else None
-    if len(text) > 24:
+    if len(text) > 24 or sum(map(str.isdigit, text)) > MOST_DIGITS:
         return None
     if text[-1] in ".,":
         inner = plain_number(text[:-1], convention, optical)

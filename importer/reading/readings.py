@@ -18,7 +18,7 @@ _FIGURES = re.compile(r"[<>≤≥±+-]|\d+(?:\.\d+)*")
 
 def readings_at(page: Page, box: Box) -> tuple[SecondReading, ...]:
     """Independent readings of a place on a scan."""
-    return _whole(tuple(_part(page, r, box) for r in page.second if _covers(r.box, box)), box)
+    return _whole(tuple(_part(page, r, box) for r in page.second if r.box.is_place_of(box)), box)
 
 
 def _whole(readings: tuple[SecondReading, ...], box: Box) -> tuple[SecondReading, ...]:
@@ -39,9 +39,7 @@ def _part(page: Page, reading: SecondReading, box: Box) -> SecondReading:
     """The part of a reading in the box, where it covers more and agrees with all of the page's words there."""
     if reading.box.width <= box.width + box.height:
         return reading
-    under = sorted(
-        (w for w in page.words if _covers(w.box, reading.box) and _covers(reading.box, w.box)), key=lambda w: w.x0
-    )
+    under = sorted((w for w in page.words if w.box.is_place_of(reading.box)), key=lambda w: w.x0)
     if not _same_line(" ".join(w.text for w in under), reading.text):
         return reading
     inside = " ".join(w.text for w in under if box.x0 - 1 <= (w.x0 + w.x1) / 2 <= box.x1 + 1)
@@ -57,12 +55,6 @@ def _same_line(one: str, other: str) -> bool:
 
 def _plain(text: str) -> str:
     return "".join(text.split()).replace(",", ".")
-
-
-def _covers(reading: Box, box: Box) -> bool:
-    across = min(reading.x1, box.x1) - max(reading.x0, box.x0)
-    down = min(reading.bottom, box.bottom) - max(reading.top, box.top)
-    return across > 0.5 * min(reading.width, box.width) and down > 0.4 * min(reading.height, box.height)
 
 
 def unread_beside(page: Page, box: Box) -> tuple[Concern, ...]:

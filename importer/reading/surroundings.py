@@ -14,6 +14,7 @@ from importer.vocabulary.captions import document_title, looks_like_batch
 from importer.vocabulary.malt_names import names_one_malt
 from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.statements import heads_another_sample, names_another_sample
+from importer.vocabulary.text import bare
 from importer.vocabulary.units import parse_unit
 
 _LONGEST_END = 4  # words of a limit behind a label
@@ -78,9 +79,11 @@ def numbers_named(figures: Sequence[PrintedFigure], terms: Terms) -> dict[str, s
 
 def of_other_number(figure: PrintedFigure, named: dict[str, str], headers: Sequence[PrintedHeader]) -> Concern | None:
     """A doubt where a heading over a figure names a number that is none of those in the head of its sheet."""
-    known = " ".join(_plain(entry.text) for entry in headers)
+    if not named:
+        return None
+    known = " ".join(bare(entry.text) for entry in headers)
     for number, text in named.items():
-        if text in (*figure.section, *figure.heading) and _plain(number) not in known:
+        if text in (*figure.section, *figure.heading) and bare(number) not in known:
             return Concern("label-doubtful", f"It stands under the heading “{text}”.")
     return None
 
@@ -93,12 +96,12 @@ def titles_of_others(figures: Sequence[PrintedFigure], headers: Sequence[Printed
         for text in figure.section:
             pages.setdefault(text, set()).add(figure.page)
     all_pages = {figure.page for figure in figures}
-    known = " ".join(_plain(entry.text) for entry in headers)
+    known = " ".join(bare(entry.text) for entry in headers)
     found: set[str] = set()
     for text, where in pages.items():
-        malts = [_plain(entry.text) for entry in headers if entry.key == "malt" and entry.page not in where]
-        other_malt = bool(malts) and not any(malt in _plain(text) or _plain(text) in malt for malt in malts)
-        other_batch = looks_like_batch(text) and _plain(text) not in known
+        malts = [bare(entry.text) for entry in headers if entry.key == "malt" and entry.page not in where]
+        other_malt = bool(malts) and not any(malt in bare(text) or bare(text) in malt for malt in malts)
+        other_batch = looks_like_batch(text) and bare(text) not in known
         if where != all_pages and (other_batch or (other_malt and names_one_malt(text))):
             found.add(text)
     return found
@@ -106,7 +109,7 @@ def titles_of_others(figures: Sequence[PrintedFigure], headers: Sequence[Printed
 
 def of_other_maltster(figure: PrintedFigure, headers: Sequence[PrintedHeader]) -> Concern | None:
     """A doubt where the page of a figure names another maltster than those before it, and no batch of its own."""
-    names = {entry.page: _plain(entry.text) for entry in headers if entry.key == "supplier" and entry.sure}
+    names = {entry.page: bare(entry.text) for entry in headers if entry.key == "supplier" and entry.sure}
     own = names.get(figure.page)
     if own is None or any(entry.key == "batch" and entry.page == figure.page for entry in headers):
         return None
@@ -175,12 +178,9 @@ def is_remark_of_another(text: str, terms: Terms) -> bool:
 
 
 def under_title(figure: PrintedFigure, titles: set[str]) -> Concern | None:
+    """A doubt where a figure stands under one of these titles."""
     text = next((text for text in figure.section if text in titles), None)
     return Concern("label-doubtful", f"It stands under the heading “{text}”.") if text is not None else None
-
-
-def _plain(text: str) -> str:
-    return re.sub(r"\W+", "", text).casefold()
 
 
 def of_several_batches(headers: Sequence[PrintedHeader]) -> Concern | None:
@@ -188,7 +188,7 @@ def of_several_batches(headers: Sequence[PrintedHeader]) -> Concern | None:
     texts: dict[str, dict[int, set[str]]] = {}
     for entry in headers:
         if entry.sure and entry.key in _OF_ONE_BATCH:
-            texts.setdefault(entry.key, {}).setdefault(entry.page, set()).add(_plain(entry.text))
+            texts.setdefault(entry.key, {}).setdefault(entry.page, set()).add(bare(entry.text))
     apart = [key for key, pages in texts.items() if len(pages) > 1 and not set.intersection(*pages.values())]
     if len(apart) < 2:
         return None

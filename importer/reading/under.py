@@ -19,6 +19,7 @@ SAME = 0.1
 
 
 def has_unit(text: str, terms: Terms) -> bool:
+    """True for a value with its unit behind it."""
     return terms.is_value(text) and split_value(text)[1] is not None
 
 

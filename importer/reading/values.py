@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from importer.vocabulary.text import has_digit
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.vocabulary.units import split_value as take_off_unit
 
@@ -39,18 +40,14 @@ def _without_leader(text: str) -> str:
 
 def _parted(text: str) -> tuple[str, str | None]:
     value, found = split_unit(text)
-    if found is not None and not _has_digit(value) and (_has_digit(text) or not value):
+    if found is not None and not has_digit(value) and (has_digit(text) or not value):
         # "min. 88 %" is no unit of time with a condition.
         value, found = take_off_unit(text)
     if value.count("(") > value.count(")"):
         value = f"{value})"
-    if found is not None and (_has_digit(value) or not _has_digit(text)):
+    if found is not None and (has_digit(value) or not has_digit(text)):
         return value, unit_text(text, value)
     return split_number(text) or (text, None)
-
-
-def _has_digit(text: str) -> bool:
-    return any(character.isdigit() for character in text)
 
 
 def split_number(text: str) -> tuple[str, str] | None:

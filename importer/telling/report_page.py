@@ -10,7 +10,7 @@ from importer.deciding.ground import day_of, header
 from importer.deciding.report import LEAST_POINTS, Complaint, MaltReport, Report, Series, is_residue
 from importer.models import Analysis
 from importer.output.terminal import clean
-from importer.output.words import CAUTION, as_printed
+from importer.output.words import CAUTION, as_printed, counted
 from importer.store.rows import title_of
 from importer.telling.svg import trend
 from importer.telling.words import number
@@ -99,16 +99,13 @@ def _safe(text: str) -> str:
     return escape(clean(text))
 
 
-def _count(many: int, one: str, more: str) -> str:
-    return f"{many} {one if many == 1 else more}"
-
-
 def _summary(report: Report) -> Iterator[str]:
     days = [day for malt in report.malts for a in malt.batches if (day := report.days[a.id])]
     span = f", {min(days)} to {max(days)}" if days else ""
-    yield f"<p>{_count(report.batches, 'batch', 'batches')} of {_count(len(report.malts), 'malt', 'malts')}{span}.</p>"
+    batches, malts = counted(report.batches, "batch", "batches"), counted(len(report.malts), "malt", "malts")
+    yield f"<p>{batches} of {malts}{span}.</p>"
     if report.undated:
-        many = _count(len(report.undated), "batch", "batches")
+        many = counted(len(report.undated), "batch", "batches")
         names = ", ".join(f"{header(a, 'malt')} {header(a, 'batch')}".strip() for a in report.undated[:_MOST_NAMED])
         more = " and others" if len(report.undated) > _MOST_NAMED else ""
         yield f"<p>{many} without a date on the sheet, in no year and in no plot: {_safe(names)}{more}.</p>"
@@ -179,7 +176,7 @@ def _missing(report: Report) -> Iterator[str]:
         return
     yield "<h2>Delivered without a certificate</h2>"
     if not report.missing:
-        yield f"<p>Each of {_count(report.deliveries, 'delivery', 'deliveries')} has its certificate.</p>"
+        yield f"<p>Each of {counted(report.deliveries, 'delivery', 'deliveries')} has its certificate.</p>"
         return
     yield "<table><thead><tr><th>Day</th><th>Supplier</th><th>Malt</th><th>Batch</th></tr></thead><tbody>"
     for one in report.missing:

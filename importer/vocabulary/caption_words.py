@@ -102,6 +102,7 @@ def fold(words: list[str], table: CaptionTable) -> str:
 
 
 def form_of(kept: list[str], numbered: bool) -> str:
+    """One form of a caption for all orders of its telling words."""
     return " ".join([*sorted(kept), NUMBER] if numbered else sorted(kept))
 
 

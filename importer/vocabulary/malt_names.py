@@ -7,13 +7,15 @@ import tomllib
 import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from importer.data import mappings_folder
 
 
 @dataclass(frozen=True, slots=True)
 class NameWords:
+    """The words of mappings/letterhead.toml, folded as ``fold`` does."""
+
     maltsters: tuple[str, ...]
     brewers: tuple[str, ...]
     legal_forms: tuple[str, ...]
@@ -24,6 +26,7 @@ class NameWords:
 
 @cache
 def name_words() -> NameWords:
+    """The words, read once."""
     with (mappings_folder() / "letterhead.toml").open("rb") as file:
         raw = tomllib.load(file)
     return NameWords(
@@ -35,13 +38,21 @@ def name_words() -> NameWords:
 _UNSPLIT = str.maketrans({"ß": "ss", "ł": "l", "ø": "o", "đ": "d", "ı": "i", "æ": "ae", "œ": "oe"})
 
 
+@lru_cache(maxsize=4096)
 def fold(text: str) -> str:
+    """A text without case and accents."""
     plain = unicodedata.normalize("NFKD", text.casefold().translate(_UNSPLIT))
     return "".join(c for c in plain if not unicodedata.combining(c))
 
 
-def has_word(folded: str, words: Sequence[str]) -> bool:
-    return any(re.search(rf"(?<!\w){re.escape(word)}(?!\w)", folded) for word in words)
+@cache
+def _any_of(words: tuple[str, ...]) -> re.Pattern[str]:
+    return re.compile(rf"(?<!\w)(?:{'|'.join(map(re.escape, words))})(?!\w)")
+
+
+def has_word(folded: str, words: tuple[str, ...]) -> bool:
+    """True for a folded text in which one of the words stands by itself."""
+    return bool(words) and _any_of(words).search(folded) is not None
 
 
 def names_malt(text: str) -> bool:
@@ -98,6 +109,8 @@ def is_legal_form(text: str) -> bool:
 def has_legal_form(text: str) -> bool:
     """True for a text with a company form; "as" and "co" are words as well, and forms only in capitals."""
     folded = fold(text)
+    if not has_word(folded, name_words().legal_forms):
+        return False
     found = [form for form in name_words().legal_forms if has_word(folded, (form,))]
     return any(
         not form.isalpha() or len(form) > 3 or re.search(rf"(?<!\w){form}(?!\w)", text) is None for form in found

@@ -184,6 +184,17 @@ def fold(word: str) -> str:
     return "".join(letter for letter in decomposed if not unicodedata.combining(letter)).translate(_SPECIAL)
 
 
+@lru_cache(maxsize=8192)
+def bare(text: str) -> str:
+    """The letters and digits of a text alone, without case: what is left of it however it is set."""
+    return re.sub(r"\W+", "", text).casefold()
+
+
+def has_digit(text: str) -> bool:
+    """True for a text with a digit in it, of whatever script."""
+    return any(map(str.isdigit, text))
+
+
 def tokens(cleaned: str) -> list[Token]:
     """Cuts a cleaned text into tokens. Chinese characters are tokens of their own; hyphens, stops and commas go.
 

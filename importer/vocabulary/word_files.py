@@ -44,6 +44,7 @@ def own_word_files(own: str) -> Iterator[tuple[str, dict[str, Any]]]:
 
 
 def load_toml(path: Path, name: str) -> dict[str, Any]:
+    """A file of words; ``name`` is how it is called in messages. Raises DataError where it cannot be read."""
     try:
         with path.open("rb") as file:
             return tomllib.load(file)

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from email.message import EmailMessage
+from functools import cache
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from importer.intake.parcel import unpack
+from importer.intake.parcel import Item, unpack
 from importer.store.names import safe_file
-from tests.store.parcels import mail
+from tests.fuzz.damage import altered, changes, read_bytes
+from tests.fuzz.tables import cells
+from tests.store.parcels import compound, mail, outlook, zipped
 
 file_names = st.text(st.characters(codec="utf-8", exclude_categories=("Cs", "Cc")), min_size=1, max_size=30)
 contents = st.binary(max_size=60).map(lambda data: b"%PDF-1.7\n" + data)
@@ -57,3 +60,50 @@ def test_any_head_and_body_end_as_items_or_trouble(head: list[tuple[str, str]], 
         assert inner.trouble is None or inner.trouble.message
         assert not safe_file(inner.name).startswith(".")
         assert "/" not in safe_file(inner.name)
+
+
+@cache
+def _whole(which: str) -> bytes:
+    sheet = ("a.csv", b"Parameter;Result;Unit\nMoisture;4.3;%\nFriability;86;%\n")
+    inner = mail(sheet)
+    return {
+        "eml": bytes(mail(sheet, ("b.zip", zipped(sheet)), forwards=inner)),
+        "zip": zipped(sheet, ("m.eml", bytes(inner))),
+        "msg": compound(outlook(sheet, ("b.bin", bytes(5000)), forwards=outlook(sheet))),
+    }[which]
+
+
+@settings(deadline=None, max_examples=120)
+@given(st.sampled_from(("eml", "zip", "msg")), changes)
+def test_damaged_emails_and_archives_end_as_items_or_trouble(
+    which: str, how: list[tuple[str, float, int, bytes]]
+) -> None:
+    _is_whole(unpack(altered(_whole(which), how), f"saved.{which}"))
+
+
+def _is_whole(found: Item) -> None:
+    for item in found.walk():
+        assert item.kind == "sheet" or item.items or item.trouble
+        assert item.name.isprintable()
+        assert item.trouble is None or item.trouble.message
+        for text in (item.letter.sender, item.letter.subject) if item.letter else ():
+            assert text is None or text.isprintable()
+
+
+tags = st.sampled_from(
+    ("table", "tr", "td", "th", "p", "br", "div style='display:none'", "blockquote", "del", "script",
+     "td rowspan=99999", "td colspan=-1", "/table", "/tr", "/td", "/div", "/blockquote", "!--", "![CDATA[", "a href='x",
+     "&#0", "&#x110000;")
+)  # fmt: skip
+bodies = st.lists(st.one_of(cells, tags.map(lambda tag: f"<{tag}>")), max_size=30).map("".join)
+
+
+@settings(deadline=None, max_examples=60)
+@given(bodies, st.sampled_from(("html", "plain")))
+def test_any_text_of_an_email_is_read_to_its_end(text: str, kind: str) -> None:
+    body = text.encode("utf-8", "replace").decode()
+    message = mail()
+    message.set_content(body, subtype=kind)
+    for item in unpack(bytes(message), "saved.eml").sheets():
+        sheet = read_bytes(item.data, f".{kind}")
+        assert sheet.analyses or sheet.problems

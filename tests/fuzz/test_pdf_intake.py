@@ -14,6 +14,7 @@ from reportlab.pdfgen.canvas import Canvas
 from importer.errors import SheetError
 from importer.intake.pdf import read_pdf
 from importer.words import Page
+from tests.fuzz.damage import altered, changes
 from tests.sheets.make import make_sheet
 
 
@@ -25,37 +26,6 @@ def _blind(image: Image.Image, number: int, dpi: float | None) -> Page:
 @cache
 def _good(which: int) -> bytes:
     return make_sheet(20 + which, ("ruled-grid", "unruled", "several-pages")[which], "en").pdf_bytes
-
-
-changes = st.lists(
-    st.tuples(
-        st.sampled_from(("flip", "cut", "copy", "drop", "insert")),
-        st.floats(0, 1),
-        st.integers(1, 200),
-        st.binary(max_size=8),
-    ),
-    min_size=1,
-    max_size=6,
-)
-
-
-def altered(data: bytes, how: list[tuple[str, float, int, bytes]]) -> bytes:
-    """Bytes of a file after some accidents."""
-    out = bytearray(data)
-    for kind, share, count, noise in how:
-        at = int(share * len(out))
-        if kind == "flip":
-            for i in range(at, min(at + count, len(out)), 7):
-                out[i] ^= 1 << (count % 8)
-        elif kind == "cut":
-            del out[max(at, 20) :]
-        elif kind == "copy":
-            out[at:at] = out[at : at + count]
-        elif kind == "drop":
-            del out[at : at + count]
-        else:
-            out[at:at] = noise
-    return bytes(out)
 
 
 @settings(deadline=None, max_examples=60)

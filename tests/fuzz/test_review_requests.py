@@ -6,6 +6,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from urllib.parse import quote
@@ -25,6 +26,7 @@ from importer.models import HEADER_KEYS
 from importer.store.ledger import Store
 from tests.desk.conftest import OWN
 from tests.desk.sheets import SOUND, changed, draw, take_in, two_columns
+from tests.fuzz.json_values import values
 
 ODD = ("Zorblax index", "3.7", "%")
 
@@ -51,9 +53,13 @@ def _read(folder: Path) -> str:
     return hashlib.sha256(repr(found).encode()).hexdigest()
 
 
-@pytest.fixture(scope="module")
-def place(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Place]:
-    scratch = tmp_path_factory.mktemp("requests")
+DESKS: list[Place] = []
+"""The desk that the tests of this module ask, while it is open."""
+
+
+@contextmanager
+def prepared(scratch: Path) -> Iterator[None]:
+    """A desk over three sheets; what the store holds is looked at when it closes."""
     folder = take_in(
         scratch / "store",
         draw(scratch / "a.pdf", (*changed("Moisture", "45"), ODD)),
@@ -67,11 +73,19 @@ def place(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Place]:
     client.post("/who", data={"name": "Anna Holt"}, headers=OWN)
     with Store(folder) as store:
         sheets = tuple(str(row[0]) for row in store.connection.execute("SELECT id FROM analyses ORDER BY id"))
-    yield Place(folder, client, sheets, _read(folder))
+    DESKS.append(Place(folder, client, sheets, _read(folder)))
+    yield
+    DESKS.pop()
     app.extensions["follower"].done()
     with Store(folder) as store:
         assert store.connection.execute("PRAGMA integrity_check").fetchone() == ("ok",)
         assert store.connection.execute("PRAGMA foreign_key_check").fetchall() == []
+
+
+@pytest.fixture(scope="module", autouse=True)
+def _desk(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    with prepared(tmp_path_factory.mktemp("requests")):
+        yield
 
 
 NO_NUMBERS = ("", " ", "\x00", "\r\n", "\ufeff", "nan", "inf", "1e400", "9" * 25, "9" * 5000, "x" * 70_000, "½", "٤٫٥")
@@ -129,9 +143,8 @@ def _is_told(answer: TestResponse) -> None:
 
 @settings(deadline=None, max_examples=100)
 @given(st.sampled_from(("step", "step", "step", "undo", "learned", "words", "who")), sheets, rows, numbers, forms)
-def test_any_form_is_answered(
-    place: Place, kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]
-) -> None:
+def test_any_form_is_answered(kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]) -> None:
+    place = DESKS[-1]
     address = _where(place, kind, sheet, row, number)
     now = place.revision(place.sheets[sheet] if isinstance(sheet, int) else sheet)
     data: dict[str, list[str]] = {}
@@ -144,11 +157,6 @@ def test_any_form_is_answered(
     assert _read(place.folder) == place.read
 
 
-values = st.recursive(
-    st.none() | st.booleans() | st.floats() | st.text(max_size=9),
-    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=9), inner, max_size=3),
-    max_leaves=6,
-)
 HEAD_OF_PART = b'--x\r\nContent-Disposition: form-data; name="value"\r\n\r\n'
 bodies = st.one_of(
     st.binary(max_size=200),
@@ -171,8 +179,9 @@ types = st.sampled_from(
 @settings(deadline=None, max_examples=60)
 @given(st.sampled_from(("step", "undo", "learned", "words", "who")), sheets, rows, numbers, bodies, types)
 def test_any_body_is_answered(
-    place: Place, kind: str, sheet: int | str, row: str, number: str, body: bytes, content_type: str
+    kind: str, sheet: int | str, row: str, number: str, body: bytes, content_type: str
 ) -> None:
+    place = DESKS[-1]
     address = _where(place, kind, sheet, row, number)
     _is_told(place.client.post(address, data=body, content_type=content_type, headers=OWN))
     assert _read(place.folder) == place.read
@@ -187,8 +196,9 @@ def test_any_body_is_answered(
     forms,
 )
 def test_any_address_is_answered(
-    place: Place, kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]
+    kind: str, sheet: int | str, row: str, number: str, form: list[tuple[str, str]]
 ) -> None:
+    place = DESKS[-1]
     query = "&".join(f"{quote(name)}={quote(text[:2000])}" for name, text in form)
     if kind == "page" and isinstance(sheet, int):
         number = "9" * 5  # no picture is drawn here

@@ -5,20 +5,20 @@ from __future__ import annotations
 import csv
 import datetime
 import io
-import tempfile
 import warnings
-from pathlib import Path
+import zipfile
+from functools import cache
+from html import escape
 
 import pytest
+import xlwt
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from openpyxl import Workbook
 from openpyxl.cell.cell import ILLEGAL_CHARACTERS_RE
 
-from importer import read_sheet
-from importer.models import Sheet
+from tests.fuzz.damage import altered, changes, read_bytes
 from tests.fuzz.tables import cells, grids
-from tests.fuzz.test_pdf_intake import altered, changes
 
 typed = st.one_of(
     cells,
@@ -31,13 +31,6 @@ typed = st.one_of(
     st.none(),
 )
 typed_grids = st.lists(st.lists(typed, min_size=1, max_size=6), min_size=1, max_size=9)
-
-
-def _read(data: bytes, suffix: str) -> Sheet:
-    with tempfile.TemporaryDirectory() as folder:
-        file = Path(folder, f"sheet{suffix}")
-        file.write_bytes(data)
-        return read_sheet(file)
 
 
 def _workbook(grid: list[list[object]], formats: list[str]) -> bytes:
@@ -60,7 +53,7 @@ codes = st.sampled_from(("General", "0.0", "0.00%", "#,##0.0", '0.0" %"', "dd.mm
 @settings(deadline=None, max_examples=40)
 @given(typed_grids, st.lists(codes, min_size=1, max_size=4))
 def test_any_workbook_ends_as_figures_or_a_problem(grid: list[list[object]], formats: list[str]) -> None:
-    sheet = _read(_workbook(grid, formats), ".xlsx")
+    sheet = read_bytes(_workbook(grid, formats), ".xlsx")
     assert sheet.analyses or sheet.problems
     for analysis in sheet.analyses:
         for figure in analysis.figures:
@@ -73,7 +66,7 @@ def test_any_delimited_text_ends_as_figures_or_a_problem(grid: list[list[str]], 
     out = io.StringIO()
     csv.writer(out, delimiter=delimiter).writerows(grid)
     data = out.getvalue().encode(encoding, "replace")
-    sheet = _read(data, ".csv")
+    sheet = read_bytes(data, ".csv")
     assert sheet.analyses or sheet.problems
     assert all(problem.message and problem.file == "sheet.csv" for problem in sheet.problems)
 
@@ -84,7 +77,73 @@ def test_a_damaged_workbook_is_figures_or_a_problem(how: list[tuple[str, float, 
     data = _workbook([["Parameter", "Result", "Unit"], ["Moisture", 4.3, "%"], ["Friability", 86, "%"]], ["General"])
     with warnings.catch_warnings():
         warnings.simplefilter("error")
-        sheet = _read(altered(data, how), ".xlsx")
+        sheet = read_bytes(altered(data, how), ".xlsx")
+    assert sheet.analyses or sheet.problems
+
+
+ROWS = (("Batch", "A-114", ""), ("Moisture", 4.3, "%"), ("Friability", 86, "%"))
+
+
+@cache
+def _old_workbook() -> bytes:
+    book = xlwt.Workbook()
+    sheet = book.add_sheet("Malt")
+    for i, cells_of_row in enumerate(ROWS):
+        for j, value in enumerate(cells_of_row):
+            sheet.write(i, j, value)
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()
+
+
+@settings(deadline=None, max_examples=40)
+@given(changes)
+def test_a_damaged_old_workbook_is_figures_or_a_problem(how: list[tuple[str, float, int, bytes]]) -> None:
+    sheet = read_bytes(altered(_old_workbook(), how), ".xls")
+    assert sheet.analyses or sheet.problems
+
+
+TAGS = (
+    "table:table",
+    "table:table-row",
+    "table:table-cell",
+    "table:covered-table-cell",
+    "text:p",
+    "text:span",
+    "text:s",
+)
+ATTRIBUTES = (
+    'table:number-columns-repeated="3"', 'table:number-rows-repeated="100000000"', 'table:number-columns-spanned="x"',
+    'office:value-type="float" office:value="4.3"', 'office:value-type="date" office:date-value="2024-99-99"',
+    'office:value-type="percentage" office:value="nan"', 'table:visibility="collapse"', 'text:c="999999999"', "",
+)  # fmt: skip
+SPACES = " ".join(f'xmlns:{s}="urn:oasis:names:tc:opendocument:xmlns:{s}:1.0"' for s in ("office", "table", "text"))
+marked_up = st.recursive(
+    cells.map(lambda text: escape(ILLEGAL_CHARACTERS_RE.sub("", text))),
+    lambda inner: st.builds(
+        lambda tag, attribute, parts: f"<{tag} {attribute}>{''.join(parts)}</{tag}>",
+        st.sampled_from(TAGS), st.sampled_from(ATTRIBUTES), st.lists(inner, max_size=4),
+    ),
+    max_leaves=20,
+)  # fmt: skip
+
+
+def _open_document(content: str) -> bytes:
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w") as archive:
+        archive.writestr("mimetype", "application/vnd.oasis.opendocument.spreadsheet")
+        body = f"<office:body><office:spreadsheet>{content}</office:spreadsheet></office:body>"
+        archive.writestr(
+            "content.xml",
+            f"<office:document-content {SPACES}>{body}</office:document-content>".encode("utf-8", "replace"),
+        )
+    return out.getvalue()
+
+
+@settings(deadline=None, max_examples=60)
+@given(marked_up)
+def test_any_open_document_sheet_ends_as_figures_or_a_problem(content: str) -> None:
+    sheet = read_bytes(_open_document(content), ".ods")
     assert sheet.analyses or sheet.problems
 
 
@@ -92,6 +151,6 @@ def test_a_damaged_workbook_is_figures_or_a_problem(how: list[tuple[str, float, 
 @given(st.floats(4, 5), st.integers(0, 3))
 def test_a_number_of_a_cell_is_the_figure(value: float, decimals: int) -> None:
     code = "0." + "0" * decimals if decimals else "0"
-    sheet = _read(_workbook([["Batch", "A-114"], ["Parameter", "Result"], ["Moisture %", value]], [code]), ".xlsx")
+    sheet = read_bytes(_workbook([["Batch", "A-114"], ["Parameter", "Result"], ["Moisture %", value]], [code]), ".xlsx")
     (figure,) = [figure for analysis in sheet.analyses for figure in analysis.figures]
     assert figure.value == pytest.approx(float(f"{value:.{decimals}f}"), abs=1e-9)

@@ -69,7 +69,7 @@ def test_a_known_word_is_no_misprint_of_a_caption() -> None:
 
 def test_narrow_letters_that_follow_each_other_are_no_double_print() -> None:
     def char(text: str, x0: float) -> Char:
-        return Char(text, Box(x0, 40, x0 + 2.05, 51), 11.25, 0, True, False, 0, False)
+        return Char(text, Box(x0, 40, x0 + 2.05, 51), 11.25, True, False, 0)
 
     printed = [char("l", 53.28), char("l", 55.33), char("o", 57.38)]
     again = [c._replace(box=Box(c.box.x0 + 0.25, 40, c.box.x1 + 0.25, 51)) for c in printed]

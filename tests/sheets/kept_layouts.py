@@ -9,23 +9,24 @@ from tests.sheets import blocks
 from tests.sheets.cells import section_titles, table_of
 from tests.sheets.content import Content, Need
 from tests.sheets.draw import Column, Look, Pen, Table, with_rules
-from tests.sheets.headers import ADDRESSES, CUSTOMERS, Entry
+from tests.sheets.headers import ADDRESSES, CUSTOMERS
 from tests.sheets.kept_phrases import GREETINGS, LIMIT_PHRASES
 from tests.sheets.numbers import number
 from tests.sheets.registry import layout
 from tests.sheets.rows import Row
 from tests.sheets.truth import TruthFigure, TruthHeader
-from tests.sheets.wording import Wording
 
 
-def _start(content: Content, look: Look, own: bool = True) -> Pen:
+def begin(content: Content, look: Look, own: bool = True) -> Pen:
+    """A page with its head."""
     pen = Pen(look)
     blocks.footers(pen, content)
     blocks.top(pen, content, entries=None if own else list(content.shared))
     return pen
 
 
-def _end(pen: Pen, content: Content) -> bytes:
+def finish(pen: Pen, content: Content) -> bytes:
+    """The page with its closing lines, as a PDF."""
     blocks.closing(pen, content)
     return pen.finish()
 
@@ -35,7 +36,7 @@ def two_tables(content: Content, look: Look) -> bytes:
     """Two tables side by side, each with a heading of its own."""
     rng = content.rng
     look = with_rules(look, size=min(look.size, 8.0), margin=36.0, full_width=rng.random() < 0.5)
-    pen = _start(content, look)
+    pen = begin(content, look)
     titles = section_titles(content)
     half = (len(content.rows) + 1) // 2
     roles = rng.choice((["label", "result", "unit"], ["label", "unit", "result"]))
@@ -54,14 +55,14 @@ def two_tables(content: Content, look: Look) -> bytes:
         table.draw(pen, x=x, available=width)
         lowest = max(lowest, pen.y)
     pen.y = lowest
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("previous-batch", Need(rows=(8, 18)), kept=True)
 def previous_batch(content: Content, look: Look) -> bytes:
     """Results of an earlier batch or crop beside those of the batch."""
     rng = content.rng
-    pen = _start(content, look)
+    pen = begin(content, look)
     head = content.head("previous")
     table = table_of(content, rng.choice((["label", "unit", "result"], ["label", "result", "unit"])), pen)
     earlier = []
@@ -77,7 +78,7 @@ def previous_batch(content: Content, look: Look) -> bytes:
     for line, text in zip(table.rows, earlier, strict=True):
         line.insert(at, text)
     table.draw(pen)
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("letter", Need(rows=(6, 10), missing_units=0.0), kept=True, languages=tuple(GREETINGS))
@@ -146,7 +147,7 @@ def receipt(content: Content, look: Look) -> bytes:
         pen.text(pen.right - unit_width, pen.y, row.cells[0].text, align="right")
         pen.text(pen.right - unit_width + 4, pen.y, row.unit)
         pen.y += look.size * 1.5
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("group-cell-left", Need(rows=(10, 20), limits=True), kept=True)
@@ -154,7 +155,7 @@ def group_cell_left(content: Content, look: Look) -> bytes:
     """A ruled table whose first column holds group names in cells merged over several rows."""
     rng = content.rng
     look = with_rules(look, rules="grid", size=min(look.size, 8.5), margin=42.0, full_width=True)
-    pen = _start(content, look)
+    pen = begin(content, look)
     titles = section_titles(content)
     roles = rng.choice((["label", "unit", "result"], ["label", "result", "unit", "spec"]))
     table = table_of(content, roles, pen)
@@ -184,14 +185,14 @@ def group_cell_left(content: Content, look: Look) -> bytes:
             pen.text(pen.left + 3, y, line, bold=True)
             y += look.size * 1.18
         at, k = bottom, n
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("value-with-range", Need(limits=True, limit_share=1.0), kept=True)
 def value_with_range(content: Content, look: Look) -> bytes:
     """``4.2 (3.5 - 5.0)`` or ``4.2 ± 0.2`` in one cell."""
     rng = content.rng
-    pen = _start(content, look)
+    pen = begin(content, look)
     spread = rng.random() < 0.35
     open_, close = rng.choice((("(", ")"), ("[", "]"), ("(", ")")))
     for row in content.rows:
@@ -206,7 +207,7 @@ def value_with_range(content: Content, look: Look) -> bytes:
             elif row.limit.spec and not spread:
                 cell.text = f"{cell.text} {open_}{row.limit.spec}{close}"
     table_of(content, rng.choice((["label", "unit", "result"], ["label", "result", "unit"])), pen).draw(pen)
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("sideways", Need(rows=(8, 16), limits=True), kept=True)
@@ -218,7 +219,7 @@ def sideways(content: Content, look: Look) -> bytes:
     blocks.top(pen, content)
     roles = rng.choice((["label", "unit", "min", "max", "result"], ["label", "result", "unit"]))
     table_of(content, roles, pen).draw(pen)
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 def _cards(pen: Pen, cards: list[tuple[str, str]], many: int, big: float) -> None:
@@ -259,7 +260,7 @@ def cards(content: Content, look: Look) -> bytes:
     blocks.method_lines(pen, content)
     figures = [(r.label, f"{r.cells[0].text} {r.unit}".strip()) for r in content.rows]
     _cards(pen, figures, rng.choice((3, 4, 5)), 10.0)
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("units-row", Need(batches=(2, 5), rows=(5, 9), words=False, limits=True, missing_units=0.0), kept=True)
@@ -286,14 +287,14 @@ def units_row(content: Content, look: Look) -> bytes:
     lines = [*limits, *lines] if rng.random() < 0.5 else [*lines, *limits]
     table = Table(columns, lines, head_lines=[[""] * len(keys) + [r.unit for r in content.rows]])
     table.draw(pen)
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("touching-units", kept=True)
 def touching_units(content: Content, look: Look) -> bytes:
     """Values flush right against units flush left, hardly a gap between them."""
     rng = content.rng
-    pen = _start(content, with_rules(look, rules="none"))
+    pen = begin(content, with_rules(look, rules="none"))
     edge = pen.left + (pen.right - pen.left) * rng.choice((0.55, 0.7))
     gap = rng.choice((0.6, 1.0, 1.5))
     for row in content.rows:
@@ -306,17 +307,17 @@ def touching_units(content: Content, look: Look) -> bytes:
         pen.text(edge, pen.y, row.cells[0].text, align="right")
         pen.text(edge + gap, pen.y, row.unit)
         pen.y += look.size * 1.6
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("blank-template", Need(rows=(22, 34), blanks=0.55, methods=True), kept=True)
 def blank_template(content: Content, look: Look) -> bytes:
     """One form for all malts: every parameter is printed, most results are blank."""
     look = with_rules(look, size=min(look.size, 8.0), pad=min(look.pad, 2.0))
-    pen = _start(content, look)
+    pen = begin(content, look)
     roles = content.rng.choice((["label", "method", "result", "unit"], ["label", "unit", "result"]))
     table_of(content, roles, pen, sections=content.rng.random() < 0.5).draw(pen)
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 @layout("newspaper-lines", Need(rows=(10, 22)), kept=True)
@@ -324,7 +325,7 @@ def newspaper_lines(content: Content, look: Look) -> bytes:
     """``Label: value unit`` lines in two columns of the page."""
     rng = content.rng
     look = with_rules(look, size=min(look.size, 8.5), margin=42.0)
-    pen = _start(content, look)
+    pen = begin(content, look)
     width = (pen.right - pen.left) / 2
     half = (len(content.rows) + 1) // 2
     colon = rng.choice((":", " :", ":"))
@@ -336,7 +337,7 @@ def newspaper_lines(content: Content, look: Look) -> bytes:
             _line(pen, x, width - 12, row, colon)
         lowest = max(lowest, pen.y)
     pen.y = lowest
-    return _end(pen, content)
+    return finish(pen, content)
 
 
 def _line(pen: Pen, x: float, width: float, row: Row, colon: str) -> None:
@@ -354,7 +355,7 @@ def _line(pen: Pen, x: float, width: float, row: Row, colon: str) -> None:
 def limits_in_words(content: Content, look: Look) -> bytes:
     """``not more than 4.5 %`` in the column of limits."""
     rng = content.rng
-    pen = _start(content, with_rules(look, size=min(look.size, 9.0)))
+    pen = begin(content, with_rules(look, size=min(look.size, 9.0)))
     most, least, between = LIMIT_PHRASES[content.words.language]
     table = table_of(
         content, rng.choice((["label", "result", "unit", "spec"], ["label", "unit", "spec", "result"])), pen
@@ -368,88 +369,4 @@ def limits_in_words(content: Content, look: Look) -> bytes:
         elif low or high:
             line[at] = (least if low else most).format(low or high) + unit
     table.draw(pen)
-    return _end(pen, content)
-
-
-@layout("stacked-bilingual", Need(rows=(8, 16)), kept=True, languages=("de", "fr", "nl", "es", "cs", "da", "it"))
-def stacked_bilingual(content: Content, look: Look) -> bytes:
-    """The English label in small type under the label."""
-    rng = content.rng
-    english = Wording("en", True)
-    pen = _start(content, with_rules(look, size=max(look.size, 8.5)))
-    table = table_of(content, rng.choice((["label", "unit", "result"], ["label", "result", "unit"])), pen)
-    for k, row in enumerate(content.rows):
-        key = {"ratio": "ratio_st" if content.family == "ASBC" else "ratio_kolbach"}.get(row.concept, row.concept)
-        choices = [w for w in english.all("labels", key) if "~" not in w]
-        if choices:
-            table.second_line[k] = rng.choice(choices).replace("{b}", "")
-    table.draw(pen)
-    return _end(pen, content)
-
-
-@layout("two-level-heads", Need(limits=True, rows=(8, 18)), kept=True)
-def two_level_heads(content: Content, look: Look) -> bytes:
-    """``Specification`` over ``min`` and ``max``, beside the result."""
-    rng = content.rng
-    look = with_rules(look, rules=rng.choice(("grid", "rows", "frame")), full_width=True)
-    pen = _start(content, look)
-    roles = rng.choice((["label", "unit", "min", "max", "result"], ["label", "result", "unit", "min", "max"]))
-    table = table_of(content, roles, pen)
-    table.fit(pen, pen.right - pen.left)
-    at = roles.index("min")
-    x0 = pen.left + sum(c.width for c in table.columns[:at])
-    x1 = x0 + table.columns[at].width + table.columns[at + 1].width
-    height = look.size * 1.18 + 2 * look.pad
-    if look.rules == "grid":
-        pen.box(x0, pen.y, x1, pen.y + height)
-    else:
-        pen.line(x0, pen.y + height, x1, pen.y + height)
-    pen.text((x0 + x1) / 2, pen.y + look.pad, content.head("spec"), bold=look.head_bold, align="center")
-    pen.y += height
-    table.draw(pen)
-    return _end(pen, content)
-
-
-@layout("one-row-blocks", Need(rows=(8, 14), words=False), kept=True)
-def one_row_blocks(content: Content, look: Look) -> bytes:
-    """Parameters as heads over one row of results, broken into blocks."""
-    rng = content.rng
-    look = with_rules(look, size=min(look.size, 8.5), rules=rng.choice(("grid", "rows", "none")), full_width=True)
-    pen = _start(content, look)
-    widest = max(pen.size_of(w.upper(), bold=True) for r in content.rows for w in r.label.split()) + 2 * look.pad + 6
-    many = max(1, min(rng.choice((4, 5, 6)), int((pen.right - pen.left) / widest)))
-    for start in range(0, len(content.rows), many):
-        rows = content.rows[start : start + many]
-        table = Table([Column(r.label, "center") for r in rows], [[r.cells[0].text for r in rows]])
-        for column in table.columns:
-            column.width = (pen.right - pen.left) / many
-        table.head_lines = [[r.unit for r in rows]]
-        table.draw(pen)
-        pen.y += look.size
-    return _end(pen, content)
-
-
-@layout("header-below", Need(limits=True), kept=True)
-def header_below(content: Content, look: Look) -> bytes:
-    """The results first, batch and dates in a block under them, caption and text on separate lines."""
-    rng = content.rng
-    pen = Pen(look)
-    blocks.footers(pen, content)
-    blocks.letterhead(pen, content)
-    blocks.title(pen, content)
-    blocks.method_lines(pen, content)
-    table_of(content, rng.choice((["label", "unit", "result", "spec"], ["label", "result", "unit"])), pen).draw(pen)
-    pen.y += look.size * 1.5
-    entries: list[Entry] = [*content.shared, *content.own[0]]
-    third = (pen.right - pen.left) / 3
-    for start in range(0, len(entries), 3):
-        if pen.y + 4 * look.size > pen.bottom:
-            pen.new_page()
-        for k, e in enumerate(entries[start : start + 3]):
-            size = look.size
-            while size > 5 and max(pen.size_of(e.caption, size), pen.size_of(e.text, size, True)) > third - 6:
-                size -= 0.5
-            pen.text(pen.left + k * third, pen.y, e.caption, size=size, grey=0.3)
-            pen.text(pen.left + k * third, pen.y + look.size * 1.3, e.text, size=size, bold=True)
-        pen.y += look.size * 3.2
-    return _end(pen, content)
+    return finish(pen, content)

@@ -11,7 +11,7 @@ from tests.sheets.registry import LAYOUTS, Layout
 from tests.sheets.truth import Made
 from tests.sheets.wording import LANGUAGES, MAIN_LANGUAGES, Wording
 
-_MODULES = ("layouts", "layouts_many", "layouts_special", "kept_layouts")
+_MODULES = ("layouts", "layouts_many", "layouts_special", "kept_layouts", "kept_layouts_2")
 _LANGUAGE_WEIGHTS = {"en": 8, "de": 5, "fr": 3, "nl": 2, "es": 3, "cs": 2, "da": 2, "it": 2, "sk": 1, "pl": 1, "pt": 1}
 _FAMILIES = {
     "en": ("EBC", "EBC", "IoB", "IoB", "ASBC"),

@@ -19,10 +19,12 @@ if TYPE_CHECKING:
 
 
 def scaling(x: float, y: float | None = None) -> Matrix:
+    """Makes a picture so many times as wide and as high."""
     return np.diag([x, x if y is None else y, 1.0])
 
 
 def shift(x: float, y: float) -> Matrix:
+    """Moves a picture right and down."""
     return np.array([[1.0, 0.0, x], [0.0, 1.0, y], [0.0, 0.0, 1.0]])
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -14,6 +15,7 @@ from importer.intake.prepare.broken_lines import find_broken
 from importer.intake.prepare.ticks import find_ticks
 
 if TYPE_CHECKING:
+    from importer.intake.prepare.cells import Cells
     from importer.intake.prepare.geometry import Grey, Matrix
     from importer.intake.prepare.ink import Marks, Mask
 
@@ -33,7 +35,7 @@ WORD_TO_GLYPH = 0.8
 UpsideDown = Callable[[list[Image.Image]], bool | None]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Prepared:
     """The page as it is read.
 
@@ -58,6 +60,11 @@ class Prepared:
     paper: float
     turns: int
     taken: Mask | None
+
+    @cached_property
+    def cells(self) -> Cells:
+        """The cells of the page, found once for all that read it."""
+        return cells.find_cells(self.marks, self.upright_rules, self.glyph)
 
     @property
     def width(self) -> float:
