@@ -185,6 +185,8 @@ def _goes_on(text: str) -> bool:
     """True for words that more have to follow, in a line that was not found: "Brasserie de la", "Brindale,"."""
     words = text.split()
     last = words[-1] if len(words) > 1 else ""
+    if fold(" ".join(words)).endswith(name_words().unfinished):
+        return True
     return text.rstrip().endswith(",") or (last.islower() and len(last) > 1 and last in caption_table().small)
 
 

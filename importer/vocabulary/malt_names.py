@@ -6,7 +6,7 @@ import re
 import tomllib
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from functools import cache, lru_cache
 
 from importer.data import mappings_folder
@@ -22,6 +22,7 @@ class NameWords:
     malts: tuple[str, ...]
     stems: tuple[str, ...]
     not_malts: tuple[str, ...]
+    unfinished: tuple[str, ...]
 
 
 @cache
@@ -29,9 +30,7 @@ def name_words() -> NameWords:
     """The words, read once."""
     with (mappings_folder() / "letterhead.toml").open("rb") as file:
         raw = tomllib.load(file)
-    return NameWords(
-        *(tuple(raw[name]) for name in ("maltsters", "brewers", "legal_forms", "malts", "stems", "not_malts"))
-    )
+    return NameWords(**{field.name: tuple(raw[field.name]) for field in fields(NameWords)})
 
 
 # Letters whose mark Unicode does not part from them.

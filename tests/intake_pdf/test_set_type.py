@@ -11,7 +11,7 @@ from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
 from importer.intake.pdf import read_pdf
-from importer.intake.pdf_text import Char, _ligatures_apart, _parts
+from importer.intake.pdf_text import Char, _parts
 from importer.words import Box, Page
 
 FACE = "Set"
@@ -60,12 +60,7 @@ def test_a_ligature_is_part_of_its_word(slant: float) -> None:
 
 
 def _char(text: str, x0: float, x1: float, top: float, bottom: float, piece: int = 0) -> Char:
-    return Char(text, Box(x0, top, x1, bottom), 10, 0, False, False, piece, False)
-
-
-def test_letters_in_the_place_of_their_ligature_share_it() -> None:
-    apart = _ligatures_apart([_char("i", 0, 3, 10, 22), *[_char("f", 3, 9, 12, 20, 1)] * 2, _char("e", 9, 14, 10, 22)])
-    assert [(char.box.x0, char.box.x1) for char in apart] == [(0, 3), (3, 6), (6, 9), (9, 14)]
+    return Char(text, Box(x0, top, x1, bottom), 10, False, False, piece)
 
 
 def test_a_raised_mark_of_the_same_size_is_no_part_of_the_number() -> None:
