@@ -1,4 +1,5 @@
-"""Names in the boxes of a form that run over several lines, with their caption beside the middle of them."""
+"""Entries of the head whose lines or captions are not told apart by spaces: names that run over several lines of a box,
+and captions that stand as close as words do."""
 
 from __future__ import annotations
 
@@ -11,6 +12,8 @@ from importer.layout.terms import Terms
 NAMES = frozenset({"malt", "variety", "supplier", "customer"})
 # Lines of one box begin at one place and follow each other within these shares of the type size (em).
 ALIGNED, TIGHT = 0.2, 0.35
+# Captions of a line from which two that run together are looked for.
+FEWEST_CAPTIONS = 2
 
 
 def with_entries_whole(lines: Sequence[Line], terms: Terms) -> list[Line]:
@@ -67,3 +70,25 @@ def _is_other(text: str, terms: Terms) -> bool:
     """True for what is no part of a name: a result, a label, an entry with its caption."""
     named = ":" in text or any(character.isdigit() for character in text)
     return named or terms.is_value(text) or terms.is_label(text)
+
+
+def with_captions_apart(lines: Sequence[Line], terms: Terms) -> list[Line]:
+    """The lines, with two captions that run together ("Quantity Packing") in cells of their own where they stand among
+    other captions."""
+    return [_with_captions_apart(line, terms) if len(line.cells) > 2 else line for line in lines]
+
+
+def _with_captions_apart(line: Line, terms: Terms) -> Line:
+    if sum(terms.is_sure_caption(cell.text) for cell in line.cells) < FEWEST_CAPTIONS:
+        return line
+    cells = tuple(part for cell in line.cells for part in _captions_of(cell, terms))
+    return line if len(cells) == len(line.cells) else Line(cells, line.box, line.em, line.page)
+
+
+def _captions_of(cell: Cell, terms: Terms) -> tuple[Cell, ...]:
+    if terms.caption(cell.text) is None and not terms.is_label(cell.text):
+        for cut in range(1, len(cell.words)):
+            parts = (make_cell(cell.words[:cut]), make_cell(cell.words[cut:]))
+            if all(terms.is_sure_caption(part.text) for part in parts):
+                return parts
+    return (cell,)

@@ -16,7 +16,7 @@ from importer.layout.sizes import with_sizes_named
 from importer.layout.tables import Table, find_tables
 from importer.layout.terms import Terms
 from importer.layout.transposed import find_transposed
-from importer.layout.wrapped_entries import with_entries_whole
+from importer.layout.wrapped_entries import with_captions_apart, with_entries_whole
 from importer.printed import Concern, PrintedAnalysis, PrintedFigure, PrintedHeader
 from importer.reading.aside import beside_events
 from importer.reading.batch_rows import batch_row_events, lanes_of
@@ -70,7 +70,7 @@ def read_analyses(pages: Sequence[Page], terms: Terms) -> list[PrintedAnalysis]:
     key: dict[str, str] = {}
     for page in pages:
         lines, key = spelled_out(look_again(find_lines(page), page.second, terms), terms, key)
-        lines = with_entries_whole(with_sizes_named(lines, terms), terms)
+        lines = with_captions_apart(with_entries_whole(with_sizes_named(lines, terms), terms), terms)
         found, carried, taken = _page_events(page, lines, terms, carried)
         events += sorted(found, key=lambda event: event.place)
         notes[page.number] = _notes([line for line in lines if id(line) not in taken], found, terms)

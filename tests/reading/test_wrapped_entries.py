@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from importer.layout.lines import find_lines
-from importer.layout.wrapped_entries import with_entries_whole
+from importer.layout.wrapped_entries import with_captions_apart, with_entries_whole
 from importer.meaning.terms import SheetTerms
 from importer.words import Page, Word
 
@@ -52,3 +52,12 @@ def test_two_names_one_below_the_other_are_both_whole() -> None:
         ("Brindale", 170, 120), ("Variety", 50, 125), ("Gold", 170, 130),
     )  # fmt: skip
     assert found == ["Malt | Pale Ale Malt", "Variety | Brindale Gold"]
+
+
+def test_two_captions_among_others_that_run_together_are_two() -> None:
+    words: list[Word] = []
+    for x, text in ((50, "Customer"), (150, "Quantity"), (193, "Packaging"), (300, "Lot")):
+        words.append(Word(text, x, 100, x + 5.0 * len(text), 110, size=SIZE))
+    (line,) = with_captions_apart(find_lines(Page(1, 595, 842, tuple(words), "text")), SheetTerms())
+    assert [cell.text for cell in line.cells] == ["Customer", "Quantity", "Packaging", "Lot"]
+    assert len(find_lines(Page(1, 595, 842, tuple(words), "text"))[0].cells) == 3
