@@ -14,6 +14,8 @@ from importer.layout.terms import Terms
 from importer.words import Box
 
 # Lines of one head follow each other within this many em (top to bottom of the gap between them).
+# Of the type size: how far from one place words of one head may begin.
+FLUSH = 0.3
 HEAD_GAP = 1.0
 MAX_HEAD_LINES = 5
 # Roles that mark a head on their own; the rest only count beside another.
@@ -176,7 +178,12 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
             return False
     span_left = min(part.box.x0 for part in core) - line.em
     span_right = max(part.box.x1 for part in core) + 3 * line.em
-    if any(cell.box.x0 < span_left or cell.box.x1 > span_right for cell in line.cells):
+    begun = [head.box.x0 for head in near.cells]
+    if any(
+        cell.box.x0 < span_left
+        or (cell.box.x1 > span_right and not any(abs(cell.box.x0 - x0) < FLUSH * line.em for x0 in begun))
+        for cell in line.cells
+    ):
         return False
     if below:
         return (

@@ -35,6 +35,8 @@ from importer.words import Box, Page
 # A gap this many times the usual distance of lines ends the run from which columns are measured.
 BREAK = 2.4
 PROSE_WORDS = 9
+# Lines of one wrapped name begin at one place and follow each other closer than this, in em.
+ALIGNED, CLOSE = 0.3, 0.6
 # A number and the unit behind it can be parted by a word space only, in em.
 WORD_RIVER = 0.15
 
@@ -251,7 +253,7 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
         if run:
             run[:0] = _rows_above(lines, run, used, terms)
             run[:0] = _captions_above(lines, run[0], used, terms)
-            table = _headless(lines, run, page, terms)
+            table = _headless(lines, run, _wrapped_below(lines, run[-1], used), page, terms)
             if table is not None:
                 tables.append(table)
         run.clear()
@@ -307,6 +309,9 @@ def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Te
             continue
         captions = [terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells]
         if len(line.cells) < 3 or not captions[0] or any(captions[1:]) or terms.is_label(line.cells[0].text):
+            break
+        # Heads of columns are no entries: "Item", before "EBC unit", is none of them a malt.
+        if 2 * sum(bool(terms.roles(cell.text)) for cell in line.cells[1:]) > len(line.cells) - 1:
             break
         if line.box.x1 < _values_from(lines[first]):
             break
@@ -369,7 +374,19 @@ def _ends_row(line: Line, terms: Terms) -> bool:
     return any(terms.is_unit(cell.text) or terms.is_unit(cell.words[-1].text) for cell in before)
 
 
-def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) -> Table | None:
+def _wrapped_below(lines: Sequence[Line], last: int, used: set[int]) -> int:
+    """The last of the lines that go on with a name of the row ``last``, close under it; itself where none does."""
+    starts = [cell.box.x0 for cell in lines[last].cells[:-1]]
+    while last + 1 < len(lines) and last + 1 not in used and len(lines[last + 1].cells) == 1:
+        line = lines[last + 1]
+        close = line.box.top - lines[last].box.bottom < CLOSE * line.em
+        if not close or not any(abs(line.box.x0 - x0) < ALIGNED * line.em for x0 in starts):
+            break
+        last += 1
+    return last
+
+
+def _headless(lines: Sequence[Line], run: Sequence[int], last: int, page: Page, terms: Terms) -> Table | None:
     chosen = [lines[i] for i in run]
     em = median(line.em for line in chosen)
     borders = rule_borders(page.rules, chosen[0].box.top, chosen[-1].box.bottom, em)
@@ -379,4 +396,4 @@ def _headless(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Term
     if len(spans) < 2:
         return None
     columns = tuple(Column(span, "", ()) for span in spans)
-    return _fill(lines, range(run[0], run[-1] + 1), columns, page, terms, ruled, em, headed=False)
+    return _fill(lines, range(run[0], last + 1), columns, page, terms, ruled, em, headed=False)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -126,8 +127,9 @@ def _settle(
     implied = family_of_unit(entry.name, printed_unit.code) if printed_unit is not None else None
     family = own or implied or sheet.family
     doubts += _family_doubts(entry, match, own or implied, sheet, family)
-    if look.unit is None and own is None and printed_unit is label_unit and implied not in (None, sheet.family):
-        doubts += _label_unit_doubts(label_unit, implied, sheet)
+    if look.unit is None and own is None and printed_unit is label_unit:
+        meant = implied or _named_family(look, label_unit, sheet)
+        doubts += _label_unit_doubts(label_unit, meant, sheet) if meant not in (None, sheet.family) else []
     unit, unit_doubts = _unit(entry, look, label_unit, own, printed_unit, family)
     doubts += unit_doubts
     doubts += _unit_cell_doubts(look, printed_unit)
@@ -165,6 +167,14 @@ def _is_bare_limit(look: Look) -> bool:
     """True for "Colour max." without a number of its own or limits beside the value."""
     row = look.printed
     return not (row.low or row.high or row.spec or any(map(str.isdigit, row.label)))
+
+
+def _named_family(look: Look, unit: Unit | None, sheet: FamilyJudgement) -> Family | None:
+    """EBC where the name of a row on a sheet by ASBC has that word in it, and not in brackets: methods, or the unit."""
+    if unit is None or unit.code != "EBC" or sheet.family != "ASBC":
+        return None
+    bracketed = re.search(r"[\[(][^\])]*\bEBC\b", look.printed.label)
+    return None if bracketed else "EBC"
 
 
 def _label_unit_doubts(unit: Unit | None, implied: Family | None, sheet: FamilyJudgement) -> list[Doubt]:

@@ -38,7 +38,10 @@ def content_role(table: Table, column: int, terms: Terms) -> str:
 
     if share(sum(terms.is_unit(text) and not _BOUNDED.match(text) for text in texts)):
         return "unit"
-    if share(sum(terms.is_label(text) for text in texts)):
+    labels = sum(terms.is_label(text) for text in texts)
+    # Entries of the head may stand over the rows: captions are no labels, and speak for names all the same.
+    captions = sum(terms.caption(text) is not None and not terms.is_label(text) for text in texts)
+    if share(labels) or (column == 0 and 3 * labels >= total and share(labels + captions)):
         return "label"
     if column == 0 and total > 2 and _is_count(texts):
         return "number"

@@ -162,6 +162,9 @@ def _panel(
             and i not in limit_columns
             and not {"typical", "previous", "label"} & set(roles[i])
         ]
+        # "IoB method", beside "IoB", heads the numbers of its methods.
+        plain = {family for i, family in results if "method" not in roles[i]}
+        results = [(i, family) for i, family in results if "method" not in roles[i] or family not in plain]
     unknown = [i for i in range(first, last) if "value" in roles[i] and i > label]
     if not unknown:
         # Values may stand before the names.

@@ -111,7 +111,8 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
         if not any(line.box.top < y < line.box.bottom for y in rows)
         # A name between the rows of a table is a row of it whose result was left blank.
         and not (rows and min(rows) < line.box.middle < max(rows) and _is_label(line.text, terms))
-        and not terms.is_unit(line.text)
+        # A unit in a cell of its own belongs to a row that was not found.
+        and not any(terms.is_unit(cell.text) for cell in line.cells)
         and not (len(line.cells) > 1 and any(_is_label(cell.text, terms) for cell in line.cells))
         # Captions side by side are no sentence: "Sampled on" before "Product" says nothing of a basis.
         and sum(terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells) < 2

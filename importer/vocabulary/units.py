@@ -50,10 +50,10 @@ def _may_be_unit(text: str) -> bool:
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)*")
 _WORDS = re.compile(r"[^\W\d_]+")
 _MARKS = re.compile(r"\s*(?:[*†‡#§¹²³⁴⁵⁶⁷⁸⁹!↑↓]+|\([a-z0-9*]\)|\b[a-e]\))\s*$")
-# A sign right before the number belongs to it ("% −0.3"), unless it stands between the two ("EBC - 3.5", "EBC-3.5").
+# A sign before the number belongs to it ("% −0.3", "% - 0.3"), but for a stroke between words ("EBC - 3.5", "EBC-3.5").
 _LEADING = re.compile(
     r"\s*([^\W\d_°º][^\d<>=~≈±:−]{0,18}?|%[^\d<>=~≈±:,;−]{0,18}?|[°º]\s?[^\d<>=~≈±:−]{1,12}?)\s*[:=]?\s*"
-    r"(?=(?:[<>≤≥~≈±−]|(?<=[\s%])[-–](?=\d))?\s*\d)"
+    r"(?=(?:[<>≤≥~≈±−]|(?<=[\s%])[-–](?=\d)|(?<=%)[-–]|(?<=%\s)[-–])?\s*\d)"
 )
 
 

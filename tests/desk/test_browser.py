@@ -91,7 +91,7 @@ def settle_everything(person: Person, most: int = 40) -> None:
 
 @pytest.mark.ocr
 def test_a_scan_is_settled_from_start_to_end_with_the_keyboard_alone(driver: webdriver.Chrome, tmp_path: Path) -> None:
-    folder = take_in(tmp_path / "store", FIXTURES / "demo" / "quillbrook-lager-scan.png", filed=False)
+    folder = take_in(tmp_path / "store", FIXTURES / "demo" / "harzbrunn-roestmalz-scan.jpg", filed=False)
     before = stored(folder)
     assert any(entry.state == "review" for entry in before.header.values())
     with Running(folder) as desk:
@@ -101,14 +101,13 @@ def test_a_scan_is_settled_from_start_to_end_with_the_keyboard_alone(driver: web
         assert person.strokes < 10
     after = stored(folder)
     assert {one.state for one in (*after.figures, *after.header.values())} == {"accepted"}
-    truth = json.loads((FIXTURES / "truth" / "quillbrook-lager-scan.json").read_text(encoding="utf-8"))
+    truth = json.loads((FIXTURES / "truth" / "harzbrunn-roestmalz-scan.json").read_text(encoding="utf-8"))
     (printed,) = truth["analyses"]
-    assert figure(after, "moisture").value == 4.3
     for one in printed["figures"]:
         found = figure(after, one["parameter"])
         assert found.state == "accepted"
         assert found.printed is not None
-        assert found.parameter == "moisture" or found.printed.value == one["value"]
+        assert found.printed.value == one["value"]
 
 
 def test_a_sheet_of_twenty_figures_with_three_in_doubt_takes_fewer_than_ten_keys(
