@@ -86,7 +86,8 @@ def _with_captions_apart(line: Line, terms: Terms) -> Line:
 
 
 def _captions_of(cell: Cell, terms: Terms) -> tuple[Cell, ...]:
-    if terms.caption(cell.text) is None and not terms.is_label(cell.text):
+    # "Batch Result" is the head of a column.
+    if terms.caption(cell.text) is None and not (terms.is_label(cell.text) or terms.roles(cell.text)):
         for cut in range(1, len(cell.words)):
             parts = (make_cell(cell.words[:cut]), make_cell(cell.words[cut:]))
             if all(terms.is_sure_caption(part.text) for part in parts):

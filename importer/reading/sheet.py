@@ -112,7 +112,7 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
         # A name between the rows of a table is a row of it whose result was left blank.
         and not (rows and min(rows) < line.box.middle < max(rows) and _is_label(line.text, terms))
         # A unit in a cell of its own belongs to a row that was not found.
-        and not any(terms.is_unit(cell.text) for cell in line.cells)
+        and not any(terms.is_unit(cell.text) and not _names_family(cell.text, terms) for cell in line.cells)
         and not (len(line.cells) > 1 and any(_is_label(cell.text, terms) for cell in line.cells))
         # Captions side by side are no sentence: "Sampled on" before "Product" says nothing of a basis.
         and sum(terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells) < 2
@@ -121,7 +121,11 @@ def _notes(lines: Sequence[Line], events: Sequence[Event], terms: Terms) -> list
 
 def _is_label(text: str, terms: Terms) -> bool:
     """True for a label that is not the name of a method family as well ("EBC")."""
-    return terms.is_label(text) and not any(role.startswith("family:") for role in terms.roles(text))
+    return terms.is_label(text) and not _names_family(text, terms)
+
+
+def _names_family(text: str, terms: Terms) -> bool:
+    return any(role.startswith("family:") for role in terms.roles(text))
 
 
 def _page_events(

@@ -61,3 +61,10 @@ def test_two_captions_among_others_that_run_together_are_two() -> None:
     (line,) = with_captions_apart(find_lines(Page(1, 595, 842, tuple(words), "text")), SheetTerms())
     assert [cell.text for cell in line.cells] == ["Customer", "Quantity", "Packaging", "Lot"]
     assert len(find_lines(Page(1, 595, 842, tuple(words), "text"))[0].cells) == 3
+
+
+def test_the_head_of_a_column_that_two_captions_make_is_one() -> None:
+    words = [Word("Quality test", 50, 100, 110, 110, size=SIZE), Word("Order", 150, 100, 175, 110, size=SIZE)]
+    words += [Word("Batch", 220, 100, 245, 110, size=SIZE), Word("Result", 247.5, 100, 277.5, 110, size=SIZE)]
+    (line,) = with_captions_apart(find_lines(Page(1, 595, 842, tuple(words), "text")), SheetTerms())
+    assert line.cells[-1].text == "Batch Result"
