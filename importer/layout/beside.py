@@ -82,6 +82,9 @@ def _block(
     texts = [cell.text for _, line in found for cell in line.cells]
     captions = sum(_is_caption(text, terms) or (titled and _is_entry(text, terms)) for text in texts)
     others = sum(terms.is_label(text) or terms.is_value(text) for text in texts)
+    if 2 * sum(terms.is_label(text) for text in texts) >= captions:
+        # Entries may stand in the rows of the table itself, above its results.
+        return []
     if captions == len(texts):
         # Captions whose entries stand on the other side of the edge are parted from them by nothing but chance.
         return []

@@ -38,10 +38,7 @@ def content_role(table: Table, column: int, terms: Terms) -> str:
 
     if share(sum(terms.is_unit(text) and not _BOUNDED.match(text) for text in texts)):
         return "unit"
-    labels = sum(terms.is_label(text) for text in texts)
-    # Entries of the head may stand over the rows: captions are no labels, and speak for names all the same.
-    captions = sum(terms.caption(text) is not None and not terms.is_label(text) for text in texts)
-    if share(labels) or (column == 0 and 3 * labels >= total and share(labels + captions)):
+    if share(sum(terms.is_label(text) for text in texts)):
         return "label"
     if column == 0 and total > 2 and _is_count(texts):
         return "number"
@@ -72,3 +69,9 @@ def counts_rows(table: Table, column: int) -> bool:
     found = [_COUNT.fullmatch(row.cells[column].text.strip()) for row in table.rows if column in row.cells]
     numbers = [tuple(map(int, match[1].split("."))) for match in found if match is not None]
     return len(numbers) == len(found) and all(one < other for one, other in pairwise(numbers))
+
+
+def may_hold_names(table: Table, column: int, terms: Terms) -> bool:
+    """True for a first column of words, some of them names, below "Batch no.", which heads the numbers to its right."""
+    numbered = column == 0 and table.columns[0].roles == ("number",)
+    return numbered and content_role(table, 0, terms) == "text" and share_of(table, 0, terms.is_label) > 0

@@ -9,7 +9,7 @@ from importer.layout.grid import Span
 from importer.layout.tables import Table
 from importer.layout.terms import Terms
 from importer.models import Family
-from importer.reading.column_content import Test, content_role, counts_rows, share_of
+from importer.reading.column_content import Test, content_role, counts_rows, may_hold_names, share_of
 from importer.reading.determinations import with_means_named
 from importer.reading.limit_cells import is_signed, is_tolerance, limit_share, unnamed_limits
 from importer.vocabulary.captions import basis_statement, sides_of
@@ -47,12 +47,14 @@ class Panel:
 
 
 def find_panels(table: Table, terms: Terms, is_batch: Test, batch_spans: Sequence[Span] = ()) -> list[Panel]:
-    """The panels of a table, left to right. ``is_batch`` tells a batch number from other text; ``batch_spans`` are
-    the batch columns of a table above, which a table without a head of its own goes on with."""
+    """The panels of a table, left to right. ``batch_spans`` are the batch columns of a table above, which one without a
+    head of its own goes on with."""
     roles = with_means_named(table, [_roles_of(table, i, terms) for i in range(len(table.columns))], terms)
     starts = [i for i, names in enumerate(roles) if "label" in names]
     if not starts:
-        texts = [i for i, names in enumerate(roles) if names in (("text",), ("empty",))]
+        texts = [
+            i for i, names in enumerate(roles) if names in (("text",), ("empty",)) or may_hold_names(table, i, terms)
+        ]
         if not texts:
             return []
         starts = [texts[0]]
