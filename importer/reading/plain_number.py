@@ -102,7 +102,7 @@ def plain_number(text: str, convention: Convention, optical: bool = False) -> Pl
     if text[-1] in ".,":
         inner = plain_number(text[:-1], convention, optical)
         lost = f"“{text}” ends in a decimal sign; digits may be missing"
-        if not optical and _ends_sentence(text):
+        if not optical and ends_sentence(text):
             lost = ""
         return Plain(inner.value, inner.decimals, inner.why or lost, inner.other) if inner else None
     one = _ONE_SIGN.match(text)
@@ -120,10 +120,10 @@ def plain_number(text: str, convention: Convention, optical: bool = False) -> Pl
     return None
 
 
-def _ends_sentence(text: str) -> bool:
+def ends_sentence(text: str) -> bool:
     """True for a full stop behind a number with a decimal comma: no further digit can follow ("5,91.")."""
     one = _ONE_SIGN.match(text[:-1])
-    return text[-1] == "." and one is not None and one[2] == "," and len(one[3]) != 3
+    return text.endswith(".") and one is not None and one[2] == "," and len(one[3]) != 3
 
 
 def _with_one_sign(match: re.Match[str], convention: Convention, optical: bool) -> Plain | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from importer.reading.plain_number import ends_sentence
 from importer.vocabulary.text import has_digit
 from importer.vocabulary.units import parse_unit, split_unit
 from importer.vocabulary.units import split_value as take_off_unit
@@ -20,6 +21,7 @@ _LED = re.compile(r"[:：….\s]*")
 def split_value(text: str) -> tuple[str, str | None, str]:
     """A value cell as (value, unit as printed or None, limits in brackets)."""
     text = _without_leader(text.strip().rstrip("; "))
+    text = text[:-1] if ends_sentence(text) else text
     match = _BRACKETED_LIMITS.match(text)
     # A plain number in brackets is no limit but a second figure: both stay in the cell.
     if match and parse_unit(match["limits"]) is None and not _PLAIN.match(match["limits"]):

@@ -15,6 +15,11 @@ def test_the_colon_or_leader_of_a_label_is_no_part_of_the_value(text: str) -> No
     assert split_value(text) == ("79,7", "%", "")
 
 
+def test_the_full_stop_of_a_sentence_is_no_part_of_a_number() -> None:
+    assert split_value("5,79.") == ("5,79", None, "")
+    assert split_value("4,500.")[0] == "4,500."  # thousands or a decimal comma: nothing is decided
+
+
 @pytest.mark.parametrize("text", [".5", ":", "...."])
 def test_what_is_no_leader_stays(text: str) -> None:
     assert split_value(text)[0] == text
