@@ -17,6 +17,7 @@ from importer.intake.head_names import name_places
 from importer.intake.lettering import agrees, read_unsure, reworded
 from importer.intake.prepare.page import Prepared
 from importer.vocabulary.text import has_digit
+from importer.vocabulary.unit_names import parse_plain
 from importer.words import Box
 
 if TYPE_CHECKING:
@@ -228,7 +229,7 @@ def may_hold_figure(cell: Cell) -> bool:
     if has_digit(text):
         letters = sum(character.isalpha() for character in text)
         label = letters >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text) and not BEGINS_WITH_NUMBER.match(text)
-        return not (sure and label)
+        return not (sure and (label or parse_plain(text) is not None))
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False
     return not sure or all(character in LIKE_DIGITS for character in text)

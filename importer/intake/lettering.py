@@ -16,6 +16,9 @@ from itertools import zip_longest
 from rapidfuzz.distance import Levenshtein
 
 from importer.intake import ocr, second
+from importer.vocabulary.lexicon import lexicon
+from importer.vocabulary.unit_names import parse_plain
+from importer.vocabulary.word_files import key
 from importer.words import Box
 
 # Confidence of the main reader's least sure word: below the first a cell is always read again, above the second never;
@@ -26,6 +29,9 @@ LEAST_CERTAINTY = 0.9
 LEAST_LETTERS = 2
 # Of the glyph height: what is wider is a sentence that the second reader would have to squeeze.
 WIDEST = 64.0
+SAME_WIDTH = 0.2  # of the glyph height: one text printed twice differs by less
+WORD = re.compile(r"[^\W\d_]+")
+LEAST_WORD = 4  # letters: shorter ones are known by chance
 # The share of letters that two readings of one word have in common.
 LEAST_LIKENESS = 0.5
 # Digits behind a letter are part of a word ("H2O").
@@ -58,17 +64,43 @@ def read_unsure(
 ) -> dict[int, second.Read]:
     """The second reader's answers for the cells whose letters are not sure; ``read`` takes places in ``cells``.
 
-    Cells of middling confidence are read where a sample of the page holds letters beyond the English ones.
+    Cells of middling confidence are read where a sample of the page holds letters beyond the English ones; words and
+    units that the trade uses need no look there. What looks the same is read once: the unit of every second row.
     """
-    order = unsure(cells, glyph)
+    repeated = _repeated(cells, glyph)
+    order = [index for index in unsure(cells, glyph) if index not in repeated]
     first = [index for index in order if min(word.confidence for word in cells[index][1]) < DOUBTFUL]
-    later = order[len(first) :]
+    later = [index for index in order[len(first) :] if not _is_known(" ".join(word.text for word in cells[index][1]))]
     now = [*first, *later[:SAMPLE]]
     answers = dict(zip(now, read(now), strict=True)) if now else {}
     rest = later[SAMPLE:]
     if rest and any(not answer.text.isascii() and answer.confidence >= LEAST_CERTAINTY for answer in answers.values()):
         answers.update(zip(rest, read(rest), strict=True))
-    return answers
+    return answers | {index: answers[first] for index, first in repeated.items() if first in answers}
+
+
+def _is_known(text: str) -> bool:
+    """Whether a text is a unit, or made of words that the mappings know."""
+    if parse_plain(text) is not None:
+        return True
+    words = WORD.findall(text)
+    return any(len(word) >= LEAST_WORD for word in words) and all(key(word) in lexicon().known for word in words)
+
+
+def _repeated(cells: Sequence[tuple[Box, Sequence[ocr.Seen]]], glyph: float) -> dict[int, int]:
+    """Cells without a digit that have the text and the width of another one, and that one: the least sure of them."""
+    order = unsure(cells, glyph)
+    texts = {index: " ".join(word.text for word in cells[index][1]) for index in order}
+    found: dict[int, int] = {}
+    kept: dict[str, list[int]] = {}
+    for index in order:
+        text, width = texts[index], cells[index][0].width
+        alike = [other for other in kept.get(text, ()) if abs(cells[other][0].width - width) <= SAME_WIDTH * glyph]
+        if alike and not any(character.isdigit() for character in text):
+            found[index] = alike[0]
+        else:
+            kept.setdefault(text, []).append(index)
+    return found
 
 
 def reworded(words: Sequence[ocr.Seen], box: Box, answer: second.Read) -> list[ocr.Seen] | None:

@@ -39,7 +39,8 @@ WINDOWS_FOLDERS = (
 SECONDS_A_PAGE = 60
 LEAST_FREE = 1024 * 1024  # bytes on the disk of temporary files
 LONGEST_SIDE = 32_000  # Tesseract refuses 32,768 pixels and more
-BLOCK = "--psm 6 --oem 1"
+# Lines are not read a second time as white on black: dark bands have been turned before.
+BLOCK = "--psm 6 --oem 1 -c tessedit_do_invert=0"
 TSV_PAGE, TSV_CONFIDENCE, TSV_TEXT = 1, 10, 11
 # The older engine: a classifier of single letter shapes. It loses other marks than the network does, but needs the
 # "standard" data; the common fast data do not hold it.

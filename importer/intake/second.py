@@ -26,6 +26,8 @@ LINE = 48  # height of a line in pixels that the recogniser was trained on
 NARROWEST, WIDEST = 48, 1600
 # The classifier of lines that stand on their head sees 48 x 192 pixels.
 TURN_WIDTH = 192
+# So many lines tell for a page where every one of them is as sure as this (a logarithm of two likelihoods).
+FEW_LINES, SURE = 6, 2.0
 
 
 class Read(NamedTuple):
@@ -64,13 +66,21 @@ def upside_down(lines: list[Image.Image]) -> bool | None:
     session = _classifier()
     if session is None or not lines:
         return None
+    votes = _votes(session, lines[:FEW_LINES])
+    if len(lines) > FEW_LINES and not (all(vote > SURE for vote in votes) or all(vote < -SURE for vote in votes)):
+        votes += _votes(session, lines[FEW_LINES:])
+    return sum(votes) > 0
+
+
+def _votes(session: Any, lines: list[Image.Image]) -> list[float]:
+    """For each line the logarithm of how much more likely it stands on its head than not."""
     import numpy as np
 
     resized = [line.resize((min(TURN_WIDTH, max(1, round(line.width * LINE / line.height))), LINE)) for line in lines]
     tensor = _tensor(resized, TURN_WIDTH)
-    scores = np.asarray(session.run(None, {session.get_inputs()[0].name: tensor})[0])
-    votes = np.log(np.maximum(scores[:, 1], 1e-4)) - np.log(np.maximum(scores[:, 0], 1e-4))
-    return bool(votes.sum() > 0)
+    scores = np.maximum(np.asarray(session.run(None, {session.get_inputs()[0].name: tensor})[0]), 1e-4)
+    votes: list[float] = (np.log(scores[:, 1]) - np.log(scores[:, 0])).tolist()
+    return votes
 
 
 @cache
@@ -104,6 +114,7 @@ def _session(pattern: str) -> Any | None:
     options.intra_op_num_threads = 1
     options.inter_op_num_threads = 1
     options.enable_cpu_mem_arena = False  # else the memory of the widest batch is never given back
+    options.add_session_config_entry("session.set_denormal_as_zero", "1")  # they are slow, and mean nothing here
     options.log_severity_level = 3
     return onnxruntime.InferenceSession(str(models[0]), options, providers=["CPUExecutionProvider"])
 

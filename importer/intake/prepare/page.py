@@ -86,6 +86,16 @@ class _Look:
     glyph: float
 
 
+@dataclass(frozen=True, slots=True)
+class _Source:
+    """The picture, the level of its paper, and the picture for looks, ``shrink`` times smaller."""
+
+    image: Image.Image
+    paper: int
+    coarse: Image.Image
+    shrink: int
+
+
 def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown, taken: Mask | None = None) -> Prepared | None:
     """Bring a grey picture upright, level, evenly lit and to one size of print; None for a picture without room.
 
@@ -94,12 +104,12 @@ def prepare(grey: Grey, dpi: float | None, upside_down: UpsideDown, taken: Mask 
     height, width = grey.shape
     if min(height, width) < NARROWEST:
         return None
-    picture = Image.fromarray(grey)
     matrix, size = np.eye(3), (float(width), float(height))
     corners = outline.find_outline(grey)
     if corners is not None:
         size = _sheet_size(corners)
         matrix = geometry.from_corners(corners, geometry.frame(*size))
+    picture = _source(grey, size)
     look, step = _look(picture, matrix, size)
     axis = turn.find_axis(look.strings, look.glyph)
     turns = 0 if axis.upright else 1
@@ -127,11 +137,18 @@ def _sheet_size(corners: geometry.Points) -> tuple[float, float]:
     return float(max(sides[0], sides[2])), float(max(sides[1], sides[3]))
 
 
-def _look(picture: Image.Image, matrix: Matrix, size: tuple[float, float]) -> tuple[_Look, float]:
+def _source(grey: Grey, size: tuple[float, float]) -> _Source:
+    image = Image.fromarray(grey)
+    shrink = max(1, int(max(size) / LOOK))
+    return _Source(image, int(ink.levels(grey, (0.7,))[0]), image.reduce(shrink) if shrink > 1 else image, shrink)
+
+
+def _look(picture: _Source, matrix: Matrix, size: tuple[float, float]) -> tuple[_Look, float]:
     """The small picture through ``matrix``; also how many pixels of the map's target one of its pixels covers."""
     step = max(1.0, max(size) / LOOK)
     small_size = (max(8, round(size[0] / step)), max(8, round(size[1] / step)))
-    small = geometry.resample(picture, geometry.scaling(1.0 / step) @ matrix, small_size, _paper(picture))
+    small_matrix = geometry.scaling(1.0 / step) @ matrix @ geometry.scaling(picture.shrink)
+    small = geometry.resample(picture.coarse, small_matrix, small_size, picture.paper)
     reach = max(8, max(small_size) // 40)
     grey = ink.even_paper(np.asarray(small), reach, 4)
     mask = ink.ink_of(grey)
@@ -151,10 +168,6 @@ def _look(picture: Image.Image, matrix: Matrix, size: tuple[float, float]) -> tu
     longest = np.maximum(marks.width, marks.height)
     strings = marks.take((longest >= 0.5 * glyph) & (longest <= 25 * glyph))
     return _Look(grey, mask, letters, strings, glyph), step
-
-
-def _paper(picture: Image.Image) -> int:
-    return int(ink.levels(np.asarray(picture), (0.7,))[0])
 
 
 def _dirty(marks: Marks) -> bool:
@@ -202,19 +215,19 @@ def _pieces(look: _Look) -> list[Image.Image]:
     usable = np.flatnonzero((width >= 2 * height) & (width <= 9 * height) & (height >= 0.8 * look.glyph))
     chosen = usable[np.argsort(-width[usable], kind="stable")][:LINES_ASKED]
     pad = max(2, round(0.25 * look.glyph))
-    white = 255.0 / ink.PAPER
+    whitened = [min(255, round(level * 255 / ink.PAPER)) for level in range(256)]
     pieces = []
     taken = found.take(chosen)
     for x0, top, x1, bottom in zip(
         taken.x0.tolist(), taken.top.tolist(), taken.x1.tolist(), taken.bottom.tolist(), strict=True
     ):
         piece = Image.fromarray(look.grey[max(0, top - pad) : bottom + pad, max(0, x0 - pad) : x1 + pad])
-        pieces.append(piece.point(lambda level: min(255, round(level * white))))
+        pieces.append(piece.point(whitened))
     return pieces
 
 
 def _turned(
-    picture: Image.Image, matrix: Matrix, size: tuple[float, float], turns: int, look: _Look, step: float
+    picture: _Source, matrix: Matrix, size: tuple[float, float], turns: int, look: _Look, step: float
 ) -> tuple[Matrix, tuple[float, float], _Look, float]:
     if not turns:
         return matrix, size, look, step
@@ -227,7 +240,7 @@ def _turned(
 
 
 def _levelled(
-    picture: Image.Image, matrix: Matrix, size: tuple[float, float], look: _Look, step: float
+    picture: _Source, matrix: Matrix, size: tuple[float, float], look: _Look, step: float
 ) -> tuple[Matrix, tuple[float, float], _Look, float]:
     degrees = skew.find_skew(look.ink)
     if abs(degrees) < LEAST_SKEW:
@@ -245,7 +258,7 @@ def _scale(print_pixels: float, size: tuple[float, float]) -> float:
 
 
 def _finish(
-    picture: Image.Image,
+    picture: _Source,
     matrix: Matrix,
     size: tuple[int, int],
     points: float,
@@ -253,7 +266,7 @@ def _finish(
     axis_share: float,
     turns: int,
 ) -> Prepared:
-    drawn = geometry.resample(picture, matrix, size, _paper(picture))
+    drawn = geometry.resample(picture.image, matrix, size, picture.paper)
     grey = bands.turn_bands(np.asarray(drawn), GLYPH)
     even = ink.even_paper(grey, round(0.8 * GLYPH), 2)
     level, upright, lines = rules.find_rules(ink.ink_of(even), GLYPH)
