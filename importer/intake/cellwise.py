@@ -215,7 +215,7 @@ def _second_reading(cell: Cell, answer: second.Read) -> Reading:
 
 def _main_reading(cell: Cell, answer: second.Read) -> list[Reading]:
     """What is told beside a text of the second reader that stands: its own where the main reader saw the same."""
-    if agrees(cell.text, answer.text):
+    if agrees(cell.text, answer.text) or same_numbers(cell.text, answer.text):
         return [_second_reading(cell, answer)]
     return [Reading(cell.text, cell.box, ocr.NAME, min(word.confidence for word in cell.words))] if cell.words else []
 

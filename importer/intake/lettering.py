@@ -11,6 +11,7 @@ import re
 import unicodedata
 from collections.abc import Callable, Sequence
 from difflib import SequenceMatcher
+from functools import cache
 from itertools import zip_longest
 
 from rapidfuzz.distance import Levenshtein
@@ -38,7 +39,7 @@ LEAST_LIKENESS = 0.5
 NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
 LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,à", "00011111155888.4")
 # What the main reader takes a sign for that it does not know, and a digit of a plain number.
-SHAPES = {"≤": "[≤<sS$£]", "≥": "[≥>sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
+SHAPES = {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
 DIGIT_SHAPES = {"0": "[0oO]", "1": r"[1lI|!\]]", "5": "[5S]", "8": "[8B]"}
 PLAIN_NUMBER = re.compile(r"\d{1,4}(?:[.,]\d+)?")
 # "[2 77.7]" is how it reads "[≥ 77.7]".
@@ -64,8 +65,9 @@ def read_unsure(
 ) -> dict[int, second.Read]:
     """The second reader's answers for the cells whose letters are not sure; ``read`` takes places in ``cells``.
 
-    Cells of middling confidence are read where a sample of the page holds letters beyond the English ones; words and
-    units that the trade uses need no look there. What looks the same is read once: the unit of every second row.
+    Cells of middling confidence are read where a sample of the page holds letters beyond the English ones. English
+    words and units that the trade uses need no look there, and what looks the same is read once: the unit of every
+    second row.
     """
     repeated = _repeated(cells, glyph)
     order = [index for index in unsure(cells, glyph) if index not in repeated]
@@ -80,11 +82,20 @@ def read_unsure(
 
 
 def _is_known(text: str) -> bool:
-    """Whether a text is a unit, or made of words that the mappings know."""
+    """Whether a text is a unit, or made of English words that the mappings know: others may have lost an accent."""
     if parse_plain(text) is not None:
         return True
     words = WORD.findall(text)
-    return any(len(word) >= LEAST_WORD for word in words) and all(key(word) in lexicon().known for word in words)
+    return any(len(word) >= LEAST_WORD for word in words) and all(key(word) in _english() for word in words)
+
+
+@cache
+def _english() -> frozenset[str]:
+    """The single words and abbreviations of the English labels, folded."""
+    own = [language for language in lexicon().languages if language.name == "en"]
+    return frozenset(
+        word for language in own for wording in (*language.words, *language.short) for word in wording.split()
+    )
 
 
 def _repeated(cells: Sequence[tuple[Box, Sequence[ocr.Seen]]], glyph: float) -> dict[int, int]:

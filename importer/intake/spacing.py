@@ -30,7 +30,7 @@ STIFFNESS = 2.0
 LEAST_FIGURES = 4
 OWN_WIDTHS = 8  # so many figures of one size of print have widths of their own
 NARROW = 40.0  # percentile of the pieces that starts the learning
-SAME_SIZE = 0.25
+SAME_SIZE = 0.15
 # Two sizes of print on a page differ by at least this share, with nothing between them.
 SIZE_STEP = 0.1
 # Of the page's own width of a point: half-way between 'no point' and 'a point' and a little more.
@@ -40,8 +40,9 @@ LEAST_SURPLUS = 0.17
 # A point, of the glyph height: its greatest size, its least area (squared), how far from the digits' foot it may end.
 POINT, LEAST_POINT, FOOT = 0.34, 0.016, 0.12
 # A step from digit to digit is at most so many times another one; over a lost point it is half as much again or more.
+# The ink of a 1 does not stand in the middle of its place.
 EVEN = 1.25
-GAP = 1.3
+GAP, GAP_BESIDE_ONE = 1.3, 1.4
 WHOLE = 0.8  # a mark of this share of the digits' height can be a digit
 LOW = 0.4  # of the digits' height over their foot: a point or comma does not reach higher
 SPECK = 0.28  # of the glyph height; smaller marks are points or dirt
@@ -68,7 +69,7 @@ def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
     found = []
     for token, own in _tokens(marks, text):
         own = own.take(np.maximum(own.width, own.height) >= SPECK * glyph)  # points and dirt have no say in a width
-        for piece, end in _ends(token, own, glyph):
+        for piece, end in _ends(*_without_sign(token, own), glyph):
             height = float(end.height.max(initial=0))
             if _numeric(piece) and height >= 0.5 * glyph:
                 width = float(end.x1.max() - end.x0.min())
@@ -131,6 +132,13 @@ def _steps(text: str, marks: Marks, height: float) -> tuple[float, ...] | None:
     middle = (tall.x0 + tall.x1) / 2
     pairs = zip(digits, digits[1:], np.diff(middle).tolist(), strict=False)
     return tuple(step / height for left, right, step in pairs if right == left + 1)
+
+
+def _without_sign(token: str, marks: Marks) -> tuple[str, Marks]:
+    """A figure without the sign before it: between the two there may be a space that is no lost point."""
+    if len(token) < 2 or token[0] not in SIGNS or not len(marks):
+        return token, marks
+    return token[1:], marks.take(marks.x0 >= marks.x1[0])
 
 
 def _ends(token: str, marks: Marks, glyph: float) -> list[tuple[str, Marks]]:
@@ -219,7 +227,8 @@ def _has_gap(piece: Piece, usual: float | None) -> bool:
     if not piece.steps or _is_pointed(piece):
         return False
     least = min(piece.steps) if len(piece.steps) > 1 else usual
-    return least is not None and max(piece.steps) > GAP * least
+    most = GAP_BESIDE_ONE if "1" in piece.text else GAP
+    return least is not None and max(piece.steps) > most * least
 
 
 def _is_pointed(piece: Piece) -> bool:

@@ -23,7 +23,7 @@ WHOLE = 0.8  # of a label's width and height, from which a reading is one of all
 # What is left of letters that could not be read.
 _SCRAPS = re.compile(r"[©®™¢£¥{}~^]|-{2,}|—{2,}|_{2,}")
 _NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
-_COUNT = re.compile(r"^\s*\d{1,2}[.)]\s+")
+_COUNT = re.compile(r"^\s*\d{1,2}[.,)]\s+")
 # A letter taken for a digit, in a word ("8-Glucan") or a unit ("mg/1"); neither tells sizes or temperatures apart.
 _NO_NUMBER = re.compile(r"(?<![\w.,])\d(?=-[^\W\d_]{3})|(?<=[^\W\d_]/)1(?![\d.,])")
 _IN_BRACKETS = re.compile(r"\s*[\[(][^\[\]()]*[\])]\s*$")
@@ -217,9 +217,12 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
 
 
 def _before_unit(text: str, unit: str) -> tuple[str, ...]:
-    """What a reading has before a unit that begins as the printed one does and was misread behind ("181 mg.lI-1"), or
-    before a word that begins with its first letter ("134 mest" for "134 mg/l").
+    """What a reading has before the beginning of a unit ("11.4 % on" of "% on dry"), before one that begins as the
+    printed one does and was misread behind ("181 mg.lI-1"), or before a word with its first letter ("134 mest").
     """
+    head = _NUMBER.match(text)
+    if head and (rest := text[head.end() :].strip()) and unit.casefold().startswith(rest.casefold()):
+        return (head.group(),)
     start = unit.strip(" ([")[:UNIT_START]
     if start[:1].isalpha() and (word := _WORD_BEHIND.search(text)) and word[1].casefold() == start[0].casefold():
         return (text[: word.start()],)
@@ -228,8 +231,10 @@ def _before_unit(text: str, unit: str) -> tuple[str, ...]:
 
 
 def _may_be_number(text: str) -> bool:
-    """Whether a reading has digits and is not that of the unit beside the number ("mg/100 g")."""
-    return any(c.isdigit() for c in text) and _UNIT_BEGINS.match(text.strip()) is None
+    """Whether a reading has digits and is not that of the unit beside the number ("mg/100 g", "mg.l-1")."""
+    bare = text.strip()
+    unit = _UNIT_BEGINS.match(bare) is not None or (bare[:1].isalpha() and parse_unit(bare) is not None)
+    return any(c.isdigit() for c in text) and not unit
 
 
 def _without_edges(text: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from importer.intake.lettering import agrees, reworded
+from importer.intake.lettering import SAMPLE, agrees, read_unsure, reworded
 from importer.intake.ocr import Seen
 from importer.intake.second import Read
 from importer.words import Box
@@ -87,3 +87,41 @@ def test_a_word_that_nobody_else_saw_is_added_and_a_lone_number_is_not() -> None
 )
 def test_readings_agree_but_for_signs_that_the_main_reader_does_not_know(old: str, new: str, same: bool) -> None:
     assert agrees(old, new) is same
+
+
+def _asked(*cells: tuple[str, float]) -> tuple[list[str], dict[int, Read]]:
+    """The texts of the cells that the second reader is asked for, and all the answers that come of it."""
+    asked: list[str] = []
+
+    def read(which: list[int]) -> list[Read]:
+        asked.extend(cells[index][0] for index in which)
+        return [Read(cells[index][0], 0.95) for index in which]
+
+    widths = [Box(0, 0, 10 * len(text), 20) for text, _ in cells]
+    places = [(box, seen(text, confidence)) for box, (text, confidence) in zip(widths, cells, strict=True)]
+    return asked, read_unsure(places, 16, read)
+
+
+def test_a_unit_in_every_row_is_read_once_and_the_answer_holds_for_all() -> None:
+    asked, answers = _asked(("mg/i", 0.7), ("Wurze", 0.7), ("mg/i", 0.8), ("mg/i", 0.6))
+    assert sorted(asked) == ["Wurze", "mg/i"]
+    assert {index: answer.text for index, answer in answers.items()} == {0: "mg/i", 1: "Wurze", 2: "mg/i", 3: "mg/i"}
+
+
+def test_texts_with_numbers_or_of_other_widths_are_read_one_by_one() -> None:
+    asked, _ = _asked(("> 2.5 mn", 0.7), ("> 2.5 mn", 0.7), ("moit", 0.7), ("moit  ", 0.7))
+    assert sorted(asked) == ["> 2.5 mn", "> 2.5 mn", "moit", "moit  "]
+
+
+def test_english_words_of_the_trade_need_no_look_and_those_that_may_have_lost_an_accent_do() -> None:
+    asked, _ = _asked(("Hectolitre weight", 0.9), ("kg/hl", 0.9), ("tipico", 0.9), ("Viscosite", 0.9))
+    assert sorted(asked) == ["Viscosite", "tipico"]
+    asked, _ = _asked(("Hectolitre weight", 0.8))
+    assert asked == ["Hectolitre weight"]
+
+
+def test_more_words_than_a_sample_are_read_where_the_page_has_other_letters() -> None:
+    words = ["Farbe", "Würze", "Malz", *(f"Wert{letter}" for letter in "abcdefgh")]
+    assert len(_asked(*((word, 0.9) for word in words))[0]) == len(words)
+    plain = [word for word in words if word.isascii()]
+    assert len(_asked(*((word, 0.9) for word in plain))[0]) == SAMPLE
