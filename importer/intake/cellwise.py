@@ -29,6 +29,7 @@ LONGEST_DOUBTFUL_WORD = 12
 LETTERS_OF_LABEL = 5
 NUMBER_OR_DATE = re.compile(r"\d{4}|\d[./-]\d+[./-]\d")
 BEGINS_WITH_NUMBER = re.compile(r"[<>≤≥]?\s*\d")  # "5.6 EBC units" is a result, not a label
+NUMBER_BEHIND_LABEL = re.compile(r"[:=]\s*[<>≤≥]?\s*[-−–]?\d")
 # Of the glyph height, around a cell for the second reader.
 PAD_DOWN, PAD_ACROSS = 0.5, 0.3
 LEGACY_ENLARGE = 2
@@ -228,7 +229,8 @@ def may_hold_figure(cell: Cell) -> bool:
     sure = min(word.confidence for word in cell.words) >= SURE_WORD
     if has_digit(text):
         letters = sum(character.isalpha() for character in text)
-        label = letters >= LETTERS_OF_LABEL and not NUMBER_OR_DATE.search(text) and not BEGINS_WITH_NUMBER.match(text)
+        result = BEGINS_WITH_NUMBER.match(text) or NUMBER_BEHIND_LABEL.search(text) or NUMBER_OR_DATE.search(text)
+        label = letters >= LETTERS_OF_LABEL and not result
         return not (sure and (label or parse_plain(text) is not None))
     if len(text) > LONGEST_DOUBTFUL_WORD:
         return False

@@ -39,7 +39,9 @@ LEAST_LIKENESS = 0.5
 NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
 LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,à", "00011111155888.4")
 # What the main reader takes a sign for that it does not know, and a digit of a plain number.
-SHAPES = {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
+SHAPES = (
+    {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
+)
 DIGIT_SHAPES = {"0": "[0oO]", "1": r"[1lI|!\]]", "5": "[5S]", "8": "[8B]"}
 PLAIN_NUMBER = re.compile(r"\d{1,4}(?:[.,]\d+)?")
 # "[2 77.7]" is how it reads "[≥ 77.7]".

@@ -69,7 +69,7 @@ def upside_down(lines: list[Image.Image]) -> bool | None:
     votes = _votes(session, lines[:FEW_LINES])
     if len(lines) > FEW_LINES and not (all(vote > SURE for vote in votes) or all(vote < -SURE for vote in votes)):
         votes += _votes(session, lines[FEW_LINES:])
-    return sum(votes) > 0
+    return sum(votes) > SURE  # pages mostly lie upright
 
 
 def _votes(session: Any, lines: list[Image.Image]) -> list[float]:

@@ -35,6 +35,7 @@ _WORD_BEHIND = re.compile(r"(?<=\d)\s+([^\W\d_])[^\W\d_]{1,5}$")
 _MARKS_BEHIND = re.compile(r"(?<=\d)\s*[^\w\s.,<>≤≥±+()/–−-]{1,2}$")
 _WORDS_IN_BRACKETS = re.compile(r"(?<=[\d%])\s*[(\[][^\d()\[\]]*[)\]]?\s*$")
 # The only word of one letter between numbers ("de 2,2 à 2,5 mm"), and what it is taken for.
+_GLUED_A = re.compile(r"(?<=\d)[aàAÀ](?=\d)|(?<!\w)[aàAÀ](?=\d+[.,]\d)")
 _LONE_A, LIKE_A = re.compile(r"(?<!\w)[aàAÀ](?!\w)"), "4"
 # Nobody prints a sum as a result.
 _PLUS = re.compile(r"(?<=\d)\s*[+土士]\s*(?=\d)")
@@ -180,7 +181,8 @@ def _differs(label: str, box: Box, reading: SecondReading) -> bool:
 
 def _numbers_of(label: str) -> set[str]:
     """The numbers in a label, without its own ("3. Moisture")."""
-    return {number.replace(",", ".") for number in _NUMBER.findall(_NO_NUMBER.sub("", _COUNT.sub("", label)))}
+    plain = _GLUED_A.sub(" ", _NO_NUMBER.sub("", _COUNT.sub("", label)))
+    return {number.replace(",", ".") for number in _NUMBER.findall(plain)}
 
 
 def _may_be_thousands(figure: Recognised) -> bool:
@@ -217,11 +219,17 @@ def _number(text: str, figure: Recognised, convention: Convention) -> Number | N
 
 
 def _before_unit(text: str, unit: str) -> tuple[str, ...]:
-    """What a reading has before the beginning of a unit ("11.4 % on" of "% on dry"), before one that begins as the
-    printed one does and was misread behind ("181 mg.lI-1"), or before a word with its first letter ("134 mest").
+    """What a reading has before the first or last words of the unit ("11.4 % on" of "% on dry"), before one that begins
+    as the printed one does and was misread behind ("181 mg.lI-1"), or before a word with its first letter ("134 mest").
     """
     head = _NUMBER.match(text)
-    if head and (rest := text[head.end() :].strip()) and unit.casefold().startswith(rest.casefold()):
+    rest = text[head.end() :].strip().casefold() if head else ""
+    own = unit.casefold()
+    if (
+        head
+        and rest not in ("", own)
+        and (own.startswith(rest) or (own.endswith(rest) and any(c.isalpha() for c in rest)))
+    ):
         return (head.group(),)
     start = unit.strip(" ([")[:UNIT_START]
     if start[:1].isalpha() and (word := _WORD_BEHIND.search(text)) and word[1].casefold() == start[0].casefold():

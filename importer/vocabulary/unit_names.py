@@ -308,7 +308,9 @@ def parse_unit(text: str) -> Unit | None:
         code, basis = damaged
         entry = table.entries[code]
         doubtful = _is_doubtful(table, printed)
-        damage = table.shapes.get(shape(printed)) != code or sum(mark.isalpha() for mark in printed) < LEAST_LETTERS
+        words = printed.split()
+        alike = any(table.shapes.get(shape(" ".join(words[: n + 1]))) == code for n in range(len(words)))
+        damage = not alike or sum(mark.isalpha() for mark in printed) < LEAST_LETTERS
         return Unit(code, basis, None, entry.family, damage, doubtful, entry.dimension, entry.label, printed)
     return _one_of(parse_units(printed), printed) or _by_shape(table, printed)
 

@@ -127,7 +127,9 @@ def ink_of(even: Grey) -> Mask:
     if noise < QUIET or (noise < NOISY and not _speckled(plain)):
         return plain
     even = _smooth(even)
-    level, _ = _threshold(even)
+    level, rest = _threshold(even)
+    if noise < 1.0 and rest >= noise:  # smoothing takes noise away, and leaves the tint of stripes
+        return plain
     paper = levels(even, (0.5,))[0]
     for _ in range(DARKER):
         mask = even < level
