@@ -224,12 +224,8 @@ def _before_unit(text: str, unit: str) -> tuple[str, ...]:
     """
     head = _NUMBER.match(text)
     rest = text[head.end() :].strip().casefold() if head else ""
-    own = unit.casefold()
-    if (
-        head
-        and rest not in ("", own)
-        and (own.startswith(rest) or (own.endswith(rest) and any(c.isalpha() for c in rest)))
-    ):
+    tail = unit.casefold().endswith(rest) and any(character.isalpha() for character in rest)
+    if head and len(rest) >= UNIT_START and (tail or unit.casefold().startswith(rest)):
         return (head.group(),)
     start = unit.strip(" ([")[:UNIT_START]
     if start[:1].isalpha() and (word := _WORD_BEHIND.search(text)) and word[1].casefold() == start[0].casefold():
