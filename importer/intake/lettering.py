@@ -40,7 +40,7 @@ NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
 LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,à", "00011111155888.4")
 # What the main reader takes a sign for that it does not know, and a digit of a plain number.
 SHAPES = (
-    {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
+    {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*4]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
 )
 DIGIT_SHAPES = {"0": "[0oO]", "1": r"[1lI|!\]]", "5": "[5S]", "8": "[8B]"}
 PLAIN_NUMBER = re.compile(r"\d{1,4}(?:[.,]\d+)?")

@@ -93,17 +93,22 @@ def read_words(page: Prepared) -> list[ocr.Seen]:
 def _with_plus_minus(words: Sequence[ocr.Seen]) -> list[ocr.Seen]:
     """The words with ± for a + between two numbers: the main reader does not know the sign, and nobody prints a sum."""
     return [
-        word._replace(text="±") if word.text == "+" and _is_between_numbers(words, at) else word
+        word._replace(text=word.text[:-1] + "±") if word.text.endswith("+") and _is_in_sum(words, at) else word
         for at, word in enumerate(words)
     ]
 
 
-def _is_between_numbers(words: Sequence[ocr.Seen], at: int) -> bool:
-    if not 0 < at < len(words) - 1:
+def _is_in_sum(words: Sequence[ocr.Seen], at: int) -> bool:
+    """Whether the word is a + between two numbers, or a number with one behind it close to another number."""
+    own = words[at]
+    glued = own.text != "+"
+    if at + 1 == len(words) or not (glued or at):
         return False
-    before, own, after = words[at - 1 : at + 2]
+    before, after = own._replace(text=own.text[:-1], x1=own.x0) if glued else words[at - 1], words[at + 1]
     level = max(before.top, after.top) < own.bottom and min(before.bottom, after.bottom) > own.top
-    return level and before.x1 <= own.x0 + 1 and after.x0 >= own.x1 - 1 and _ends_in_digits(before.text, after.text)
+    near = not glued or after.x0 - own.x1 < own.bottom - own.top
+    aside = before.x1 <= own.x0 + 1 and after.x0 >= own.x1 - 1
+    return level and near and aside and _ends_in_digits(before.text, after.text)
 
 
 def _ends_in_digits(before: str, after: str) -> bool:

@@ -43,6 +43,7 @@ POINT, LEAST_POINT, FOOT = 0.34, 0.016, 0.12
 # The ink of a 1 does not stand in the middle of its place.
 EVEN = 1.25
 GAP, GAP_BESIDE_ONE = 1.3, 1.4
+SHORTER = 0.8  # of the step over a point that was read: so short is no step over one that was lost
 WHOLE = 0.8  # a mark of this share of the digits' height can be a digit
 LOW = 0.4  # of the digits' height over their foot: a point or comma does not reach higher
 SPECK = 0.28  # of the glyph height; smaller marks are points or dirt
@@ -54,14 +55,15 @@ DASH_TO_SPACE = str.maketrans(dict.fromkeys(DASHES, " "))
 class Piece:
     """A numeric piece of a cell: what was read in it, the width of its ink and the height of its digits in pixels.
 
-    ``steps`` are the distances from digit to digit over their height, but for those across a point; None unless each
-    mark is one of the digits.
+    ``steps`` are the distances from digit to digit over their height, ``over`` those across a point that was read; None
+    unless each mark is one of the digits.
     """
 
     text: str
     width: float
     height: float
     steps: tuple[float, ...] | None = None
+    over: tuple[float, ...] | None = None
 
 
 def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
@@ -73,7 +75,8 @@ def pieces(marks: Marks, text: str, glyph: float) -> list[Piece]:
             height = float(end.height.max(initial=0))
             if _numeric(piece) and height >= 0.5 * glyph:
                 width = float(end.x1.max() - end.x0.min())
-                found.append(Piece(piece, width, height, _steps(piece, end, height)))
+                steps = _steps(piece, end, height) or {}
+                found.append(Piece(piece, width, height, steps.get(1), steps.get(2)))
     return found
 
 
@@ -121,8 +124,8 @@ def _shows_points(token: str, marks: Marks, glyph: float) -> bool:
     return bool(low.all()) and sorted(places) == wanted
 
 
-def _steps(text: str, marks: Marks, height: float) -> tuple[float, ...] | None:
-    """From the middle of one digit to that of the next, where nothing was read between them."""
+def _steps(text: str, marks: Marks, height: float) -> dict[int, tuple[float, ...]] | None:
+    """From the middle of one digit to that of the next: 1 where nothing was read between them, 2 where one sign was."""
     digits = [at for at, character in enumerate(text) if character in DIGITS]
     signs = any(character in DASHES + SIGNS for character in text)
     tall = marks.take(marks.height >= WHOLE * height)
@@ -130,8 +133,8 @@ def _steps(text: str, marks: Marks, height: float) -> tuple[float, ...] | None:
     if signs or len(tall) != len(digits) or points > len(text) - len(digits):
         return None
     middle = (tall.x0 + tall.x1) / 2
-    pairs = zip(digits, digits[1:], np.diff(middle).tolist(), strict=False)
-    return tuple(step / height for left, right, step in pairs if right == left + 1)
+    pairs = list(zip(digits, digits[1:], np.diff(middle).tolist(), strict=False))
+    return {n: tuple(step / height for left, right, step in pairs if right == left + n) for n in (1, 2)}
 
 
 def _without_sign(token: str, marks: Marks) -> tuple[str, Marks]:
@@ -219,6 +222,8 @@ def _stands_evenly(piece: Piece, usual: float | None) -> bool:
     # Two digits have one step, which nothing can be compared with where a point may be lost in it.
     if max(piece.steps) > EVEN * min(piece.steps) or (len(piece.steps) < 2 and not _is_pointed(piece)):
         return False
+    if piece.over and max(piece.steps) <= SHORTER * min(piece.over):
+        return True
     return usual is not None and max(piece.steps) <= EVEN * usual
 
 

@@ -21,6 +21,8 @@ LONG = 8
 """Letters: words from here on may be two letters off."""
 SHORTEST_CUT = 4
 """Letters that are left of a shortened word ("Wilg.") at least."""
+CERTAIN = 7
+"""Letters of a reading in mappings/misread.toml from which it stands for its word and nothing else."""
 OTHER_MATTER = frozenset({"BARLEY", "PRODUCT"})
 """Ideas of what was examined where it is no malt."""
 TOO_FAR = 2.0
@@ -115,8 +117,9 @@ def respell(
                 place = run
                 continue
         if token.text in misread() and not _plain(token, words):
+            if len(token.text) < CERTAIN:
+                costs[len(result)] = LOOK_ALIKE
             token = _respelt(token, misread()[token.text])
-            costs[len(result)] = LOOK_ALIKE
         elif token.kind == "word" and token.text not in spelling.known:
             beside = (found[place - 1].text if place else "", found[place + 1].text if place + 1 < len(found) else "")
             word = _completed(token.text, words, spelling) if token.text in cut_off else None
