@@ -37,7 +37,7 @@ LEAST_WORD = 4  # letters: shorter ones are known by chance
 LEAST_LIKENESS = 0.5
 # Digits behind a letter are part of a word ("H2O").
 NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
-LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,à", "00011111155888.4")
+LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,àgq", "00011111155888.499")
 # What the main reader takes a sign for that it does not know, and a digit of a plain number.
 SHAPES = (
     {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*4]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")

@@ -98,18 +98,22 @@ def head_text(cells: Sequence[Cell], em: float, terms: Terms) -> str:
     ordered = _as_read(cells)[: _unit_from(cells, terms)]
     kept = ordered[-1:]
     for cell in reversed(ordered[:-1]):
-        if _is_far(cell.box, kept[0].box, max(em, cell.box.height)) and _is_known(_text(kept), terms):
+        if _is_far(cell, kept[0], em) and _is_known(_text(kept), terms):
             break
         kept.insert(0, cell)
     return _text(kept)
 
 
-def _is_far(upper: Box, lower: Box, size: float) -> bool:
+def _is_far(upper: Cell, lower: Cell, em: float) -> bool:
     """Whether a line stands farther off than the lines of one head do: it is a title above.
 
     The boxes of a scan hold the ink alone, which is lower than the letters are set: there the middles tell.
     """
-    return lower.top - upper.bottom > WRAP_GAP * size and lower.middle - upper.middle > (1 + WRAP_GAP) * size
+    size = max(em, upper.box.height)
+    if lower.box.top - upper.box.bottom <= WRAP_GAP * size:
+        return False
+    scanned = not any(word.size for word in upper.words)
+    return not scanned or lower.box.middle - upper.box.middle > (1 + WRAP_GAP) * size
 
 
 def _is_known(text: str, terms: Terms) -> bool:

@@ -12,6 +12,7 @@ from importer.reading.numbers import Convention, Number, read_number, same_numbe
 from importer.vocabulary.column_heads import column_roles
 from importer.vocabulary.header_captions import exact_caption
 from importer.vocabulary.result_words import result_words
+from importer.vocabulary.unit_keys import shape
 from importer.vocabulary.units import parse_unit, parse_units, split_unit
 from importer.words import Box, Page, SecondReading
 
@@ -223,9 +224,10 @@ def _before_unit(text: str, unit: str) -> tuple[str, ...]:
     as the printed one does and was misread behind ("181 mg.lI-1"), or before a word with its first letter ("134 mest").
     """
     head = _NUMBER.match(text)
-    rest = text[head.end() :].strip().casefold() if head else ""
-    tail = unit.casefold().endswith(rest) and any(character.isalpha() for character in rest)
-    if head and len(rest) >= UNIT_START and (tail or unit.casefold().startswith(rest)):
+    rest = text[head.end() :].strip() if head else ""
+    lettered = any(character.isalpha() for character in rest)
+    own, end = (shape(unit), shape(rest)) if lettered else (unit.casefold(), rest.casefold())
+    if head and len(rest) >= UNIT_START and (own.startswith(end) or (lettered and own.endswith(end))):
         return (head.group(),)
     start = unit.strip(" ([")[:UNIT_START]
     if start[:1].isalpha() and (word := _WORD_BEHIND.search(text)) and word[1].casefold() == start[0].casefold():

@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from importer.vocabulary.result_words import plain_word, result_words
 from importer.vocabulary.unit_keys import unit_key
-from importer.vocabulary.unit_names import Unit, parse_plain, parse_unit, parse_units, unit_table
+from importer.vocabulary.unit_names import Unit, parse_alike, parse_plain, parse_unit, parse_units, unit_table
 
 __all__ = ["Unit", "parse_unit", "parse_units", "split_label", "split_unit", "split_value"]
 
@@ -287,7 +287,7 @@ def _after_separator(text: str) -> Split | None:
         if not left.strip() or not tail or len(tail) > 80:
             continue
         addition = _BRACKET_BEHIND.match(tail)
-        unit = None if _CAPITALS.match(tail) else parse_plain(tail)
+        unit = None if _CAPITALS.match(tail) else parse_plain(tail) or parse_alike(tail)
         if unit is None and addition:
             unit, left = parse_plain(addition[1]), f"{left} {addition[2]}"
         if unit is None or unit.label == "never":

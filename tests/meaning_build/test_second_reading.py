@@ -17,6 +17,7 @@ from importer.vocabulary.units import parse_unit
         ("4,5 l2", "%", ()),
         ("11.4 % on", "% on dry", ("11.4",)),  # the line wraps
         ("82,2 wfr.", "%, wfr.", ("82,2",)),
+        ("39.8 1b/bushel", "lb/bushel", ("39.8",)),
         ("4,5 1", "mg.l-1", ()),  # a digit, not the end of a unit
         ("4,5 m", "mg/l", ()),
         ("181 m", "m", ()),  # one letter may be a digit

@@ -288,6 +288,19 @@ def test_noise_on_tinted_stripes_makes_no_cells() -> None:
     assert np.median(places[:, 3] - places[:, 1]) < 14  # rows are not grown together
 
 
+def test_print_between_tinted_stripes_is_not_taken_for_noise() -> None:
+    page = np.full((600, 800), 200, dtype=np.uint8)
+    for top in range(0, 600, 60):
+        page[top : top + 13], page[top + 13 : top + 17] = 160, 194  # the edge is soft
+    for top in range(24, 580, 20):
+        for left in range(20, 780, 14):
+            page[top : top + 9, left : left + 2] = 30
+        for left in range(26, 780, 28):
+            page[top + 7 : top + 9, left : left + 2] = 30  # points
+    marks = ink.connected(ink.ink_of(page))
+    assert np.count_nonzero(marks.height == 9) > 1000
+
+
 def test_heavy_rules_close_together_are_no_dark_band() -> None:
     image = Image.new("L", (1000, 500), 255)
     pen = ImageDraw.Draw(image)

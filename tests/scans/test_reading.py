@@ -207,6 +207,34 @@ def test_a_lost_point_shows_in_the_steps_of_the_digits(read: str, printed: str) 
     assert spacing.too_wide([[piece] for piece in [*USUAL, _piece(read, 0.75, 0.38, lost=printed)]])[-1]
 
 
+@pytest.mark.parametrize(
+    ("steps", "over", "wide"),
+    [
+        ((0.92,), (1.9,), False),  # type of one width: a point has the room of a digit
+        ((0.74,), (1.12,), False),
+        ((1.9,), (1.9,), True),  # the step over a lost point is as long as the one over the point that was read
+    ],
+)
+def test_a_step_is_compared_with_the_one_over_a_point_that_was_read(
+    steps: tuple[float, ...], over: tuple[float, ...], wide: bool
+) -> None:
+    figure = spacing.Piece("78.0", 60.0, 20.0, steps, over)
+    assert spacing.too_wide([[piece] for piece in [*USUAL, figure]])[-1] is wide
+
+
+def test_a_one_beside_another_digit_is_no_gap() -> None:
+    one = [spacing.Piece(text, 31.0, 20.0, steps) for text, steps in (("217", (0.63, 0.86)), ("287", (0.63, 0.86)))]
+    assert spacing.too_wide([[piece] for piece in [*USUAL, *one]])[-2:] == [False, True]
+
+
+def test_the_room_behind_a_sign_is_no_part_of_a_figure() -> None:
+    sign = (0, 4, 14, 16)
+    digits = [(60, 0, 66, 20), (70, 0, 84, 20)]
+    (near,) = spacing.pieces(_ink(*digits), "15", 20.0)
+    (far,) = spacing.pieces(_ink(sign, *digits), "<15", 20.0)
+    assert (far.text, far.width) == (near.text, near.width) == ("15", 24.0)
+
+
 def _ink(*boxes: tuple[int, int, int, int]) -> Marks:
     """Marks of full ink: left, top, right, bottom."""
     x0, top, x1, bottom = np.array(boxes).T
