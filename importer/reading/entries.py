@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
+from importer.reading.above import entry_above, entry_before, is_told
 from importer.reading.entry_kinds import COMPANIES, DATES, NUMBERED, fits_entry
 from importer.reading.events import Event, Place
 from importer.reading.pieces import Piece
@@ -41,13 +42,17 @@ def header_event(
     """The entry of a caption: the text to its right, or below it in a block of captions above their entries."""
     piece = pieces[at]
     right, step = _beside(pieces, at, terms)
-    under = None
-    if right is None or not piece.colon:
+    under = over = None
+    if right is None and number - 1 not in used:
+        over = entry_above(piece.cell, line, number, lines, terms) or entry_before(
+            piece.cell, line, number, lines, terms
+        )
+    if over is None and (right is None or not piece.colon):
         under = below(piece.cell, line, number, lines, used, terms)
     if under is not None and _is_within(number, used):
         # Between the rows of a table words stand below words without being their entries.
         under = None
-    value = right if right is not None else under
+    value = over or (right if right is not None else under)
     if right is not None and under is not None:
         stacked = _is_stacked(line, number, lines, terms)
         if fits_entry(key, right.text) is False or (stacked and fits_entry(key, under.text) is not False):
@@ -73,6 +78,8 @@ def header_event(
         return None, step
     several = (
         _has_rival(key, pieces, at + step)
+        or (key == "malt" and terms.is_label(text) and not names_malt(text))
+        or (value is over and not is_told(key, text))
         or _is_of_other(key, caption, pieces, at, terms)
         or (value is under and _goes_on_below(key, value, number, lines, used, terms))
         or (value is under and _stands_below(number, lines, terms))
