@@ -80,6 +80,7 @@ def header_event(
         _has_rival(key, pieces, at + step)
         or (key == "malt" and terms.is_label(text) and not names_malt(text))
         or (value is over and not is_told(key, text))
+        or (value is right and not piece.colon and _heads_values(value, number, lines, terms))
         or _is_of_other(key, caption, pieces, at, terms)
         or (value is under and _goes_on_below(key, value, number, lines, used, terms))
         or (value is under and _stands_below(number, lines, terms))
@@ -91,6 +92,16 @@ def header_event(
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _heads_values(value: Cell, number: int, lines: Sequence[Line], terms: Terms) -> bool:
+    """True where the next line is a row with a value below an entry: both may be heads ("Contract  24-0815")."""
+    if number + 1 >= len(lines) or not terms.is_label(lines[number + 1].cells[0].text):
+        return False
+    first, *rest = lines[number + 1].cells
+    close = first.box.top - value.box.bottom < BELOW * lines[number + 1].em
+    below_it = (cell for cell in rest if min(cell.box.x1, value.box.x1) > max(cell.box.x0, value.box.x0))
+    return close and len(rest) > 1 and any(terms.is_value(cell.text) for cell in below_it)
 
 
 def _names_batch_only(value: Cell, terms: Terms) -> bool:

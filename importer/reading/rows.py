@@ -22,6 +22,7 @@ from importer.reading.listed import value_parts
 from importer.reading.panels import Panel, find_panels
 from importer.reading.readings import readings_at, unread_beside
 from importer.reading.surroundings import is_remark_of_another
+from importer.vocabulary.batch_code import holds_several
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.malt_names import names_malt
 from importer.vocabulary.units import parse_unit, split_unit
@@ -94,14 +95,14 @@ def _batch_in(head: str, terms: Terms, counted: bool) -> str | None:
         rest = " ".join(takewhile(_is_of_number, words[n:]))
         if terms.caption(" ".join(words[:n])) == "batch" and any(c.isdigit() for c in rest):
             return rest
+    if holds_several(head):
+        return None
     # A date may stand under the number, in the same head.
     undated = " ".join(takewhile(lambda word: parse_date(word) is None, words)) or head.strip()
     if looks_like_batch(undated) or (counted and sum(c.isdigit() for c in undated) > 2):
         return undated
-    for part in reversed(words):
-        if looks_like_batch(part) and parse_unit(part) is None:
-            return part
-    return None
+    numbers = [part for part in words if looks_like_batch(part) and parse_unit(part) is None]
+    return numbers[-1] if numbers else None
 
 
 def _is_of_number(word: str) -> bool:

@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from importer.models import Analysis
+from importer.vocabulary.batch_code import holds_several
 from tests.reading.test_forms import HEAD, Text, read, table
 from tests.reading.test_workbooks import ONE as SHOWN
 from tests.reading.test_workbooks import OTHER, accepted, batches, body, head, told, xlsx
@@ -95,3 +96,30 @@ def test_the_malt_in_the_head_of_a_batch_ends_before_the_word_for_results(tmp_pa
     found = batches(xlsx(tmp_path, rows, ("A1:A2", "B1:B2", "C1:D1", "E1:F1")))
     assert [analysis.header["malt"].value for analysis in found.values()] == ["Pilsner Malt", "Vienna Malt"]
     assert accepted(found["N-402"])["moisture"] == OTHER[0]
+
+
+def test_batch_numbers_under_a_group_of_heads_are_columns_of_their_own(tmp_path: Path) -> None:
+    rows = [("Parameter", "Unit", "This delivery", "Previous three deliveries"), ("", "", "N-501", "N-502", "N-503")]
+    rows += [(name, unit, *shown) for name, unit, *shown in zip(NAMES, UNITS, NEW, OLD, OLDER, strict=True)]
+    texts = [*table(rows[:1], 150), *table(rows[1:2], 161), *table(rows[2:], 180)]
+    (analysis,) = read(tmp_path, [*HEAD, *texts]).analyses
+    assert results(analysis) == expected(NEW)
+
+
+def test_several_batch_numbers_in_one_head_are_that_of_none() -> None:
+    assert holds_several("Earlier BF-9001 BF-8987 BF-8960")
+    assert not holds_several("Lot ZA 25/507 Pilsner malt")
+
+
+def test_a_column_beside_the_contract_is_no_order(tmp_path: Path) -> None:
+    rows = [("Contract", "OC 5519"), *zip(NAMES, OLD, NEW, strict=True)]
+    texts = [*table(rows[:1], 150, (190, 290)), *table(rows[1:], 166, (54, 190, 290))]
+    (analysis,) = read(tmp_path, [*HEAD, LOT, *texts]).analyses
+    assert "order" not in analysis.header or analysis.header["order"].state == "review"
+
+
+def test_headings_side_by_side_speak_of_the_block_below_them(tmp_path: Path) -> None:
+    rows = [("Barley", "", "Malt"), ("Moisture", "12.9 %", "Moisture", "4.4 %")]
+    rows += [("Sieving over 2.5 mm", "95 %", "Friability", "86 %"), ("Protein, dry", "10.9 %", "Colour", "3.3 EBC")]
+    (analysis,) = read(tmp_path, [*HEAD, LOT, *table(rows, 150, (54, 170, 260, 380))]).analyses
+    assert results(analysis) == {"friability": "86", "colour": "3.3"}
