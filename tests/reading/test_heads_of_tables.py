@@ -123,3 +123,9 @@ def test_headings_side_by_side_speak_of_the_block_below_them(tmp_path: Path) -> 
     rows += [("Sieving over 2.5 mm", "95 %", "Friability", "86 %"), ("Protein, dry", "10.9 %", "Colour", "3.3 EBC")]
     (analysis,) = read(tmp_path, [*HEAD, LOT, *table(rows, 150, (54, 170, 260, 380))]).analyses
     assert results(analysis) == {"friability": "86", "colour": "3.3"}
+
+
+def test_the_section_above_the_first_row_names_what_its_rows_are_of(tmp_path: Path) -> None:
+    rows = [("Proteins (% dry)", ""), ("Total", "11.1"), ("Soluble", "4.5"), ("Sieving (%)", ""), ("> 2.8 mm", "64.2")]
+    (analysis,) = read(tmp_path, [*HEAD, LOT, *table(rows, 150, (54, 260))]).analyses
+    assert results(analysis) == {"total_protein": "11.1", "soluble_protein": "4.5", "sieve_over_2_8": "64.2"}
