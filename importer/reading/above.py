@@ -8,7 +8,7 @@ from importer.layout.lines import Cell, Line
 from importer.layout.terms import Terms
 from importer.reading.entry_kinds import fits_entry
 from importer.reading.rows import clean_label
-from importer.reading.under import BELOW
+from importer.reading.under import BELOW, BELOW_IN_BOXES
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.malt_names import names_brewer, names_malt, names_maltster
 
@@ -25,7 +25,11 @@ def entry_above(caption: Cell, line: Line, number: int, lines: Sequence[Line], t
     if not _begins_with_entries(number, lines, terms) or not _fit(over.cells, line.cells, terms):
         return None
     below = lines[number + 1] if number + 1 < len(lines) else None
-    if below is not None and below.box.top - line.box.bottom < BELOW * line.em and _may_hold(below, line, terms):
+    if (
+        below is not None
+        and below.box.top - line.box.bottom < BELOW_IN_BOXES * line.em
+        and _may_hold(below, line, terms)
+    ):
         return None
     return over.cells[line.cells.index(caption)]
 
@@ -90,9 +94,12 @@ def _stand_over(over: Line, line: Line, terms: Terms) -> bool:
 
 
 def _fit(entries: Sequence[Cell], captions: Sequence[Cell], terms: Terms) -> bool:
-    """True where every entry can be one of its caption, and one at least can be one of few others."""
+    """True where every entry can be one of its caption, and most can be one of no other; a title is none."""
+    if any(terms.is_title(entry.text) for entry in entries):
+        return False
     pairs = [(key, entry.text.strip()) for c, entry in zip(captions, entries, strict=True) if (key := _key(c, terms))]
-    return all(fits_entry(key, text) is not False for key, text in pairs) and any(is_told(k, t) for k, t in pairs)
+    told = sum(is_told(key, text) for key, text in pairs)
+    return all(fits_entry(key, text) is not False for key, text in pairs) and 2 * told > len(pairs)
 
 
 def _is_behind(line: Line, terms: Terms) -> bool:

@@ -67,7 +67,7 @@ def header_event(
     if key in NUMBERED:
         text = _WORDS_BEHIND_DASH.sub("", _up_to_next(text, terms))
     elif key in ("malt", *COMPANIES):
-        text = _name_alone(key, text)
+        text = _without_family(_name_alone(key, text), terms)
     fits = fits_entry(key, text)
     # "Extra pale malt" names a malt and sounds like a label.
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
@@ -121,6 +121,14 @@ def _name_alone(key: str, text: str) -> str:
         return text
     whole = names_one_malt(name) if key == "malt" else names_brewer(name) or names_maltster(name)
     return name if whole else text
+
+
+def _without_family(text: str, terms: Terms) -> str:
+    """A name without the method family behind it ("Pale malt EBC"), which may be the unit of a colour in it
+    ("Caramel malt 150 EBC")."""
+    name, _, last = text.rpartition(" ")
+    family = " " in name and all(role.startswith("family:") for role in terms.roles(last) or ("",))
+    return name.rstrip(" ,;") if family and not any(c.isdigit() for c in name.split()[-1]) else text
 
 
 def _is_within(number: int, used: frozenset[int]) -> bool:

@@ -69,3 +69,16 @@ def test_entries_set_in_below_short_captions_are_theirs(tmp_path: Path) -> None:
 def test_the_name_of_a_parameter_behind_a_caption_is_no_sure_malt(tmp_path: Path) -> None:
     found = analysis(tmp_path, [("Lot:", "L24-1174"), ("Malt:", "Moisture")])
     assert "malt" not in entries(found)
+
+
+@pytest.mark.parametrize(
+    ("printed", "name"), [("Pale Malt EBC", "Pale Malt"), ("Caramel Malt 150 EBC", "Caramel Malt 150 EBC")]
+)
+def test_a_method_family_behind_a_malt_is_no_part_of_its_name(tmp_path: Path, printed: str, name: str) -> None:
+    assert entries(analysis(tmp_path, [("Lot:", "L24-1174"), ("Malt:", printed)]))["malt"] == name
+
+
+def test_a_title_above_captions_in_boxes_holds_no_entries(tmp_path: Path) -> None:
+    lines = [("Certificate of analysis", "24-118"), ("Malt type", "Lot no."), ("", ""), ("Pilsner Malt", "L24-1174")]
+    found = analysis(tmp_path, lines, (54, 250)).header
+    assert "batch" not in found or found["batch"].value == "L24-1174"
