@@ -86,11 +86,16 @@ def _parted_groups(base: Line, lines: Sequence[Line], terms: Terms) -> tuple[lis
             for line in lines
             if line is not base
             and len(parts := [part for part in line.cells if overlap(part.box, cell.box) > 0]) > 1
-            and all(terms.roles(part.text) for part in parts)
+            and (all(terms.roles(part.text) for part in parts) or all(_is_numbered(part.text, terms) for part in parts))
         ]
         stacks += [[part] for part in under[0]] if under else [[cell]]
         groups += [cell] if under else []
     return stacks, groups
+
+
+def _is_numbered(text: str, terms: Terms) -> bool:
+    """True for what may be the number of a batch: digits, and neither a parameter nor a unit."""
+    return sum(c.isdigit() for c in text) > 2 and not (terms.is_label(text) or terms.is_unit(text))
 
 
 def _below_groups(base: Line, lines: Sequence[Line], terms: Terms) -> list[Cell]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -18,6 +19,7 @@ from importer.words import Box
 FLUSH = 0.3
 HEAD_GAP = 1.0
 MAX_HEAD_LINES = 5
+_YEAR = re.compile(r"(?:19|20)\d\d(?:\s?[/-]\s?\d{2,4})?")
 # Roles that mark a head on their own; the rest only count beside another.
 TELLING = ("result", "unit", "min", "max", "spec", "typical", "method", "family:IoB", "family:EBC", "family:ASBC")
 
@@ -155,6 +157,17 @@ def is_lone_head(line: Line, after: Line | None, terms: Terms) -> bool:
     return bool(under) and terms.is_value(under[0].text) and cell.box.x0 > after.cells[0].box.x1
 
 
+def _names_families(line: Line, after: Line | None, terms: Terms) -> bool:
+    """True for nothing but method families ("IoB  EBC") right of the name of the row below."""
+    if after is None or len(line.cells) < 2 or not terms.is_label(after.cells[0].text):
+        return False
+    roles = [terms.roles(cell.text) for cell in line.cells]
+    families = {names[0] for names in roles if len(names) == 1 and names[0].startswith("family:")}
+    valued = [cell for cell in after.cells[1:] if terms.is_value(cell.text)]
+    beside = line.cells[0].box.x0 > after.cells[0].box.x1 - line.em
+    return len(families) == len(roles) and beside and any(overlap(cell.box, line.box) > 0 for cell in valued)
+
+
 def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> bool:
     """True for a line close to the head that only holds pieces of heads (wrapped words, units, group heads)."""
     near = core[-1] if below else core[0]
@@ -163,6 +176,10 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
         return False
     if _is_captioned(line, terms) or says_methods(line, terms) or _is_entry_row(line, terms):
         return False
+    if not below and _is_entry(line, terms):
+        return False
+    if below and _ends_with_years(line, core, terms):
+        return True
     if holds_entries(line, terms):
         return False
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
@@ -268,6 +285,28 @@ def _is_entry_row(line: Line, terms: Terms) -> bool:
     )
 
 
+def _is_entry(line: Line, terms: Terms) -> bool:
+    """True for one caption and its entry ("Lot no.  24-0815"), which may stand right above the heads of a workbook."""
+    if len(line.cells) != 2:
+        return False
+    name, entry = (cell.text for cell in line.cells)
+    key = terms.caption(name.rstrip(": "))
+    heads = terms.roles(entry) or terms.caption(entry) or terms.is_label(entry) or terms.is_unit(entry)
+    return key not in (None, "ignore") and not terms.is_label(name) and not heads
+
+
+def _ends_with_years(line: Line, core: Sequence[Line], terms: Terms) -> bool:
+    """True for harvests and words that end the heads above them ("Crop average / 2024", "Your / lot")."""
+    pairs = [(head, cell) for cell in line.cells for head in core[-1].cells[1:] if overlap(head.box, cell.box) > 0]
+    if len(pairs) != len(line.cells) or not any(_YEAR.fullmatch(cell.text) for cell in line.cells):
+        return False
+    return all(
+        (terms.roles(head.text) and _YEAR.fullmatch(cell.text))
+        or (not terms.is_value(cell.text) and terms.roles(f"{head.text} {cell.text}"))
+        for head, cell in pairs
+    )
+
+
 def _stands_under(cell: Cell, core: Sequence[Line]) -> bool:
     """True where a cell shares its width with a head cell that is not the first: a wrapped head or a group of heads."""
     for line in core:
@@ -287,7 +326,8 @@ def find_heads(lines: Sequence[Line], terms: Terms) -> list[Head]:
     i = 0
     while i < len(lines):
         after = lines[i + 1] if i + 1 < len(lines) else None
-        if not (is_head_line(lines[i], terms) or is_lone_head(lines[i], after, terms)):
+        named = is_head_line(lines[i], terms) or is_lone_head(lines[i], after, terms)
+        if not (named or _names_families(lines[i], after, terms)):
             i += 1
             continue
         first = last = i

@@ -27,6 +27,7 @@ from importer.layout.grid import (
 from importer.layout.head_cells import HeadCell
 from importer.layout.heads import Head, holds_entries, is_header_line, next_certificate
 from importer.layout.lines import Cell, Line
+from importer.layout.lines_above import captions_above, is_prose, rows_above, section_above
 from importer.layout.recut import heads_by_brackets, heads_by_column
 from importer.layout.terms import Terms
 from importer.layout.wrap import Row, merge_rows
@@ -34,7 +35,6 @@ from importer.words import Box, Page
 
 # A gap this many times the usual distance of lines ends the run from which columns are measured.
 BREAK = 2.4
-PROSE_WORDS = 9
 # Lines of one wrapped name begin at one place and follow each other closer than this, in em.
 ALIGNED, CLOSE = 0.3, 0.6
 # A number and the unit behind it can be parted by a word space only, in em.
@@ -85,13 +85,6 @@ def find_tables(
     tables += _headless_tables(lines, used, page, terms)
     tables.sort(key=lambda table: min(table.lines, default=0))
     return tables
-
-
-def _is_prose(line: Line, terms: Terms) -> bool:
-    if len(line.cells) > 1:
-        return False
-    text = line.cells[0].text
-    return len(text.split()) >= PROSE_WORDS and not terms.is_label(text)
 
 
 def _body(lines: Sequence[Line], start: int, end: int) -> int:
@@ -146,7 +139,7 @@ def _headed_table(lines: Sequence[Line], head: Head, end: int, page: Page, terms
         spans = _with_heads(spans, heads, valued)
         columns = _columns(spans, heads, terms)
     # Batch numbers, dates and malts of the columns may stand above their heads.
-    above = _captions_above(lines, head.first, set(), terms)
+    above = captions_above(lines, head.first, set(), terms)
     table = _fill(lines, [*above, *range(start, end)], columns, page, terms, ruled, em, headed=True)
     return replace(table, head_line=head.first) if table is not None else None
 
@@ -215,7 +208,7 @@ def _fill(
             continue
         if (
             is_title(line, spans, em)
-            or _is_prose(line, terms)
+            or is_prose(line, terms)
             or line.box.x1 < spans[0].x0 - em
             or line.box.x0 > spans[-1].x1 + em
         ):
@@ -251,8 +244,8 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
 
     def close() -> None:
         if run:
-            run[:0] = _rows_above(lines, run, used, terms)
-            run[:0] = _captions_above(lines, run[0], used, terms)
+            run[:0] = rows_above(lines, run, used, terms)
+            run[:0] = captions_above(lines, run[0], used, terms) or section_above(lines, run[0], used, terms)
             table = _headless(lines, run, _wrapped_below(lines, run[-1], used), page, terms)
             if table is not None:
                 tables.append(table)
@@ -270,59 +263,10 @@ def _headless_tables(lines: Sequence[Line], used: set[int], page: Page, terms: T
             run and len(line.cells) > 1 and _goes_on(line, lines[run[0]], terms)
         ):
             run.append(i)
-        elif len(line.cells) > 1 or _is_prose(line, terms):
+        elif len(line.cells) > 1 or is_prose(line, terms):
             close()
     close()
     return tables
-
-
-def _rows_above(lines: Sequence[Line], run: Sequence[int], used: set[int], terms: Terms) -> list[int]:
-    """Rows of unknown names above the first known one, with section rows between them."""
-    found: list[int] = []
-    below = lines[run[0]]
-    for i in range(run[0] - 1, -1, -1):
-        line = lines[i]
-        if i in used or below.box.top - line.box.bottom > 2 * line.em or _is_prose(line, terms):
-            break
-        below = line
-        if len(line.cells) == 1:
-            continue
-        values = line.cells[1:]
-        plain = all(terms.is_value(cell.text) or terms.is_unit(cell.text) for cell in values)
-        if not plain or terms.caption(line.cells[0].text.rstrip(": ")) or is_header_line(line, terms):
-            break
-        found.insert(0, i)
-    return found
-
-
-def _captions_above(lines: Sequence[Line], first: int, used: set[int], terms: Terms) -> list[int]:
-    """Lines right above a run that give each of its value columns a batch number, a date, a malt."""
-    found: list[int] = []
-    below = lines[first]
-    for i in range(first - 1, -1, -1):
-        line = lines[i]
-        if i in used or below.box.top - line.box.bottom > 2 * line.em:
-            break
-        if len(line.cells) == 1 and not found and first - i <= 2:
-            # A section row may stand between the batch rows and the first figure.
-            below = line
-            continue
-        captions = [terms.caption(cell.text.rstrip(": ")) is not None for cell in line.cells]
-        if len(line.cells) < 3 or not captions[0] or any(captions[1:]) or terms.is_label(line.cells[0].text):
-            break
-        # Heads of columns are no entries: "Item", before "EBC unit", is none of them a malt.
-        if 2 * sum(bool(terms.roles(cell.text)) for cell in line.cells[1:]) > len(line.cells) - 1:
-            break
-        if line.box.x1 < _values_from(lines[first]):
-            break
-        found.insert(0, i)
-        below = line
-    return found
-
-
-def _values_from(line: Line) -> float:
-    """Where the second column of a line begins."""
-    return line.cells[1].box.x0 if len(line.cells) > 1 else line.box.x0
 
 
 def _in_header_grid(lines: Sequence[Line], i: int, terms: Terms, first: int = 0) -> bool:

@@ -283,10 +283,13 @@ def _table(lines: Sequence[Line], run: Sequence[int], page: Page, terms: Terms) 
 
 def _parted(spans: Sequence[Span], heads: Sequence[Line], body: Sequence[Line]) -> list[Span]:
     """Columns so close that their values look like one text, parted where several heads of one line stand over them
-    and no word of the rows lies between."""
-    words = [word for line in body for cell in line.cells for word in cell.words]
+    and no word of the rows lies between, but for those of few rows that have one cell there ("Average")."""
     out: list[Span] = []
     for span in spans:
+        inside = [[cell for cell in line.cells if span.overlap(cell.box) > 0] for line in body]
+        several = [cells for cells in inside if len(cells) > 1]
+        shown = several if 2 * len(several) > len(inside) else inside
+        words = [word for cells in shown for cell in cells for word in cell.words]
         over = max(([c.box for c in line.cells if span.overlap(c.box) > 0] for line in heads), key=len)
         parts = split_span(span, over, body) if len(over) > 1 else [span]
         clear = all(not word.x0 < part.x1 < word.x1 for part in parts[:-1] for word in words)

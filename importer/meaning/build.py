@@ -184,18 +184,20 @@ def _groups(figures: Sequence[Recognised], basis: Family) -> list[list[Recognise
         groups.setdefault(figure.parameter, []).append(figure)
     out: list[list[Recognised]] = []
     for name, group in groups.items():
-        # What a sentence tells again of a row is not a second result.
-        group = [figure for figure in group if not figure.printed.in_sentence] or group
+        # What a sentence tells again of a row is not a second result, unless it is not certain what the row says.
+        rows = [figure for figure in group if not figure.printed.in_sentence]
+        if any(figure.sure for figure in rows):
+            group = rows
         unit = parameters()[name].units[basis]
         ranked = sorted(group, key=lambda f: _distance(f, basis, unit))
         out.append(_without_conflict(ranked))
     return out
 
 
-def _distance(figure: Recognised, basis: Family, unit: str) -> tuple[bool, bool, bool, bool, bool]:
+def _distance(figure: Recognised, basis: Family, unit: str) -> tuple[bool, ...]:
     apart = figure.family != basis and "IoB" in (figure.family, basis)
     moist = figure.basis not in (None, parameters()[figure.parameter].basis)
-    return apart, figure.family != basis, figure.unit != unit, moist, not figure.sure
+    return apart, figure.family != basis, figure.unit != unit, moist, not figure.sure, figure.printed.in_sentence
 
 
 def _without_conflict(group: list[Recognised]) -> list[Recognised]:

@@ -34,8 +34,8 @@ _METHOD = re.compile(
 
 # "7. pH of wort" is a name with its number, not the value 7.
 _COUNTED = re.compile(r"^\d{1,2}[.)]\s+(?=[^\W\d_])")
-# Letters joined to many digits are the number of a batch or a vehicle ("HL593622"), no name with a number behind it.
-_CODE = re.compile(r"^[^\W\d_]{1,4}-?\d{4,}$")
+# Letters joined to many digits ("HL593622", "N-301") number a batch or a vehicle: no name with a number behind it.
+_CODE = re.compile(r"^[^\W\d_]{1,4}(?:-?\d{4,}|[-/]\d{3,})$")
 
 
 _OF_A_YEAR = re.compile(r"^\D*[^\W\d]\D*(?:19|20)\d\d(?:\s?[/-]\s?(?:(?:19|20)\d\d|\d\d))?$")
@@ -139,7 +139,12 @@ def _is_label(text: str) -> bool:
         unit = split_unit(text)[1]
         if unit is None or unit.code not in LENGTHS:
             return False
-    match = recognise(LabelQuery(text=text))
+    # "Lot N-401 Pilsner malt" names no nitrogen.
+    uncoded = " ".join(word for word in text.split() if not _CODE.match(word))
+    match = recognise(LabelQuery(text=uncoded))
+    if match.parameter is not None and "label" in (roles := _roles(text)) and len(roles) > 1:
+        # "Analysis (EBC)" heads the names; the family is no colour.
+        return False
     return match.parameter is not None and match.state in ("sure", "doubtful")
 
 

@@ -14,7 +14,7 @@ from importer.reading.values import split_value
 LEAST_ROWS = 3
 # Of a batch, a malt or a harvest in each column the mean is no result of this one.
 _OTHER_SAMPLES = frozenset({"batch", "malt", "variety", "crop_year", "supplier", "customer", "quantity", "ignore"})
-_INDEX = re.compile(r"[\s.(]*\b(\d{1,2}|[a-d]|i{1,3}|iv)[.)]*$", re.IGNORECASE)
+_INDEX = re.compile(r"[\s.(]*(?:\b|(?<=\b[Rr])(?=\d))(\d{1,2}|[a-d]|i{1,3}|iv)[.)]*$", re.IGNORECASE)
 _COUNTED = re.compile(r"^(\d{1,2})(st|nd|rd|th|[.)ªº°]|er|ère|e|ème)?\s+", re.IGNORECASE)
 
 

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from importer.layout.lines import Cell, Line, make_cell
 from importer.layout.terms import Terms
 from importer.printed import PrintedHeader
+from importer.reading.above import entry_above, entry_before, is_told
 from importer.reading.entry_kinds import COMPANIES, DATES, NUMBERED, fits_entry
 from importer.reading.events import Event, Place
 from importer.reading.pieces import Piece
@@ -41,13 +42,17 @@ def header_event(
     """The entry of a caption: the text to its right, or below it in a block of captions above their entries."""
     piece = pieces[at]
     right, step = _beside(pieces, at, terms)
-    under = None
-    if right is None or not piece.colon:
+    under = over = None
+    if right is None and number - 1 not in used:
+        over = entry_above(piece.cell, line, number, lines, terms) or entry_before(
+            piece.cell, line, number, lines, terms
+        )
+    if over is None and (right is None or not piece.colon):
         under = below(piece.cell, line, number, lines, used, terms)
     if under is not None and _is_within(number, used):
         # Between the rows of a table words stand below words without being their entries.
         under = None
-    value = right if right is not None else under
+    value = over or (right if right is not None else under)
     if right is not None and under is not None:
         stacked = _is_stacked(line, number, lines, terms)
         if fits_entry(key, right.text) is False or (stacked and fits_entry(key, under.text) is not False):
@@ -62,7 +67,7 @@ def header_event(
     if key in NUMBERED:
         text = _WORDS_BEHIND_DASH.sub("", _up_to_next(text, terms))
     elif key in ("malt", *COMPANIES):
-        text = _name_alone(key, text)
+        text = _without_family(_name_alone(key, text), terms)
     fits = fits_entry(key, text)
     # "Extra pale malt" names a malt and sounds like a label.
     other = fits is None and (_is_other(text, terms) or (key != "malt" and terms.is_label(text)))
@@ -73,6 +78,9 @@ def header_event(
         return None, step
     several = (
         _has_rival(key, pieces, at + step)
+        or (key == "malt" and terms.is_label(text) and not names_malt(text))
+        or (value is over and not is_told(key, text))
+        or (value is right and not piece.colon and _heads_values(value, number, lines, terms))
         or _is_of_other(key, caption, pieces, at, terms)
         or (value is under and _goes_on_below(key, value, number, lines, used, terms))
         or (value is under and _stands_below(number, lines, terms))
@@ -84,6 +92,16 @@ def header_event(
     box, confidence = value.box, value.confidence
     entry = PrintedHeader(key, caption, text, line.page, box, sure=sure, confidence=confidence, several=several)
     return Event(Place(line.page, line.box.middle, piece.cell.box.x0), header=entry), step
+
+
+def _heads_values(value: Cell, number: int, lines: Sequence[Line], terms: Terms) -> bool:
+    """True where the next line is a row with a value below an entry: both may be heads ("Contract  24-0815")."""
+    if number + 1 >= len(lines) or not terms.is_label(lines[number + 1].cells[0].text):
+        return False
+    first, *rest = lines[number + 1].cells
+    close = first.box.top - value.box.bottom < BELOW * lines[number + 1].em
+    below_it = (cell for cell in rest if min(cell.box.x1, value.box.x1) > max(cell.box.x0, value.box.x0))
+    return close and len(rest) > 1 and any(terms.is_value(cell.text) for cell in below_it)
 
 
 def _names_batch_only(value: Cell, terms: Terms) -> bool:
@@ -103,6 +121,14 @@ def _name_alone(key: str, text: str) -> str:
         return text
     whole = names_one_malt(name) if key == "malt" else names_brewer(name) or names_maltster(name)
     return name if whole else text
+
+
+def _without_family(text: str, terms: Terms) -> str:
+    """A name without the method family behind it ("Pale malt EBC"), which may be the unit of a colour in it
+    ("Caramel malt 150 EBC")."""
+    name, _, last = text.rpartition(" ")
+    family = " " in name and all(role.startswith("family:") for role in terms.roles(last) or ("",))
+    return name.rstrip(" ,;") if family and not any(c.isdigit() for c in name.split()[-1]) else text
 
 
 def _is_within(number: int, used: frozenset[int]) -> bool:

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from importer.layout.lines import Cell
 from importer.layout.tables import Table
+from importer.layout.terms import Terms
 from importer.layout.wrap import Row
 from importer.printed import PrintedFigure
 from importer.reading.extremes import sums_up
@@ -22,6 +23,7 @@ NEAR = 1.3
 _LIMIT = re.compile(r"[<>≤≥]|\d\s*[-–—÷~]\s*\d|\b(max|min)", re.IGNORECASE)
 # A result can be "<0.01" or "10 - 15"; what holds either of these, or is set in brackets, is none.
 _NO_RESULT = re.compile(r"[>≤≥]|\b(max|min)|^[(\[].*\d.*[)\]]$", re.IGNORECASE)
+_IN_BRACKETS = re.compile(r"([^()\[\]]+)[(\[][^()\[\]]+[)\]]")
 
 # What stands for a missing end of limits.
 _NONE = ("", "-", "–", "—")
@@ -41,6 +43,17 @@ def is_signed(text: str) -> bool:
 def is_tolerance(text: str) -> bool:
     """True for what a result may be off by ("± 0.2")."""
     return text.lstrip().startswith("±")
+
+
+def roles_but_brackets(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
+    """The roles of a column, without those in brackets ("Result (limit)") where its cells hold limits in brackets."""
+    roles = table.columns[column].roles
+    head = _IN_BRACKETS.fullmatch(table.columns[column].head.strip())
+    if "result" not in roles or head is None or not {"spec", "min", "max"} & set(roles):
+        return roles
+    texts = _texts(table, column)
+    limited = sum(bool(split_value(text)[2]) for text in texts)
+    return ("result",) if terms.roles(head[1]) == ("result",) and limited >= SHARE * len(texts) > 0 else roles
 
 
 def limit_share(table: Table, column: int) -> float:

@@ -11,7 +11,8 @@ from importer.layout.terms import Terms
 from importer.models import Family
 from importer.reading.column_content import Test, content_role, counts_rows, may_hold_names, share_of
 from importer.reading.determinations import with_means_named
-from importer.reading.limit_cells import is_signed, is_tolerance, limit_share, unnamed_limits
+from importer.reading.limit_cells import is_signed, is_tolerance, limit_share, roles_but_brackets, unnamed_limits
+from importer.reading.years import is_year
 from importer.vocabulary.captions import basis_statement, sides_of
 
 _LIMITS = frozenset({"spec", "min", "max", "typical", "previous"})
@@ -90,7 +91,7 @@ def _is_result(names: tuple[str, ...]) -> bool:
 
 
 def _roles_of(table: Table, column: int, terms: Terms) -> tuple[str, ...]:
-    names = table.columns[column].roles
+    names = roles_but_brackets(table, column, terms)
     content = content_role(table, column, terms)
     if names == ("method",) and content == "unit" and any("unit" in other.roles for other in table.columns):
         return names  # "EBC" down a column of methods
@@ -335,9 +336,10 @@ def _is_filled(table: Table, column: int) -> bool:
 
 
 def _rivals(table: Table, unknown: Sequence[int], results: Sequence[tuple[int, Family | None]]) -> bool:
-    """True where values stand under a head that says nothing ("Retest"), beside the column called the result."""
+    """True where values stand under a head that says nothing ("Retest"), beside the column called the result. A bare
+    year heads another harvest there."""
     taken = {column for column, _ in results}
-    return any(i not in taken and limit_share(table, i) < 0.6 for i in unknown)
+    return any(i not in taken and not is_year(table.columns[i].head) and limit_share(table, i) < 0.6 for i in unknown)
 
 
 def _further_batches(

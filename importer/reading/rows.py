@@ -22,6 +22,7 @@ from importer.reading.listed import value_parts
 from importer.reading.panels import Panel, find_panels
 from importer.reading.readings import readings_at, unread_beside
 from importer.reading.surroundings import is_remark_of_another
+from importer.vocabulary.batch_code import holds_several
 from importer.vocabulary.captions import looks_like_batch
 from importer.vocabulary.malt_names import names_malt
 from importer.vocabulary.units import parse_unit, split_unit
@@ -62,7 +63,7 @@ def table_events(
             above = BatchColumns(
                 tuple(table.columns[column].span for column, _ in panel.results), tuple(str(n) for n in lanes.values())
             )
-            events += _head_entries(table, panel, lanes, numbers)
+            events += _head_entries(table, panel, lanes, numbers, terms)
         columns = [column for column, _ in panel.results]
         if panel.batches and are_extremes(table, panel.low, panel.high, columns):
             panel = replace(panel, low=None, high=None)
@@ -94,14 +95,14 @@ def _batch_in(head: str, terms: Terms, counted: bool) -> str | None:
         rest = " ".join(takewhile(_is_of_number, words[n:]))
         if terms.caption(" ".join(words[:n])) == "batch" and any(c.isdigit() for c in rest):
             return rest
+    if holds_several(head):
+        return None
     # A date may stand under the number, in the same head.
     undated = " ".join(takewhile(lambda word: parse_date(word) is None, words)) or head.strip()
     if looks_like_batch(undated) or (counted and sum(c.isdigit() for c in undated) > 2):
         return undated
-    for part in reversed(words):
-        if looks_like_batch(part) and parse_unit(part) is None:
-            return part
-    return None
+    numbers = [part for part in words if looks_like_batch(part) and parse_unit(part) is None]
+    return numbers[-1] if numbers else None
 
 
 def _is_of_number(word: str) -> bool:
@@ -126,7 +127,16 @@ def _lanes(table: Table, panel: Panel, above: BatchColumns, numbers: Mapping[str
     return lanes
 
 
-def _head_entries(table: Table, panel: Panel, lanes: dict[int, str | None], numbers: Mapping[str, str]) -> list[Event]:
+def _without_role(text: str, terms: Terms) -> str:
+    """The words of a head before those that call its column the result ("Pilsner malt / Result")."""
+    words = text.split()
+    cuts = (cut for cut in range(len(words) - 1, 0, -1) if terms.roles(" ".join(words[cut:])) == ("result",))
+    return " ".join(words[: next(cuts, len(words))])
+
+
+def _head_entries(
+    table: Table, panel: Panel, lanes: dict[int, str | None], numbers: Mapping[str, str], terms: Terms
+) -> list[Event]:
     """Batch numbers, or the names of malts, in the heads of batch columns."""
     events: list[Event] = []
     for column, _ in panel.results:
@@ -134,7 +144,7 @@ def _head_entries(table: Table, panel: Panel, lanes: dict[int, str | None], numb
         batch = numbers.get(head)
         if box is None or (batch is None and not names_malt(head)):
             continue
-        behind = head.partition(batch)[2].strip() if batch else head
+        behind = _without_role(head.partition(batch)[2] if batch else head, terms)
         entries = [("batch", batch)] if batch else []
         # The name of the malt may stand below the number, in the same head.
         entries += [("malt", behind)] if names_malt(behind) and not (batch and any(map(str.isdigit, behind))) else []

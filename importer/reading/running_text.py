@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from importer.layout.lines import Line, make_cell
@@ -19,6 +20,9 @@ LONGEST_VALUE = 3
 # A value follows its name within this many words of a sentence.
 REACH = 8
 SHORT = 3
+# A number without a unit stands closer.
+NEAR = 4
+_DECIMAL = re.compile(r"\d{1,3}[.,]\d{1,2}[.,;)]*")
 # Lines of one text stand no farther from each other than this (em).
 APART = 2.0
 _PUNCTUATION = ".,;:()[]"
@@ -55,7 +59,7 @@ def _told(words: Sequence[Word], page: Page, terms: Terms) -> Iterator[Event]:
         start = at + length
         names = (i for i in range(start, len(words)) if not _is_unit_of(words, i, terms) and _label_at(words, i, terms))
         end = next(names, len(words))
-        found = _value_in(words, start, min(end, start + REACH), terms)
+        found = _value_in(words, start, min(end, start + REACH), terms) or _bare_value_in(words, start, end, terms)
         at = start
         if found is not None:
             more = _values_in(words, found[1], end, terms)
@@ -101,6 +105,15 @@ def _value_in(words: Sequence[Word], start: int, end: int, terms: Terms) -> tupl
             unit = split_value(text)[1] if text[:1].isdigit() or text[:1] in "<>≤≥" else None
             if unit is not None and terms.is_unit(unit):
                 return i, i + length
+    return None
+
+
+def _bare_value_in(words: Sequence[Word], start: int, end: int, terms: Terms) -> tuple[int, int] | None:
+    """The number with decimals that ends what a sentence says of a name ("a Kolbach index of 41.3."), as ratios have no
+    unit. The number of a method is none."""
+    for i in range(start, min(end, start + NEAR)):
+        if _DECIMAL.fullmatch(words[i].text) and not terms.is_method(f"{words[i - 1].text} {_text(words[i : i + 1])}"):
+            return i, i + 1
     return None
 
 

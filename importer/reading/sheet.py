@@ -23,6 +23,7 @@ from importer.reading.batch_rows import batch_row_events, lanes_of
 from importer.reading.certificates_beside import with_lanes
 from importer.reading.events import Event
 from importer.reading.form_boxes import find_forms
+from importer.reading.headings_beside import with_headings_beside
 from importer.reading.left_over import left_over_events
 from importer.reading.legend import batches_by_head
 from importer.reading.letterhead import letterhead_events, names_above_batches, page_titles
@@ -167,6 +168,7 @@ def _page_events(
         events += beside_events(block, tables, rest, page, terms, later=figures)
     free = [line for i, line in enumerate(rest) if i not in consumed]
     events += [*letterhead_events(page, free, events, terms), *names_above_batches(page, free, events, terms)]
+    events = with_headings_beside(events, rest, terms)
     events = with_lanes([*events, *left_over_events(lines, events, page, terms, frozenset(used))])
     headed = [table for table in tables if table.headed]
     taken = boxes | {id(line) for i, line in enumerate(rest) if i in consumed} | {id(lines[i]) for i in used}

@@ -14,6 +14,8 @@ from importer.reading.values import split_value
 BELOW = 1.6
 # Where a whole line of captions has an entry for each, in boxes, the entries may stand farther off.
 BELOW_IN_BOXES = 3.0
+# Definitions are set in from their captions by less than this.
+INDENT = 4.0
 # Distances are alike within this many em.
 SAME = 0.1
 
@@ -109,11 +111,18 @@ def below(
         for cell in under.cells:
             across = min(cell.box.x1, caption.box.x1) - max(cell.box.x0, caption.box.x0)
             aligned = abs(cell.box.x0 - caption.box.x0) < 0.6 * line.em
-            if across > 0 and (aligned or across > 0.5 * min(cell.box.width, caption.box.width)):
+            over = across > 0 and (aligned or across > 0.5 * min(cell.box.width, caption.box.width))
+            if over or _is_indented(cell, caption, line, under):
                 if terms.caption(clean_label(cell.text)) or cell.text.rstrip().endswith(":") or ": " in cell.text:
                     return None
                 return _own_part(cell, caption, line)
     return None
+
+
+def _is_indented(cell: Cell, caption: Cell, line: Line, under: Line) -> bool:
+    """True for what stands alone below a lone caption, set in from it as in a list of definitions."""
+    alone = len(line.cells) == len(under.cells) == 1
+    return alone and 0 < cell.box.x0 - caption.box.x0 < INDENT * line.em and under.box.top - line.box.bottom < line.em
 
 
 def _has_entries(line: Line, under: Line, terms: Terms) -> bool:

@@ -42,6 +42,11 @@ def heads_harvest(heading: str, terms: Terms) -> bool:
     return len(words) < len(heading.split()) and terms.caption(" ".join(words).strip(" .:")) == CROP
 
 
+def is_year(text: str) -> bool:
+    """True for a year or the two of a season ("2023/24") and nothing else."""
+    return _YEAR.fullmatch(text.strip()) is not None
+
+
 def names_harvest(text: str, terms: Terms) -> bool:
     """True for words with the year of a harvest and its caption among them ("from crop 2023")."""
     return bool(_years((text,))) and _names_crop(text, terms)

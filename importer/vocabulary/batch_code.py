@@ -108,3 +108,9 @@ def _reads_as_code(body: str, digits: int) -> bool:
     if apart and digits < 3:
         return False
     return digits >= 3 or (len(body) >= 4 and not apart and body.upper() == body)
+
+
+def holds_several(text: str) -> bool:
+    """True for numbers of one shape side by side ("BF-9001 BF-8987"): those of several batches, and of none."""
+    shapes = [re.sub(r"\d", "9", word) for word in text.split() if looks_like_batch(word)]
+    return len(set(shapes)) < len(shapes)
