@@ -114,7 +114,6 @@ def _session(pattern: str) -> Any | None:
     options.intra_op_num_threads = 1
     options.inter_op_num_threads = 1
     options.enable_cpu_mem_arena = False  # else the memory of the widest batch is never given back
-    options.add_session_config_entry("session.set_denormal_as_zero", "1")  # they are slow, and mean nothing here
     options.log_severity_level = 3
     return onnxruntime.InferenceSession(str(models[0]), options, providers=["CPUExecutionProvider"])
 
