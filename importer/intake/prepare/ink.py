@@ -22,6 +22,9 @@ STRIP = 32
 BLOCK = 12
 # Noise as a share of what ink is darker by: below the first a page has none, above the second it is smoothed.
 QUIET, NOISY = 0.2, 0.6
+# So many pixels apart; a share of the differences that print has no part in, and, in standard deviations, how great the
+# greatest of that share is at least, where white paper is cut off above.
+GRAIN_STEP, GRAIN_SHARE, GRAIN_DIFFERENCE = 3, 0.6, 0.55
 # The greater side of a speck in pixels, how many may be on a page, how often ink may be asked to be darker for them.
 SPECK, MOST_SPECKS, DARKER = 4, 150, 4
 
@@ -127,9 +130,7 @@ def ink_of(even: Grey) -> Mask:
     if noise < QUIET or (noise < NOISY and not _speckled(plain)):
         return plain
     even = _smooth(even)
-    level, rest = _threshold(even)
-    if noise < 1.0 and rest >= noise:  # smoothing takes noise away, and leaves the tint of stripes
-        return plain
+    level, _ = _threshold(even)
     paper = levels(even, (0.5,))[0]
     for _ in range(DARKER):
         mask = even < level
@@ -153,13 +154,22 @@ def _threshold(even: Grey) -> tuple[float, float]:
     that of the paler print: beside heavy black lines a blurred letter is grey.
     """
     darkest, dim, paper, bright = levels(even, (0.005, 0.3, 0.5, 0.84))
-    # one standard deviation by either side: white paper is cut off above
-    noise = 4.0 * max(bright - paper, (paper - dim) / 0.52)
+    # one standard deviation by either side: white paper is cut off above, and tinted stripes are dim without grain
+    shade = (paper - dim) / 0.52
+    noise = 4.0 * max(bright - paper, min(shade, _grain(even)))
     blocks = ~block_max(~even, BLOCK)
-    inked = blocks[blocks < paper - max(0.15 * (paper - darkest), noise, 8.0)]
+    inked = blocks[blocks < paper - max(0.15 * (paper - darkest), 4.0 * max(bright - paper, shade), 8.0)]
     pale = float(np.percentile(inked, 70.0)) if inked.size else darkest
     least = max(0.35 * (paper - pale), 8.0)
     return paper - max(least, noise), noise / least
+
+
+def _grain(grey: Grey) -> float:
+    """The standard deviation of paper, or a little more, from pixels that are too far apart to be blurred together."""
+    step = max(1, int(np.sqrt(grey.size / 250_000)))
+    one, other = grey[::step, :-GRAIN_STEP:step], grey[::step, GRAIN_STEP::step]
+    counts = np.bincount(np.maximum(one, other).ravel() - np.minimum(one, other).ravel(), minlength=256)
+    return float(np.searchsorted(np.cumsum(counts), GRAIN_SHARE * counts.sum())) / GRAIN_DIFFERENCE
 
 
 @dataclass(frozen=True, slots=True)
