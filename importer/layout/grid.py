@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -99,6 +100,15 @@ def ruled_spans(borders: Sequence[float], lines: Sequence[Line]) -> list[Span]:
     if right > edges[-1] + 1:
         edges.append(right + 1)
     return [Span(a, b) for a, b in pairwise(edges)]
+
+
+def one_cell_each(borders: Sequence[float], lines: Sequence[Line]) -> bool:
+    """Whether drawn borders enclose all text and part all the cells of every line: what is set to the left in some
+    lines and to the right in others is one column."""
+    if len(borders) < 3 or any(line.box.x0 < borders[0] - 1 or line.box.x1 > borders[-1] + 1 for line in lines):
+        return False
+    places = [[bisect(borders, cell.box.centre) for cell in line.cells] for line in lines]
+    return all(len(own) == len(set(own)) for own in places)
 
 
 def cut_spans(spans: Sequence[Span], borders: Sequence[float]) -> list[Span]:

@@ -19,6 +19,7 @@ from importer.layout.grid import (
     in_order,
     is_title,
     nearest,
+    one_cell_each,
     river_spans,
     rule_borders,
     ruled_spans,
@@ -335,7 +336,7 @@ def _headless(lines: Sequence[Line], run: Sequence[int], last: int, page: Page, 
     em = median(line.em for line in chosen)
     borders = rule_borders(page.rules, chosen[0].box.top, chosen[-1].box.bottom, em)
     rivers = cut_spans(river_spans(chosen, em), borders)
-    ruled = len(borders) - 1 >= len(rivers)
+    ruled = len(borders) - 1 >= len(rivers) or one_cell_each(borders, chosen)
     spans = ruled_spans(borders, chosen) if ruled else rivers
     if len(spans) < 2:
         return None

@@ -362,7 +362,7 @@ _ALTERNATIVES = (
 def parse_alike(text: str) -> Unit | None:
     """The unit with a stroke or degree sign that prints like the text ("Id/kg", "°loB"), or None."""
     unit = parse_unit(text) if "/" in text or "°" in text else None
-    return None if unit is None or unit.damaged else unit
+    return None if unit is None or unit.damaged or parse_units(text) else unit
 
 
 def parse_units(text: str) -> tuple[Unit, ...]:

@@ -234,3 +234,18 @@ def test_units_before_their_number(text: str, value: str, code: str) -> None:
 @pytest.mark.parametrize("text", ["min 36", "L 24", "t 25", "mm 2.5", "%, 4.5", "°C 20"])
 def test_words_letters_and_sizes_before_a_number_are_no_unit_of_it(text: str) -> None:
     assert split_unit(text)[1] is None
+
+
+@pytest.mark.parametrize(
+    ("text", "label", "code"),
+    [
+        ("HWE (0.7 mm), Id/kg dry", "HWE (0.7 mm)", "L°/kg"),
+        ("D.P, °loB", "D.P", "°IoB"),
+        ("Beta-glucan, mg/I", "Beta-glucan", "mg/L"),
+        ("Extrait farine, s/s", "Extrait farine, s/s", None),  # two names that are no unit together
+        ("Assortment, 7/64", "Assortment, 7/64", None),
+    ],
+)
+def test_a_unit_misread_as_letters_that_print_alike_is_split_off(text: str, label: str, code: str | None) -> None:
+    left, unit = split_label(text)
+    assert (left, unit and unit.code) == (label, code)
