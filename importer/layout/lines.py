@@ -54,6 +54,11 @@ class Cell:
         return min((word.confidence for word in self.words), default=1.0)
 
     @property
+    def is_ink(self) -> bool:
+        """Whether the box holds the ink alone, as on a scan, which is lower than the letters are set."""
+        return not any(word.size for word in self.words)
+
+    @property
     def bold(self) -> bool:
         return any(word.bold for word in self.words)
 

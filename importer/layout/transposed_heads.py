@@ -105,15 +105,11 @@ def head_text(cells: Sequence[Cell], em: float, terms: Terms) -> str:
 
 
 def _is_far(upper: Cell, lower: Cell, em: float) -> bool:
-    """Whether a line stands farther off than the lines of one head do: it is a title above.
-
-    The boxes of a scan hold the ink alone, which is lower than the letters are set: there the middles tell.
-    """
+    """Whether a line stands farther off than the lines of one head do: it is a title above. On a scan middles tell."""
     size = max(em, upper.box.height)
     if lower.box.top - upper.box.bottom <= WRAP_GAP * size:
         return False
-    scanned = not any(word.size for word in upper.words)
-    return not scanned or lower.box.middle - upper.box.middle > (1 + WRAP_GAP) * size
+    return not upper.is_ink or lower.box.middle - upper.box.middle > (1 + WRAP_GAP) * size
 
 
 def _is_known(text: str, terms: Terms) -> bool:

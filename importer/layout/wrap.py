@@ -14,6 +14,8 @@ from importer.words import Box
 VALUE_ROLES = frozenset({"result", "min", "max", "spec", "typical", "previous"})
 # A line this much nearer to one neighbour than to the other belongs to it.
 NEARER = 0.86
+# From line to line of one cell on a scan, whose boxes hold the ink alone, in em.
+INK_PITCH = 1.5
 _OPENERS = "([,;/&+-–"
 
 
@@ -240,10 +242,14 @@ def _reads_on(first: str, second: str) -> bool:
 
 def _hugs(upper: _Item, lower: _Item, em: float) -> bool:
     """True for lines of one cell: close, and set alike."""
-    gap = lower.line.box.top - upper.line.box.bottom
-    if gap > 0.3 * em:
-        return False
     a, b = upper.line.cells[0], lower.line.cells[0]
+    apart = (
+        lower.middle - upper.middle > INK_PITCH * em
+        if a.is_ink
+        else lower.line.box.top - upper.line.box.bottom > 0.3 * em
+    )
+    if apart:
+        return False
     return not (upper.label and lower.label and (a.bold != b.bold or a.text.isupper() != b.text.isupper()))
 
 
