@@ -185,7 +185,9 @@ def _belongs(line: Line, core: Sequence[Line], terms: Terms, below: bool) -> boo
     values = [cell for cell in line.cells if terms.is_value(cell.text)]
     if (values and any(not terms.is_unit(cell.text) for cell in values)) or hides_name(line, terms):
         return False
-    if gap < -0.2 * line.em and not any(terms.is_label(cell.text) for cell in line.cells):
+    # Of heads set half a line apart the boxes overlap, those of a scan, which hold the ink alone, by less.
+    overlapping = gap < (0.0 if line.cells[0].is_ink else -0.2 * line.em)
+    if overlapping and not any(terms.is_label(cell.text) for cell in line.cells):
         return True
     if terms.is_label(line.cells[0].text) and len(line.cells) >= 1 and below:
         roles = terms.roles(line.cells[0].text)

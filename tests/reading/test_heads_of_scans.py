@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from importer.layout.heads import find_heads
 from importer.layout.lines import Cell, Line
 from importer.layout.transposed_heads import head_text
 from importer.layout.wrap import merge_rows
@@ -46,3 +47,19 @@ def test_a_name_that_goes_on_between_the_rules_of_its_row_is_one(ink: bool, labe
     rules = [Box(50, y, 400, y) for y in (5.0, 30.0, 45.0)]
     rows = merge_rows(kept, (("label",), ("result",)), rules, SheetTerms(), 6.4)
     assert [found.cells[0].text for found in rows if found.has_value] == labels
+
+
+def test_a_head_of_two_lines_beside_heads_of_one_is_whole() -> None:
+    def line(top: float, *texts: tuple[str, float]) -> Line:
+        words = [Word(text, x, top, x + 5 * len(text), top + 5.4) for text, x in texts]
+        cells = tuple(Cell(word.text, word.box, (word,)) for word in words)
+        return Line(cells, Box(cells[0].box.x0, top, cells[-1].box.x1, top + 5.4), 6.5, 1)
+
+    lines = [
+        line(166.9, ("GEMETEN", 146)),
+        line(171.3, ("ANALYSE", 50), ("EENHEID", 184), ("MINIMUM", 220), ("MAXIMUM", 260)),
+        line(176.0, ("WAARDE", 146)),
+        line(190.0, ("Vocht", 50), ("6.3", 150), ("%", 184), ("6.8", 262)),
+    ]
+    (head,) = find_heads(lines, SheetTerms())
+    assert [cell.text for cell in head.cells] == ["ANALYSE", "GEMETEN WAARDE", "EENHEID", "MINIMUM", "MAXIMUM"]
