@@ -26,6 +26,9 @@ LINE = 48  # height of a line in pixels that the recogniser was trained on
 NARROWEST, WIDEST = 48, 1600
 # The classifier of lines that stand on their head sees 48 x 192 pixels.
 TURN_WIDTH = 192
+# Its alphabet holds each Latin sign twice: as wide as a Chinese character, too (Unicode, Halfwidth and Fullwidth
+# Forms).
+HALF_WIDTH = {code: code - 0xFEE0 for code in range(0xFF01, 0xFF5F)} | {0x3000: 0x20}
 # So many lines tell for a page where every one of them is as sure as this (a logarithm of two likelihoods).
 FEW_LINES, SURE = 6, 2.0
 
@@ -148,4 +151,5 @@ def _decode(scores: Floats, alphabet: list[str]) -> Read:
     if not keep.any():
         return Read("", 0.0)
     certainty = float(scores[np.flatnonzero(keep), best[keep]].mean())
-    return Read("".join(alphabet[index] for index in best[keep]).strip(), certainty)
+    text = "".join(alphabet[index] for index in best[keep]).translate(HALF_WIDTH)
+    return Read(text.strip(), certainty)
