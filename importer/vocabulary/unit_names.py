@@ -359,12 +359,6 @@ _ALTERNATIVES = (
 """What stands between two names of units: clear separators first, the stroke that is also in "mg/L" last."""
 
 
-def parse_alike(text: str) -> Unit | None:
-    """The unit with a stroke or degree sign that prints like the text ("Id/kg", "°loB"), or None."""
-    unit = parse_unit(text) if "/" in text or "°" in text else None
-    return None if unit is None or unit.damaged or parse_units(text) else unit
-
-
 def parse_units(text: str) -> tuple[Unit, ...]:
     """All units of a text that names several ("IoB / WK / °L"); empty unless every part is a unit."""
     text = " ".join(text.split())

@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from importer.vocabulary.result_words import plain_word, result_words
+from importer.vocabulary.unit_alike import parse_alike
 from importer.vocabulary.unit_keys import unit_key
-from importer.vocabulary.unit_names import Unit, parse_alike, parse_plain, parse_unit, parse_units, unit_table
+from importer.vocabulary.unit_names import Unit, parse_plain, parse_unit, parse_units, unit_table
 
 __all__ = ["Unit", "parse_unit", "parse_units", "split_label", "split_unit", "split_value"]
 
