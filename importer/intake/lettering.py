@@ -37,13 +37,15 @@ LEAST_WORD = 4  # letters: shorter ones are known by chance
 LEAST_LIKENESS = 0.5
 # Digits behind a letter are part of a word ("H2O").
 NUMBER = re.compile(r"(?<![^\W\d_])\d+(?:[.,]\d+)*")
-LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,àgq", "00011111155888.499")
+LOOKALIKES = str.maketrans("OoαIilL|!SsBβß,à", "00011111155888.4")
 # What the main reader takes a sign for that it does not know, and a digit of a plain number.
 SHAPES = (
-    {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*4]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
+    {"≤": "[≤<=sS$£]", "≥": "[≥>=sSzZ$£]", "±": "[±+*]"} | dict.fromkeys(",.", "[.,]") | dict.fromkeys("-–", "[-–−]")
 )
 DIGIT_SHAPES = {"0": "[0oO]", "1": r"[1lI|!\]]", "5": "[5S]", "8": "[8B]"}
 PLAIN_NUMBER = re.compile(r"\d{1,4}(?:[.,]\d+)?")
+# Only between two numbers with decimals is a ± what a 4 was read for: elsewhere the 4 may be a digit.
+WITH_SPREAD = re.compile(r"\d+[.,]\d+\s*±\s*\d+[.,]\d+\s*%?")
 # "[2 77.7]" is how it reads "[≥ 77.7]".
 LONE_DIGIT = re.compile(r"(?<![\w.,])[25]\s+(?=\d)")
 SIGNS = frozenset("<>≤≥±")
@@ -154,6 +156,7 @@ def agrees(old: str, new: str) -> bool:
     """Whether the main reader saw what the second one did: all characters, or what it takes unknown signs for."""
     seen = "".join(LONE_DIGIT.sub("s", old).split())
     shapes = SHAPES | DIGIT_SHAPES if PLAIN_NUMBER.fullmatch(new) else SHAPES
+    shapes = shapes | {"±": "[±+*4]"} if WITH_SPREAD.fullmatch(new) else shapes
     wanted = "".join(shapes.get(character, re.escape(character)) for character in "".join(new.split()))
     return bool(seen) and re.fullmatch(wanted, seen) is not None
 

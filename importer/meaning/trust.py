@@ -227,7 +227,8 @@ def _before_unit(text: str, unit: str) -> tuple[str, ...]:
     rest = text[head.end() :].strip() if head else ""
     lettered = any(character.isalpha() for character in rest)
     own, end = (shape(unit), shape(rest)) if lettered else (unit.casefold(), rest.casefold())
-    if head and len(rest) >= UNIT_START and (own.startswith(end) or (lettered and own.endswith(end))):
+    least = UNIT_START + rest[:1].isdigit()  # a digit and a letter may be the end of the number
+    if head and len(rest) >= least and (own.startswith(end) or (lettered and own.endswith(end))):
         return (head.group(),)
     start = unit.strip(" ([")[:UNIT_START]
     if start[:1].isalpha() and (word := _WORD_BEHIND.search(text)) and word[1].casefold() == start[0].casefold():

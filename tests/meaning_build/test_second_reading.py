@@ -20,6 +20,8 @@ from importer.vocabulary.units import parse_unit
         ("39.8 1b/bushel", "lb/bushel", ("39.8",)),
         ("4,5 1", "mg.l-1", ()),  # a digit, not the end of a unit
         ("4,5 m", "mg/l", ()),
+        ("4,5 1l", "mg/l", ()),
+        ("589 100 g", "mg/100 g", ("589",)),
         ("181 m", "m", ()),  # one letter may be a digit
     ],
 )

@@ -33,7 +33,13 @@ def text_of(words: list[Seen] | None) -> str | None:
             ("Couleur du moit", "Couleur du moût"),
             ("EiweiBlésungsgrad", "Eiweißlösungsgrad"),
         ],
-        *[("|. Sorte", "I. Sorte"), ("H20", "H2O"), ("K.1. (Kolbach)", "K.I. (Kolbach)"), ("wg/kg", "µg/kg")],
+        *[
+            ("|. Sorte", "I. Sorte"),
+            ("66.0 41.3", "66.0 ±1.3"),
+            ("H20", "H2O"),
+            ("K.1. (Kolbach)", "K.I. (Kolbach)"),
+            ("wg/kg", "µg/kg"),
+        ],
         *[("4,0+0,1", "4,0 ± 0,1"), ("82,7 [2 77,7]", "82,7 [≥ 77,7]"), ("1,1[s2]", "1,1 [≤ 2]"), ("4]", "41")],
         *[("1.0,", "i.O."), ("de 2,5 42,8 mm", "de 2,5 à 2,8 mm"), ("de 2,2a2,5mm", "de 2,2 à 2,5 mm")],
     ],
@@ -54,6 +60,7 @@ def test_letters_and_signs_are_taken_from_the_second_reader(old: str, new: str) 
         ],
         *[("254125-B", "254125-8"), ("L024-1174", "L02A-1174"), ("25,0", "≥5,0")],
         *[("2,2a2,5mm", "2,2 à 2,8 mm"), ("1,0", "à,0"), ("mg/l", "mg/")],
+        *[("344", "3±4"), ("41.3", "±1.3"), ("4.5 42", "4.5 ±2"), ("9", "g"), ("19", "lg")],
     ],
 )
 def test_numbers_and_whole_words_are_never_taken_from_it(old: str, new: str) -> None:
